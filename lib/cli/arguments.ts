@@ -1,4 +1,4 @@
-import { type ParseArgsOptionsConfig, parseArgs } from 'node:util'
+import { type ParseArgsConfig, parseArgs } from 'node:util'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 
 /** Options and positionals of a command. */
@@ -12,7 +12,10 @@ export type Arguments = {
  *
  * @returns options by name and positionals; problem `bad-arguments` for an unknown option or a missing value
  */
-export const parseArguments = (args: readonly string[], options: ParseArgsOptionsConfig): Result<Arguments> => {
+export const parseArguments = (
+  args: readonly string[],
+  options: NonNullable<ParseArgsConfig['options']>,
+): Result<Arguments> => {
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true })
     return success({ options: values, positionals })
