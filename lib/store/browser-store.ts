@@ -1,0 +1,138 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import { TellwrightError } from '@/lib/procedure/problem'
+import type { Project } from '@/lib/procedure/project'
+import { parseProject } from '@/lib/procedure/project-file'
+import type { Transcript } from '@/lib/procedure/recording'
+import type { BenchEntry, FootageSource, ProjectStore } from './store'
+
+type ProjectRow = BenchEntry & {
+  /** The project without its transcript, which is large and seldom changes. */
+  readonly project: Project
+  /** Grows by one with every save. */
+  readonly sequence: number
+}
+
+interface Schema extends DBSchema {
+  projects: { key: string; value: ProjectRow; indexes: { changed: number } }
+  transcripts: { key: string; value: Transcript }
+  sources: { key: string; value: FootageSource }
+  made: { key: string; value: unknown }
+}
+
+const failure = (cause: unknown): TellwrightError => {
+  if (cause instanceof TellwrightError) return cause
+  if (cause instanceof DOMException && cause.name === 'QuotaExceededError')
+    return new TellwrightError(
+      'disk-full',
+      'the browser has no room left to save: free some disk space, or save the project to a file now',
+      { cause },
+    )
+  const why = cause instanceof Error ? cause.message : String(cause)
+  return new TellwrightError('store-failed', `the browser could not save or load: ${why}. Save the project to a file.`, {
+    cause,
+  })
+}
+
+const guarded = async <T>(work: () => Promise<T>): Promise<T> => {
+  try {
+    return await work()
+  } catch (cause) {
+    throw failure(cause)
+  }
+}
+
+const entryOf = (id: string, project: Project, changed: number): BenchEntry => {
+  const { footage, transcript } = project.recording
+  return {
+    id,
+    title: project.procedure.title,
+    equipment: project.procedure.equipment,
+    changed,
+    marks: project.marks.length,
+    pencilled: project.marks.filter(mark => mark.pencilled !== undefined).length,
+    seconds: footage?.seconds ?? transcript?.cues.reduce((latest, cue) => Math.max(latest, cue.end), 0) ?? 0,
+  }
+}
+
+/**
+ * Projects in this browser's IndexedDB. A save is on the disk when it resolves (durability strict); the transcript is
+ * written only when it changed.
+ *
+ * @param name of the database
+ * @throws TellwrightError from every method: `disk-full`, `store-failed`
+ */
+export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
+  let opened: Promise<IDBPDatabase<Schema>> | undefined
+  const savedTranscripts = new Map<string, Transcript | null>()
+  const database = (): Promise<IDBPDatabase<Schema>> => {
+    opened ??= openDB<Schema>(name, 1, {
+      upgrade(db) {
+        db.createObjectStore('projects', { keyPath: 'id' }).createIndex('changed', 'changed')
+        db.createObjectStore('transcripts')
+        db.createObjectStore('sources')
+        db.createObjectStore('made')
+      },
+      terminated() {
+        opened = undefined
+      },
+    })
+    return opened
+  }
+
+  const save = async (id: string, project: Project): Promise<void> => {
+    const db = await database()
+    const { transcript } = project.recording
+    const light: Project = { ...project, recording: { ...project.recording, transcript: null } }
+    const tx = db.transaction(['projects', 'transcripts'], 'readwrite', { durability: 'strict' })
+    const rows = tx.objectStore('projects')
+    const sequence = ((await rows.get(id))?.sequence ?? 0) + 1
+    await rows.put({ ...entryOf(id, project, Date.now()), project: light, sequence })
+    if (savedTranscripts.get(id) !== transcript) {
+      if (transcript === null) await tx.objectStore('transcripts').delete(id)
+      else await tx.objectStore('transcripts').put(transcript, id)
+    }
+    await tx.done
+    savedTranscripts.set(id, transcript)
+  }
+
+  const load = async (id: string) => {
+    const db = await database()
+    const tx = db.transaction(['projects', 'transcripts'])
+    const [row, transcript] = await Promise.all([
+      tx.objectStore('projects').get(id),
+      tx.objectStore('transcripts').get(id),
+    ])
+    if (row === undefined) return undefined
+    const recording = { ...row.project.recording, transcript: transcript ?? null }
+    const result = parseProject(JSON.stringify({ ...row.project, recording }))
+    if (result.ok) savedTranscripts.set(id, result.value.recording.transcript)
+    return result
+  }
+
+  const remove = async (id: string): Promise<void> => {
+    const db = await database()
+    const tx = db.transaction(['projects', 'transcripts', 'sources'], 'readwrite', { durability: 'strict' })
+    await Promise.all([
+      tx.objectStore('projects').delete(id),
+      tx.objectStore('transcripts').delete(id),
+      tx.objectStore('sources').delete(id),
+    ])
+    await tx.done
+    savedTranscripts.delete(id)
+  }
+
+  return {
+    list: () =>
+      guarded(async () => {
+        const rows = await (await database()).getAllFromIndex('projects', 'changed')
+        return rows.reverse().map(({ project: _, sequence: __, ...entry }) => entry)
+      }),
+    load: id => guarded(() => load(id)),
+    save: (id, project) => guarded(() => save(id, project)),
+    remove: id => guarded(() => remove(id)),
+    keepSource: (id, source) => guarded(async () => void (await (await database()).put('sources', source, id))),
+    sourceOf: id => guarded(async () => (await database()).get('sources', id)),
+    keepMade: (key, value) => guarded(async () => void (await (await database()).put('made', value, key))),
+    madeOf: key => guarded(async () => (await database()).get('made', key)),
+  }
+}
