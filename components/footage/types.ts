@@ -1,3 +1,4 @@
+import type { ReactNode, Ref } from 'react'
 import type { Kind } from '@/lib/procedure/mark'
 import type { Problem } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
@@ -40,13 +41,13 @@ export type FootagePlayerProps = {
   readonly frameRate?: number
   /** Captions shown over the picture, as a whole WebVTT text. */
   readonly captions?: string
-  readonly controller?: React.Ref<FootageController>
+  readonly controller?: Ref<FootageController>
   readonly onTime?: (seconds: number) => void
   readonly onReady?: (ready: FootageReady) => void
   readonly onPlaying?: (isPlaying: boolean) => void
   readonly onProblem?: (problem: Problem) => void
   /** Further buttons at the end of the transport row. */
-  readonly children?: React.ReactNode
+  readonly children?: ReactNode
 }
 
 /** A mark as the strip shows it. */
