@@ -1,7 +1,7 @@
 import type { Edit } from '@/lib/procedure/edit'
 import type { Kind } from '@/lib/procedure/mark'
 import type { Project } from '@/lib/procedure/project'
-import type { Sheet } from '@/lib/procedure/sheet'
+import type { Subject } from './subject'
 
 /** How much a finding weighs: `stop` blocks a release, `fix` should be mended, `consider` is a thought. */
 export const FINDING_LEVELS = ['stop', 'fix', 'consider'] as const
@@ -37,9 +37,6 @@ export type Finding = {
 /** What a rule's check gives back: the engine adds rule, level and waiver. A rule may lower its level for one finding. */
 export type Found = Omit<Finding, 'rule' | 'level' | 'waived'> & { readonly level?: FindingLevel }
 
-/** What a check may look at. */
-export type Subject = { readonly project: Project; readonly sheet: Sheet }
-
 /** A rule is one object in one file; its samples are its tests and its docs page. */
 export type Rule = {
   /** Kebab case; also the file's name. */
@@ -58,3 +55,9 @@ export type Rule = {
   /** Pure and total. */
   readonly check: (subject: Subject) => readonly Found[]
 }
+
+/** @returns the place of a mark. */
+export const atMark = (mark: { readonly id: string }): FindingPlace => ({ at: 'mark', mark: mark.id })
+
+/** The place of what concerns the procedure as a whole. */
+export const WHOLE: FindingPlace = { at: 'whole' }

@@ -1,0 +1,43 @@
+import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Found } from './rule'
+import type { Subject } from './subject'
+
+/**
+ * Remembers what was computed from a value that never changes. Marks and transcripts are immutable, and an edit shares all it
+ * didn't touch, so only what an edit changed is computed again.
+ */
+export const onceFor = <K extends object, V>(compute: (key: K) => V): ((key: K) => V) => {
+  const known = new WeakMap<K, { readonly value: V }>()
+  return key => {
+    const hit = known.get(key)
+    if (hit !== undefined) return hit.value
+    const value = compute(key)
+    known.set(key, { value })
+    return value
+  }
+}
+
+const MOST_TEXTS = 20_000
+
+/** Remembers what was computed from a text; forgets everything once 20,000 texts are held. */
+export const onceForText = <V>(compute: (text: string) => V): ((text: string) => V) => {
+  const known = new Map<string, V>()
+  return text => {
+    const hit = known.get(text)
+    if (hit !== undefined) return hit
+    if (known.size >= MOST_TEXTS) known.clear()
+    const value = compute(text)
+    known.set(text, value)
+    return value
+  }
+}
+
+/** A check that looks at one mark of the given kinds at a time and at nothing else; each mark is checked once. */
+export const eachMark = (
+  kinds: readonly Kind[],
+  check: (mark: Mark) => readonly Found[],
+): ((subject: Subject) => readonly Found[]) => {
+  const wanted = new Set<Kind>(kinds)
+  const once = onceFor(check)
+  return ({ project }) => project.marks.flatMap(mark => (wanted.has(mark.kind) ? once(mark) : []))
+}

@@ -1,0 +1,70 @@
+import type { Edit } from '@/lib/procedure/edit'
+import type { Project, Waiver } from '@/lib/procedure/project'
+import { FINDING_LEVELS, type Finding, type FindingLevel, type FindingPlace, type Found, type Rule } from './rule'
+import { RULES } from './rules/index'
+import { toSubject } from './subject'
+
+/** What a waiver stores in its `mark` field for a place: the mark's id, a list, a moment of the talk, or nothing. */
+const waiverKey = (place: FindingPlace): string | undefined => {
+  switch (place.at) {
+    case 'mark':
+      return place.mark
+    case 'list':
+      return `list:${place.kind}`
+    case 'talk':
+      return `talk:${place.start}`
+    case 'whole':
+      return undefined
+  }
+}
+
+/** @returns the edit that lets a finding stand for a reason, kept in the project and printed with the sheet. */
+export const waiverFor = (finding: Finding, reason: string): Edit => {
+  const mark = waiverKey(finding.place)
+  return { do: 'waive', rule: finding.rule, reason, ...(mark === undefined ? {} : { mark }) }
+}
+
+const toFinding = (rule: Rule, found: Found, waivers: readonly Waiver[]): Finding => {
+  const key = waiverKey(found.place)
+  const waiver = waivers.find(({ rule: id, mark }) => id === rule.id && mark === key)
+  return {
+    rule: rule.id,
+    level: found.level ?? rule.level,
+    place: found.place,
+    message: found.message,
+    ...(found.remedy === undefined ? {} : { remedy: found.remedy }),
+    ...(waiver === undefined ? {} : { waived: waiver.reason }),
+  }
+}
+
+/** Seconds into the footage where a finding's place begins; lists after the marks, the whole last. */
+const startOf = (place: FindingPlace, starts: ReadonlyMap<string, number>): number =>
+  place.at === 'mark'
+    ? (starts.get(place.mark) ?? 0)
+    : place.at === 'talk'
+      ? place.start
+      : place.at === 'list'
+        ? Number.MAX_VALUE
+        : Number.POSITIVE_INFINITY
+
+/** Whether a finding weighs at least as much as a level: `stop` is over `fix`, `fix` over `consider`. */
+export const isAtLeast = (finding: Finding, level: FindingLevel): boolean =>
+  FINDING_LEVELS.indexOf(finding.level) <= FINDING_LEVELS.indexOf(level)
+
+/**
+ * Reads the sheet as a careful foreman would. Findings are doubts, never an assurance: a procedure without any can still
+ * be wrong or dangerous.
+ *
+ * @param project any valid project
+ * @returns findings in order of the footage, those of lists and the whole last; waived ones too, with `waived`. The
+ *   same project gives the same findings. Never throws.
+ */
+export const reviewProject = (project: Project): readonly Finding[] => {
+  const subject = toSubject(project)
+  const starts = new Map(project.marks.map(({ id, start }) => [id, start]))
+  const findings = RULES.flatMap(rule => rule.check(subject).map(found => toFinding(rule, found, project.waivers)))
+  return findings
+    .map((finding, i) => ({ finding, i, start: startOf(finding.place, starts) }))
+    .sort((a, b) => (a.start === b.start ? a.i - b.i : a.start - b.start))
+    .map(({ finding }) => finding)
+}

@@ -1,0 +1,56 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { isToleranced } from '@/lib/quantity/quantity'
+import { type Dimension, dimensionOf } from '../dimension'
+import { eachMark } from '../memo'
+import { atMark, type FindingLevel, type Rule } from '../rule'
+import { sample } from '../sample'
+
+/** Where a limit nearly always has a range in the manual, and missing it damages something. */
+const TIGHT = new Set<Dimension>([
+  'torque',
+  'pressure',
+  'length',
+  'electric',
+  'force',
+  'speed',
+  'turn',
+  'angle',
+  'temperature',
+])
+
+/** What is due, not what is measured: "every 200 hours" needs no tolerance. */
+const DUE = /\b(interval|every|due|schedule|service life|recheck distance|re-check distance)\b/i
+
+const isDue = (mark: Mark, dimension: Dimension): boolean =>
+  DUE.test(mark.text) ||
+  /\bwhichever\b|\bevery\b/i.test(mark.reference ?? '') ||
+  dimension === 'calendar' ||
+  dimension === 'distance'
+
+const levelFor = (dimension: Dimension): FindingLevel => (TIGHT.has(dimension) ? 'fix' : 'consider')
+
+/** One value without limits can't be checked: every reading misses it. */
+export const specNoTolerance: Rule = {
+  id: 'spec-no-tolerance',
+  level: 'fix',
+  about: 'A spec gives one value with no limit on either side.',
+  why: 'No one hits a single value exactly; without limits nobody can say whether a reading is good.',
+  source: 'IEC/IEEE 82079-1:2019 on measurable criteria (from memory); common practice, no source',
+  trips: sample([
+    ['step', 'Torque the cover screws'],
+    ['spec', 'cover screw torque', { quantity: { nominal: 4, unit: 'N.m' } }],
+  ]),
+  passes: sample([
+    ['step', 'Torque the cover screws'],
+    ['spec', 'cover screw torque', { quantity: { nominal: 4, low: 3.5, high: 4.5, unit: 'N.m' } }],
+    ['spec', 'service interval', { quantity: { nominal: 200, unit: 'h' } }],
+  ]),
+  check: eachMark(['spec'], mark => {
+    const { quantity } = mark
+    if (quantity?.nominal === undefined || isToleranced(quantity)) return []
+    const dimension = dimensionOf(quantity.unit ?? '')
+    if (isDue(mark, dimension)) return []
+    const message = `"${mark.text}" is one value without limits. Add the range or the plus-or-minus the maker gives, or say that it is a maximum or a minimum.`
+    return [{ place: atMark(mark), level: levelFor(dimension), message }]
+  }),
+}
