@@ -3,7 +3,12 @@ import { type Command, EXIT, type Io } from './command'
 import { processIo } from './io'
 
 /** Every verb, loaded only when it is asked for. One row a verb, in the order a job goes. */
-const VERBS: Readonly<Record<string, { about: string; load: () => Promise<Command> }>> = {}
+const VERBS: Readonly<Record<string, { about: string; load: () => Promise<Command> }>> = {
+  read: {
+    about: 'show the sentences of a transcript and what could not be read',
+    load: async () => (await import('./commands/read')).command,
+  },
+}
 
 const overview = (): string => {
   const rows = Object.entries(VERBS).map(([verb, { about }]) => `  ${verb.padEnd(9)} ${about}`)

@@ -1,0 +1,106 @@
+import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
+import { atLine } from './reading'
+
+/** Largest transcript taken, in bytes: about a thousand hours of talk. */
+export const LARGEST_TRANSCRIPT = 200_000_000
+
+/** Text of a file, without byte order mark, and what had to be assumed to read it. */
+export type Decoded = { readonly text: string; readonly problems: readonly Problem[] }
+
+const startsWith = (bytes: Uint8Array, signature: readonly number[], at = 0): boolean =>
+  signature.every((byte, i) => byte < 0 || bytes[at + i] === byte)
+
+const ascii = (text: string): number[] => [...text].map(letter => letter.charCodeAt(0))
+
+/** First bytes of files that are no text. @source the formats' own documents, from memory */
+const SIGNATURES: readonly (readonly [what: string, signature: readonly number[], at?: number])[] = [
+  ['an MP4 or QuickTime video', ascii('ftyp'), 4],
+  ['a Matroska or WebM video', [0x1a, 0x45, 0xdf, 0xa3]],
+  ['a WAV or AVI file', ascii('RIFF')],
+  ['an Ogg file', ascii('OggS')],
+  ['a FLAC file', ascii('fLaC')],
+  ['an MP3 file', ascii('ID3')],
+  ['a PDF', ascii('%PDF')],
+  ['a ZIP archive or an office document', [0x50, 0x4b, 3, 4]],
+  ['a gzip archive', [0x1f, 0x8b, 8]],
+  ['a PNG picture', [0x89, 0x50, 0x4e, 0x47]],
+  ['a JPEG picture', [0xff, 0xd8, 0xff]],
+  ['an RTF document', ascii('{\\rtf')],
+]
+
+const EXPECTED = 'expected text: WebVTT, SubRip, lines headed by times, recogniser JSON, a table, or plain lines'
+
+/** Share of bytes that text never has (control codes but tab, line ends, form feed and escape). */
+const shareOfControls = (bytes: Uint8Array): number => {
+  const sample = bytes.subarray(0, 65_536)
+  let controls = 0
+  for (const byte of sample) if (byte < 32 && ![9, 10, 11, 12, 13, 27].includes(byte)) controls++
+  return sample.length === 0 ? 0 : controls / sample.length
+}
+
+/** UTF-16 without a byte order mark shows in Latin text as a zero in every second byte. */
+const guessUtf16 = (bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined => {
+  const sample = bytes.subarray(0, 4096)
+  if (sample.length < 4 || sample.length % 2 === 1) return undefined
+  let even = 0
+  let odd = 0
+  sample.forEach((byte, i) => {
+    if (byte !== 0) return
+    if (i % 2 === 0) even++
+    else odd++
+  })
+  const half = sample.length / 2
+  if (odd > 0.7 * half && even < 0.05 * half) return 'utf-16le'
+  if (even > 0.7 * half && odd < 0.05 * half) return 'utf-16be'
+  return undefined
+}
+
+const decodeUtf8 = (bytes: Uint8Array): Decoded => {
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), problems: [] }
+  } catch {
+    const isWebVtt = startsWith(bytes, ascii('WEBVTT')) || startsWith(bytes, ascii('WEBVTT'), 3)
+    if (!isWebVtt) {
+      const text = new TextDecoder('windows-1252').decode(bytes)
+      const line = text.slice(0, text.search(/[\u0080-\uffff]/)).split('\n').length
+      const message = 'this file is not UTF-8; it was read as Windows-1252. Check its accented letters and signs.'
+      return { text, problems: [atLine(line, 'assumed-encoding', message)] }
+    }
+    const text = new TextDecoder('utf-8').decode(bytes)
+    const line = text.slice(0, text.indexOf('\uFFFD')).split('\n').length
+    const message = 'bytes here are not UTF-8, which WebVTT is always in; they are shown as \uFFFD.'
+    return { text, problems: [atLine(line, 'not-utf-8', message)] }
+  }
+}
+
+/**
+ * The text of a transcript file: UTF-8 or UTF-16, with or without byte order mark; anything else is read as Windows-1252,
+ * with a problem that says so.
+ *
+ * @returns text; or problem `too-large` (over 200 MB), `empty-file`, `binary-file`. Never throws.
+ * @source WHATWG Encoding; WebVTT is UTF-8 with replacement characters for what is not
+ */
+export const decodeText = (bytes: Uint8Array, file: string): Result<Decoded> => {
+  const place = { file }
+  if (bytes.length > LARGEST_TRANSCRIPT) {
+    const size = `${Math.round(bytes.length / 1e6)} MB`
+    const message = `this file is ${size}; a transcript of at most 200 MB is read. If it is the footage, load it as footage.`
+    return refusal({ code: 'too-large', message, place })
+  }
+  if (bytes.length === 0) return refusal({ code: 'empty-file', message: `this file is empty; ${EXPECTED}.`, place })
+  const found = SIGNATURES.find(([, signature, at]) => startsWith(bytes, signature, at))?.[0]
+  if (found !== undefined) {
+    const message = `this is ${found}, whatever its name says; ${EXPECTED}. If it is the footage, load it as footage.`
+    return refusal({ code: 'binary-file', message, place })
+  }
+  if (startsWith(bytes, [0xff, 0xfe])) return success({ text: new TextDecoder('utf-16le').decode(bytes), problems: [] })
+  if (startsWith(bytes, [0xfe, 0xff])) return success({ text: new TextDecoder('utf-16be').decode(bytes), problems: [] })
+  const wide = guessUtf16(bytes)
+  if (wide !== undefined) return success({ text: new TextDecoder(wide).decode(bytes), problems: [] })
+  const isWebVtt = startsWith(bytes, ascii('WEBVTT')) || startsWith(bytes, ascii('WEBVTT'), 3)
+  if (!isWebVtt && shareOfControls(bytes) > 0.05) {
+    const message = `this file is not text (it is full of bytes that no text has); ${EXPECTED}.`
+    return refusal({ code: 'binary-file', message, place })
+  }
+  return success(decodeUtf8(bytes))
+}

@@ -1,0 +1,89 @@
+import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
+import type { Form, Transcript } from '@/lib/procedure/recording'
+import { decodeText } from './decode'
+import { type Reading, toLines } from './reading'
+import { isJson, parseRecogniserJson } from './recogniser-json'
+import { toNamedCues } from './speakers'
+import { countArrows, parseSubRip } from './subrip'
+import { isTable, parseTable } from './table'
+import { findHeadStyle, parseTimedText } from './timed-text'
+import { parseUntimed } from './untimed'
+import { isWebVtt, parseWebVtt } from './webvtt'
+
+/** A transcript and everything in its file that could not be read as it stands. */
+export type ReadTranscript = { readonly transcript: Transcript; readonly problems: readonly Problem[] }
+
+const MOST_PROBLEMS = 1000
+const SAMPLE_LINES = 2000
+
+/** The form a text is written in, by what it holds. */
+const recogniseForm = (text: string): Form => {
+  if (isWebVtt(text)) return 'webvtt'
+  if (isJson(text)) return 'recogniser-json'
+  const lines = toLines(text.slice(0, 400_000)).slice(0, SAMPLE_LINES)
+  if (countArrows(lines) > 0) return 'subrip'
+  if (isTable(text)) return 'table'
+  const filled = lines.filter(line => line.trim() !== '')
+  const { read, count } = findHeadStyle(filled)
+  const isHeaded = filled[0] !== undefined && read(filled[0]) !== undefined
+  return count >= 2 || (count === 1 && isHeaded) ? 'timed-text' : 'untimed'
+}
+
+const PARSERS = {
+  webvtt: parseWebVtt,
+  subrip: parseSubRip,
+  table: parseTable,
+  'timed-text': parseTimedText,
+  untimed: parseUntimed,
+} as const
+
+const parseAs = (form: Form, text: string, name: string): Result<Reading> => {
+  if (form === 'recogniser-json') return parseRecogniserJson(text, name)
+  const reading = PARSERS[form](text)
+  return success(form === 'webvtt' ? reading : { ...reading, cues: toNamedCues(reading.cues) })
+}
+
+const isMarkup = (text: string): boolean => /^\s*(?:<\?xml|<!doctype|<html|<tt[\s>])/i.test(text)
+
+const within = (problems: readonly Problem[], file: string): readonly Problem[] => {
+  const placed = problems.slice(0, MOST_PROBLEMS).map(problem => ({ ...problem, place: { file, ...problem.place } }))
+  const rest = problems.length - placed.length
+  if (rest === 0) return placed
+  const message = `${rest} more lines could not be read. Is this really a transcript?`
+  return [...placed, { code: 'more-problems', message, place: { file } }]
+}
+
+/**
+ * Reads a transcript of any form, recognised by its content.
+ *
+ * @param bytes the file
+ * @param name its name, for messages only
+ * @returns the transcript and a problem (line number and text) for each thing in it that could not be read; refused only
+ *   where nothing can be read: `empty-file`, `binary-file`, `too-large`, `mark-up`, `not-json`, `no-segments`,
+ *   `project-as-transcript`, `no-cues`. Never throws.
+ */
+export const readTranscript = (bytes: Uint8Array, name: string): Result<ReadTranscript> => {
+  const decoded = decodeText(bytes, name)
+  if (!decoded.ok) return decoded
+  const { text } = decoded.value
+  const place = { file: name }
+  if (text.trim() === '')
+    return refusal({ code: 'empty-file', message: 'this file holds nothing but white space.', place })
+  if (isMarkup(text)) {
+    const message = 'this is XML or HTML, which is not read; save it as WebVTT, SubRip or plain text and load that.'
+    return refusal({ code: 'mark-up', message, place })
+  }
+  const form = recogniseForm(text)
+  const reading = parseAs(form, text, name)
+  if (!reading.ok) return reading
+  const { cues, words } = reading.value
+  const problems = within([...decoded.value.problems, ...reading.value.problems], name)
+  if (cues.length === 0 && form !== 'webvtt') {
+    const message = `this looks like ${form}, but no line of it could be read.`
+    return { ok: false, problems: [{ code: 'no-cues', message, place }, ...problems] }
+  }
+  const empty: readonly Problem[] =
+    cues.length > 0 ? [] : [{ code: 'no-cues', message: 'this WebVTT file holds no cue that can be read.', place }]
+  const transcript: Transcript = { name, form, cues, ...(words === undefined ? {} : { words }) }
+  return success({ transcript, problems: [...empty, ...problems] })
+}
