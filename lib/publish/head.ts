@@ -1,0 +1,155 @@
+import type { PhrasingContent } from 'mdast'
+import type { Sheet } from '@/lib/procedure/sheet'
+import { formatTime } from '@/lib/procedure/time'
+import { type Block, bullets, emphasis, heading, item, link, paragraph, quote, strong, table, text } from './nodes'
+import type { PublishedFinding, PublishOptions } from './publication'
+import { SECTIONS } from './sections'
+import { countOf, toLine, toParagraphs } from './text'
+import { CLOSING_HEADING, CLOSING_NOTE, formatInterval } from './words'
+
+/** What the head must say before anything else, as a bold opening, a sentence and a list. */
+export type Notice = { readonly opening: string; readonly text: string; readonly items: readonly string[] }
+
+const findingLine = ({ message, where }: PublishedFinding): string =>
+  toLine(where === undefined || where === '' ? message : `${message} (${where})`)
+
+/** How many marks a sheet holds, and how many cautions among the pencilled. */
+const counts = (sheet: Sheet) => {
+  const marks = [
+    ...sheet.loose,
+    ...sheet.steps.flatMap(s => [
+      s.mark,
+      ...[s.cautions, s.specs, s.checks, s.reasons, s.symptoms, s.tools, s.materials].flat(),
+    ]),
+  ]
+  const pencilled = marks.filter(mark => mark.pencilled !== undefined)
+  return {
+    all: marks.length,
+    pencilled: pencilled.length,
+    cautions: pencilled.filter(m => m.kind === 'caution').length,
+  }
+}
+
+/**
+ * What every publication says at its head.
+ *
+ * @param sheet with everything in it, also what `options.pencilled` leaves out
+ */
+export const toNotices = (sheet: Sheet, options: PublishOptions): readonly Notice[] => {
+  const stops = (options.findings ?? []).filter(({ level, waived }) => level === 'stop' && waived === undefined)
+  const { all, pencilled, cautions } = counts(sheet)
+  const among = cautions === 0 ? '' : `, ${countOf(cautions, 'caution')} among them`
+  const notices: Notice[] = []
+  if (stops.length > 0)
+    notices.push({
+      opening: `Not fit for release: ${countOf(stops.length, 'stop finding')}.`,
+      text: 'Settle this before the job is done from here:',
+      items: stops.map(findingLine),
+    })
+  if (pencilled > 0)
+    notices.push(
+      options.pencilled === 'leave-out'
+        ? {
+            opening: `Left out: ${countOf(pencilled, 'pencilled mark')} of ${all}${among}.`,
+            text: 'Nobody has checked them yet, so this may be incomplete.',
+            items: [],
+          }
+        : {
+            opening: `Unchecked: ${countOf(pencilled, 'mark')} of ${all}${among}.`,
+            text: 'They were drafted by program and nobody has kept them yet. Each is flagged “pencilled”.',
+            items: [],
+          },
+    )
+  return notices
+}
+
+const noticeBlock = ({ opening, text: words, items }: Notice): Block =>
+  quote(
+    paragraph(strong(opening), text(` ${words}`)),
+    ...(items.length === 0 ? [] : [bullets(items.map(line => item(paragraph(text(line)))))]),
+  )
+
+/** Lines under the title: label and what it says. */
+export const headLines = (sheet: Sheet): readonly (readonly [string, string])[] => {
+  const { equipment, revision, author, interval } = sheet.heading
+  const rows: [string, string | undefined][] = [
+    ['Equipment', equipment],
+    ['Due', formatInterval(interval)],
+    ['Revision', revision],
+    ['Author', author],
+  ]
+  return rows.flatMap(([label, value]) => {
+    const line = toLine(value ?? '')
+    return line === '' ? [] : [[label, line] as const]
+  })
+}
+
+export const headBlocks = (sheet: Sheet, notices: readonly Notice[], address: string): readonly Block[] => {
+  const lines: PhrasingContent[][] = headLines(sheet).map(([label, value]) => [strong(`${label}:`), text(` ${value}`)])
+  const { footage } = sheet
+  const name = toLine(footage?.name ?? '')
+  if (footage !== null && name !== '')
+    lines.push([strong('Footage:'), text(' '), link(name, address), text(`, ${formatTime(footage.seconds)}`)])
+  return [
+    heading(1, toLine(sheet.heading.title) || 'Untitled procedure'),
+    ...(lines.length === 0 ? [] : [bullets(lines.map(line => item(paragraph(...line))))]),
+    ...notices.map(noticeBlock),
+  ]
+}
+
+export const scopeSection = (scope: string): readonly Block[] => {
+  const paragraphs = toParagraphs(scope).map(lines =>
+    paragraph(
+      ...lines.flatMap((line, i): PhrasingContent[] => (i === 0 ? [text(line)] : [{ type: 'break' }, text(line)])),
+    ),
+  )
+  return paragraphs.length === 0 ? [] : [heading(2, SECTIONS.scope), ...paragraphs]
+}
+
+export const referencesSection = (sheet: Sheet): readonly Block[] => {
+  const items = sheet.heading.references.map(({ title, part }) => {
+    const [name, rest] = [toLine(title), toLine(part)]
+    return item(paragraph(...(name === '' ? [] : [emphasis(text(name))]), ...(rest === '' ? [] : [text(`, ${rest}`)])))
+  })
+  return items.length === 0 ? [] : [heading(2, SECTIONS.references), bullets(items)]
+}
+
+const titled = (title: string, items: readonly PhrasingContent[][]): readonly Block[] =>
+  items.length === 0 ? [] : [heading(2, title), bullets(items.map(nodes => item(paragraph(...nodes))))]
+
+/** All findings and what was let stand, where they were asked for. */
+export const findingsSections = (sheet: Sheet, options: PublishOptions): readonly Block[] => {
+  if (options.listFindings !== true) return []
+  const findings = options.findings ?? []
+  const open = findings.filter(({ waived }) => waived === undefined)
+  const waived = findings.filter(finding => finding.waived !== undefined)
+  const stated = waived.map(finding => [text(`${findingLine(finding)} Let stand: ${toLine(finding.waived ?? '')}`)])
+  const others =
+    waived.length > 0
+      ? []
+      : sheet.waivers.map(({ rule, reason }) => [text(`${toLine(rule)}. Let stand: ${toLine(reason)}`)])
+  return [
+    ...titled(
+      SECTIONS.findings,
+      open.map(finding => [strong(`${finding.level}:`), text(` ${findingLine(finding)}`)]),
+    ),
+    ...titled(SECTIONS.waivers, [...stated, ...others]),
+  ]
+}
+
+/** Rows of the sign-off table, to be filled in by hand. */
+export const SIGN_OFF_ROWS = ['Written', 'Checked', 'Released'] as const
+export const SIGN_OFF_COLUMNS = ['Sign-off', 'Name', 'Date', 'Signature'] as const
+
+export const closingBlocks = (sheet: Sheet): readonly Block[] => {
+  const revision = toLine(sheet.heading.revision)
+  const author = toLine(sheet.heading.author)
+  const rows = SIGN_OFF_ROWS.map((row, i) => [[text(row)], i === 0 && author !== '' ? [text(author)] : [], [], []])
+  return [
+    heading(2, SECTIONS.signOff),
+    paragraph(text(revision === '' ? 'Revision: none stated' : `Revision: ${revision}`)),
+    table([SIGN_OFF_COLUMNS.map(word => [text(word)]), ...rows]),
+    heading(2, CLOSING_HEADING),
+    paragraph(text(CLOSING_NOTE)),
+  ]
+}

@@ -1,0 +1,155 @@
+import type { ListItem, PhrasingContent } from 'mdast'
+import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
+import { spanAddress } from './address'
+import { type LineSetting, toLineNodes, toPartNodes } from './line'
+import { type Block, bullets, emphasis, heading, item, link, numbered, paragraph, quote, table, text } from './nodes'
+import { formatNote } from './note'
+import { toShown } from './shown'
+
+/** Headings of the sections of a sheet, in order. The reader knows them by these words. */
+export const SECTIONS = {
+  scope: 'Scope',
+  safety: 'Safety summary',
+  tools: 'Tools',
+  materials: 'Materials',
+  specs: 'Specs',
+  steps: 'Steps',
+  loose: 'Not tied to a step',
+  symptoms: 'Symptoms',
+  references: 'References',
+  findings: 'Findings',
+  waivers: 'Findings let stand',
+  signOff: 'Revision and sign-off',
+} as const
+
+/** The step each mark stands under, by the mark's id. */
+export type StepNumbers = ReadonlyMap<string, number>
+
+export const stepNumbers = (sheet: Sheet): StepNumbers =>
+  new Map(
+    sheet.steps.flatMap(step => [step.mark, ...ownedBy(step)].map((mark): [string, number] => [mark.id, step.number])),
+  )
+
+/** Everything under a step but its cautions, in the order it is read. */
+export const detailsOf = (step: SheetStep): readonly Mark[] => [
+  ...step.tools,
+  ...step.materials,
+  ...step.specs,
+  ...step.checks,
+  ...step.reasons,
+  ...step.symptoms,
+]
+
+const ownedBy = (step: SheetStep): readonly Mark[] => [...step.cautions, ...detailsOf(step)]
+
+const titled = (title: string, blocks: readonly Block[]): readonly Block[] =>
+  blocks.length === 0 ? [] : [heading(2, title), ...blocks]
+
+const listed = (items: ListItem[]): readonly Block[] => (items.length === 0 ? [] : [bullets(items)])
+
+/** A link to where a mark is said, named by its step. Its note is the id alone: the mark is defined at its step. */
+const whereLink = (mark: Mark, numbers: StepNumbers, { address }: LineSetting, word = ''): PhrasingContent => {
+  const number = numbers.get(mark.id)
+  const label = number === undefined ? 'footage' : `${word}${number}`
+  return link(label, spanAddress(address, mark), formatNote({ id: mark.id, items: new Map() }))
+}
+
+const echoItem = (mark: Mark, links: PhrasingContent[], setting: LineSetting, labelled: boolean): ListItem => {
+  const { label, ...shown } = toShown(mark, setting.units)
+  const parts = toPartNodes(labelled && label !== undefined ? { label, ...shown } : shown)
+  const nodes = parts.length === 0 ? [] : [...parts, text(' ')]
+  return item(paragraph(...nodes, emphasis(text('('), ...links, text(')'))))
+}
+
+export const safetySection = (sheet: Sheet, numbers: StepNumbers, setting: LineSetting): readonly Block[] =>
+  titled(
+    SECTIONS.safety,
+    listed(sheet.safety.map(mark => echoItem(mark, [whereLink(mark, numbers, setting, 'step ')], setting, true))),
+  )
+
+const sameName = (a: Mark, b: Mark): boolean => a.text.trim().toLowerCase() === b.text.trim().toLowerCase()
+
+/** Tools or materials, each name once, with the steps that need it. */
+export const listSection = (
+  kind: Kind & ('tool' | 'material'),
+  sheet: Sheet,
+  numbers: StepNumbers,
+  setting: LineSetting,
+): readonly Block[] => {
+  const names = kind === 'tool' ? sheet.tools : sheet.materials
+  const all = [...sheet.steps.flatMap(step => (kind === 'tool' ? step.tools : step.materials)), ...sheet.loose].filter(
+    mark => mark.kind === kind,
+  )
+  const items = names.map(name => {
+    const uses = all.filter(mark => sameName(mark, name))
+    const isOne = uses.length === 1
+    const links = uses.flatMap((use, i) => {
+      const where = whereLink(use, numbers, setting, isOne ? 'step ' : '')
+      return i === 0 ? [...(isOne || !numbers.has(use.id) ? [] : [text('steps ')]), where] : [text(', '), where]
+    })
+    return echoItem(name, links, setting, false)
+  })
+  return titled(kind === 'tool' ? SECTIONS.tools : SECTIONS.materials, listed(items))
+}
+
+/** Head of the table of specs; the reader knows its columns by these words. */
+export const SPEC_COLUMNS = ['Spec', 'Value', 'Condition', 'Basis', 'Step'] as const
+
+export const specsSection = (sheet: Sheet, numbers: StepNumbers, setting: LineSetting): readonly Block[] => {
+  const rows = sheet.specs.map(mark => {
+    const shown = toShown(mark, setting.units)
+    const cells = [shown.text, shown.value ?? '', shown.tail ?? '', shown.aside ?? '']
+    return [...cells.map(cell => (cell === '' ? [] : [text(cell)])), [whereLink(mark, numbers, setting)]]
+  })
+  return titled(SECTIONS.specs, rows.length === 0 ? [] : [table([SPEC_COLUMNS.map(word => [text(word)]), ...rows])])
+}
+
+const stepItem = (step: SheetStep, setting: LineSetting, picture: string | undefined): ListItem => {
+  const details = detailsOf(step).map(mark => item(paragraph(...toLineNodes(mark, { under: step.mark.id }, setting))))
+  const image: Block[] =
+    picture === undefined
+      ? []
+      : [paragraph({ type: 'image', url: picture, alt: step.mark.still?.alt ?? '', title: null })]
+  return {
+    ...item(paragraph(...toLineNodes(step.mark, { number: step.number }, setting))),
+    spread: image.length > 0,
+    children: [
+      paragraph(...toLineNodes(step.mark, { number: step.number }, setting)),
+      ...(image as ReturnType<typeof paragraph>[]),
+      ...(details.length === 0 ? [] : [bullets(details)]),
+    ],
+  }
+}
+
+/** Numbered steps; a caution stands between the step before and the step it protects, so the numbering goes on after it. */
+export const stepsSection = (
+  sheet: Sheet,
+  setting: LineSetting,
+  pictures: ReadonlyMap<string, string>,
+): readonly Block[] => {
+  const blocks: Block[] = []
+  let open: { start: number; items: ListItem[] } | undefined
+  const close = () => {
+    if (open !== undefined) blocks.push(numbered(open.start, open.items))
+    open = undefined
+  }
+  for (const step of sheet.steps) {
+    if (step.cautions.length > 0) close()
+    for (const mark of step.cautions)
+      blocks.push(quote(paragraph(...toLineNodes(mark, { under: step.mark.id }, setting))))
+    open ??= { start: step.number, items: [] }
+    open.items.push(stepItem(step, setting, pictures.get(step.mark.id)))
+  }
+  close()
+  return titled(SECTIONS.steps, blocks)
+}
+
+export const looseSection = (sheet: Sheet, setting: LineSetting): readonly Block[] =>
+  titled(SECTIONS.loose, listed(sheet.loose.map(mark => item(paragraph(...toLineNodes(mark, 'loose', setting))))))
+
+export const symptomsSection = (sheet: Sheet, numbers: StepNumbers, setting: LineSetting): readonly Block[] =>
+  titled(
+    SECTIONS.symptoms,
+    listed(sheet.symptoms.map(mark => echoItem(mark, [whereLink(mark, numbers, setting, 'step ')], setting, false))),
+  )
