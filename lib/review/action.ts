@@ -1,0 +1,139 @@
+import { ACTS, type Act, PARTICLES } from '@/lib/trade/pairs'
+import { alongIn, type Clause, meanwhileIn, readClause, thingsOf } from './clause'
+import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, SKIPPED, SURE_VERBS } from './grammar'
+import { onceForText } from './memo'
+import type { Thing } from './thing'
+import { NUMBER_WORDS, tokensOf, VERBS } from './words'
+
+/** One thing a text tells to do: "take the upper tray off" is verb take, particle off, thing "upper tray". */
+export type Action = {
+  /** Base form. */
+  readonly verb: string
+  readonly particle?: string
+  readonly acts: ReadonlySet<Act>
+  readonly things: readonly Thing[]
+  /** What follows, from the first preposition on: "from the hub", "with its screws". */
+  readonly rest: readonly string[]
+  /** What goes along: "with its screws". */
+  readonly along: readonly Thing[]
+}
+
+const BY_WORDING = new Map<string, Set<Act>>()
+for (const [act, entries] of Object.entries(ACTS) as [Act, readonly string[]][])
+  for (const entry of entries) BY_WORDING.set(entry, (BY_WORDING.get(entry) ?? new Set()).add(act))
+const NO_ACTS: ReadonlySet<Act> = new Set()
+
+type Segment = { readonly tokens: readonly string[]; readonly after: string }
+
+const isMark = (token: string): boolean => /^[,;:.!?()]$/.test(token)
+
+/** Splits at punctuation and at "and", "then", "but"; `after` is what stood before the segment. */
+const segmentsOf = (tokens: readonly string[]): readonly Segment[] => {
+  const segments: Segment[] = []
+  let now: string[] = []
+  let after = '.'
+  const isJoint = (token: string) => token === 'and' || token === 'then' || token === 'but' || isMark(token)
+  for (const token of tokens) {
+    if (!isJoint(token)) {
+      now.push(token)
+      continue
+    }
+    if (now.length > 0) segments.push({ tokens: now, after })
+    if (now.length > 0 || isMark(token) || after === '.' || after === ',') after = token
+    now = []
+  }
+  if (now.length > 0) segments.push({ tokens: now, after })
+  return segments
+}
+
+const isFresh = ({ after }: Segment): boolean => after !== 'and' && after !== ','
+
+const isArticleLike = (token: string): boolean =>
+  DETERMINERS.has(token) || NUMBER_WORDS.has(token) || /^\d/.test(token) || PARTICLES.has(token) || isAdverb(token)
+
+const isVerbHere = (segment: Segment, isFirst: boolean, token: string, next: string | undefined): boolean => {
+  if (!VERBS.has(token)) return false
+  if (isFirst || isFresh(segment) || SURE_VERBS.has(token) || !NOUNS_TOO.has(token)) return true
+  return next !== undefined && (isArticleLike(next) || next === 'until' || next === 'at' || next === 'for')
+}
+
+/** Whether a comma at this segment divides a list: an "and" follows before the next full stop. */
+const isListed = (segments: readonly Segment[], at: number): boolean => {
+  for (const { after } of segments.slice(at + 1)) {
+    if (after === 'and') return true
+    if (after !== ',') return false
+  }
+  return false
+}
+
+/** A verb that has no object yet and takes that of the next: "lift out and rinse the tray", but not "switch on and …". */
+const isWaiting = ({ phrases, rest, particle }: Clause): boolean =>
+  phrases.length === 0 && rest.length === 0 && particle !== 'on' && particle !== 'off'
+
+const addTo = (group: readonly Clause[], tokens: readonly string[], isList: boolean): void => {
+  const more = readClause('', tokens)
+  for (const clause of group) {
+    if (clause.phrases.length > 0 && more.phrases.length > 0 && clause.rest.length === 0 && isList)
+      clause.phrases.push(...more.phrases)
+    else clause.rest.push(...tokens)
+    if (more.particle !== undefined && FIRM.has(more.particle)) clause.particle ??= more.particle
+  }
+}
+
+const finish = (clause: Clause): Action => {
+  const { verb, particle, rest } = clause
+  const acts = BY_WORDING.get(`${verb} ${particle}`) ?? BY_WORDING.get(verb) ?? NO_ACTS
+  return {
+    verb,
+    ...(particle === undefined ? {} : { particle }),
+    acts,
+    things: thingsOf(clause),
+    rest,
+    along: alongIn(rest),
+  }
+}
+
+const firstWord = ({ tokens }: Segment): number => {
+  let i = 0
+  while (i < tokens.length && (SKIPPED.has(tokens[i] ?? '') || isAdverb(tokens[i] ?? ''))) i++
+  return i
+}
+
+/**
+ * Reads what an instruction tells to do, in order. Conditions ("once it is cool, …") and prohibitions are left out.
+ *
+ * @param text an instruction as a sheet writes it, imperative
+ * @returns one action a verb; an object shared by several verbs ("lift out and rinse the tray") is given to each
+ */
+export const actionsOf = onceForText((text: string): readonly Action[] => {
+  const clauses: Clause[] = []
+  let group: Clause[] = []
+  let isSkipping = false
+  let isFirst = true
+  const segments = segmentsOf(tokensOf(text))
+  for (const [at, segment] of segments.entries()) {
+    if (segment.after !== 'and') isSkipping = false
+    const i = firstWord(segment)
+    const token = segment.tokens[i]
+    if (token === undefined) continue
+    const isCondition = LEADS.has(token)
+    if (isCondition || NEGATIONS.has(token) || (token === 'do' && segment.tokens[i + 1] === 'not')) {
+      isSkipping = true
+      isFirst = isFresh(segment) && isCondition
+      continue
+    }
+    if (isSkipping) continue
+    const tail = segment.tokens.slice(i + 1)
+    if (isVerbHere(segment, isFirst, token, tail[0])) {
+      const clause = readClause(token, tail)
+      const isShared = group.length > 0 && group.every(isWaiting)
+      if (isShared) for (const earlier of group) earlier.phrases.push(...clause.phrases)
+      group = isShared ? [...group, clause] : [clause]
+      clauses.push(clause)
+      const also = meanwhileIn(clause.rest)
+      if (also !== undefined) clauses.push(also)
+    } else addTo(group, segment.tokens.slice(i), segment.after === 'and' || isListed(segments, at))
+    isFirst = false
+  }
+  return clauses.map(finish)
+})

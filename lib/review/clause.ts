@@ -1,0 +1,88 @@
+import { PARTICLES } from '@/lib/trade/pairs'
+import { DETERMINERS, FIRM, isAdverb, PREPOSITIONS } from './grammar'
+import { isDistinguishing, type Thing, toThing } from './thing'
+import { NUMBER_WORDS, VERBS, verbOf } from './words'
+
+/** A clause being read: its verb, what it acts on, and what follows from the first preposition on. */
+export type Clause = { verb: string; particle: string | undefined; phrases: string[][]; rest: string[] }
+
+const PARTICLE_FROM: Readonly<Record<string, string>> = {
+  into: 'in',
+  onto: 'on',
+  in: 'in',
+  on: 'on',
+  from: 'off',
+  clear: 'clear',
+  over: 'over',
+  to: 'to',
+}
+
+const isNumber = (token: string): boolean => NUMBER_WORDS.has(token) || /^\d/.test(token)
+
+const isNaming = (token: string): boolean => !DETERMINERS.has(token) && !isNumber(token)
+
+const isEnd = (token: string | undefined): boolean =>
+  token === undefined || PREPOSITIONS.has(token) || PARTICLES.has(token)
+
+/** A participle after the noun it describes: "the bar turned over". */
+const isTrailing = (token: string, following: string | undefined): boolean =>
+  !VERBS.has(token) && /(?:ed|ing|[a-z]n|wound)$/.test(token) && verbOf(token) !== undefined && isEnd(following)
+
+/** Reads particle, things and the rest from the words after a verb. */
+export const readClause = (verb: string, tokens: readonly string[]): Clause => {
+  const clause: Clause = { verb, particle: undefined, phrases: [], rest: [] }
+  const phrase: string[] = []
+  let i = 0
+  const [next, second] = tokens
+  if (next !== undefined && PARTICLES.has(next)) {
+    clause.particle = next
+    i = next === 'back' && second !== undefined && PARTICLES.has(second) ? 2 : 1
+  }
+  for (; i < tokens.length; i++) {
+    const token = tokens[i] ?? ''
+    const following = tokens[i + 1]
+    if (isAdverb(token)) continue
+    const isParticle = phrase.length > 0 && clause.particle === undefined && PARTICLES.has(token)
+    if (isParticle && (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following))) {
+      clause.particle = token
+      clause.rest.push(...tokens.slice(i + 1))
+      break
+    }
+    const isNamed = phrase.some(isNaming)
+    if (PREPOSITIONS.has(token) || (isNamed && (token === 'a' || isNumber(token) || isTrailing(token, following)))) {
+      if (phrase.length > 0) clause.particle ??= PARTICLE_FROM[token]
+      if (token === 'to' && (following === 'off' || following === 'on')) clause.particle = following
+      clause.rest.push(...tokens.slice(i))
+      break
+    }
+    phrase.push(token)
+  }
+  if (phrase.some(isNaming) || phrase.includes('it') || phrase.includes('them')) clause.phrases.push(phrase)
+  return clause
+}
+
+/** "… while tightening its lock nut" is something done as well. */
+export const meanwhileIn = (rest: readonly string[]): Clause | undefined => {
+  const at = rest.findIndex(
+    (token, i) => (token === 'while' || token === 'by') && rest[i + 1]?.endsWith('ing') === true,
+  )
+  const verb = at < 0 ? undefined : verbOf(rest[at + 1] ?? '')
+  return verb === undefined ? undefined : readClause(verb, rest.slice(at + 2))
+}
+
+/** @returns the things of a clause; "suction and delivery hoses" are two kinds of hose. */
+export const thingsOf = ({ phrases }: Clause): readonly Thing[] =>
+  phrases.map((phrase, i) => {
+    const thing = toThing(phrase)
+    const head = phrases[i + 1]?.at(-1)
+    return head !== undefined && isDistinguishing(thing.head) ? toThing([...phrase, head]) : thing
+  })
+
+/** @returns what goes along: "with its screws". */
+export const alongIn = (rest: readonly string[]): readonly Thing[] => {
+  const at = rest.indexOf('with')
+  if (at < 0) return []
+  const phrase = rest.slice(at + 1)
+  const end = phrase.findIndex(token => PREPOSITIONS.has(token))
+  return [toThing(end < 0 ? phrase : phrase.slice(0, end))]
+}

@@ -1,0 +1,66 @@
+import { NOT_PUT_BACK } from '@/lib/trade/pairs'
+import type { Action } from './action'
+import type { Thing } from './thing'
+
+/** What was done that calls for its opposite. */
+export type Undone =
+  | 'removed'
+  | 'opened'
+  | 'closed'
+  | 'drained'
+  | 'disconnected'
+  | 'loosened'
+  | 'switched-off'
+  | 'locked'
+  | 'raised'
+
+const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(word => word !== ''))
+
+const FLOWS = oneOf('valve tap cock stopcock petcock supply gas water fuel air steam main mains')
+const SUPPLY = oneOf(
+  'supply mains main inlet outlet isolation isolating shutoff shut-off stop gas water fuel feed service stopcock petcock suction discharge air steam',
+)
+const POWER = oneOf(
+  'isolator breaker power supply mains electricity disconnect switch fuse circuit plug battery current socket machine unit controller main charger inverter control printer appliance saw lathe mower tool',
+)
+const NOT_POWER = oneOf('engine ignition heater burner light lamp')
+const LIFTED = oneOf(
+  'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis',
+)
+const FILLED = oneOf(
+  'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase water',
+)
+const SHUTS = oneOf(
+  `valve tap cock stopcock petcock door lid cover panel drain hatch cap port screw nipple bleeder gate bonnet hood guard case lock latch clamp clip chamber vent plug flap
+  access damper drawer enclosure box cabinet head spigot bleed hasp housing isolator breaker circuit shutter caliper filler gas water curtain canopy tailgate trunk body compartment catch`,
+)
+const NOT_SHUT = oneOf(
+  'window garage room shop workshop app file menu throttle package packet bag program software page',
+)
+const PULLED = oneOf('plug fuse connector boot cap pin lead wire cable hose cartridge disconnect cord')
+const LET_GO = oneOf('brake pressure tension grip hand button trigger lever')
+const FIXED_TO = oneOf('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
+
+/** Whether a thing stands for the power supply. */
+export const isCut = (thing: Thing): boolean => thing.words.some(word => POWER.has(word)) && !NOT_POWER.has(thing.head)
+
+const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
+  !NOT_PUT_BACK.has(head) && !NOT_PUT_BACK.has(words.slice(-2).join(' ')) && !rest.some(word => FIXED_TO.has(word))
+
+/** @returns which undoing an action is for one of its things; undefined where nothing needs to be made good. */
+export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
+  const { head, words } = thing
+  if (acts.has('lock') && verb !== 'lock') return 'locked'
+  if (acts.has('lock') && isCut(thing)) return 'locked'
+  if (head === '') return undefined
+  if (acts.has('off') && verb !== 'unplug' && isCut(thing)) return 'switched-off'
+  if (verb === 'close' || verb === 'shut' || (acts.has('off') && FLOWS.has(head)))
+    return FLOWS.has(head) && words.some(word => SUPPLY.has(word)) ? 'closed' : undefined
+  if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
+  if (acts.has('raise') && LIFTED.has(head)) return 'raised'
+  if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
+  if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
+  if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
+  if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head)) return 'loosened'
+  return undefined
+}

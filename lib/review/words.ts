@@ -1,0 +1,90 @@
+import { ACTIONS, IRREGULAR } from '@/lib/trade/actions'
+import { ACTS, PARTICLES } from '@/lib/trade/pairs'
+import { onceForText } from './memo'
+
+const TOKEN = /[a-z0-9]+(?:[-'’./][a-z0-9]+)*|[,;:.!?()]/g
+
+/** @returns words (lower case, inner hyphens and points kept) and punctuation, in order. */
+export const tokensOf = onceForText(
+  (text: string): readonly string[] => text.toLowerCase().replaceAll('’', "'").match(TOKEN) ?? [],
+)
+
+const KEEP_S = /(?:ss|us|is|ics|gas|chassis|lens|always)$/
+
+/** @returns the singular of a noun as written, lower case; words that are no plural come back unchanged. */
+export const singular = (word: string): string => {
+  if (word.length < 4 || !word.endsWith('s') || KEEP_S.test(word)) return word
+  if (word === 'leaves') return 'leaf'
+  if (word.endsWith('ies') && word.length > 4) return `${word.slice(0, -3)}y`
+  if (/(?:x|ch|sh|ss|zz)es$/.test(word)) return word.slice(0, -2)
+  return word.slice(0, -1)
+}
+
+/** Base forms of every verb the trades' lexicon knows. */
+export const VERBS: ReadonlySet<string> = new Set([
+  ...Object.values(ACTIONS).flat(),
+  ...Object.values(ACTS).flatMap(entries => entries.map(entry => entry.split(' ')[0] ?? '')),
+  ...'turn operate handle wrap vacuum ventilate allow rotate ramp wet roll pre-fill prefill pre-lubricate re-check re-torque hand-tighten re-tension cross-check double-check zero spin-on neutralise sharpen crosshatch slew stroke dress adjust wash rinse refer obtain contact sign keep carry identify compare note turn select position raise prevent expect feather bed break-in burnish run-in hang pierce form level square wring isolate unroll unfold recover complete hand-start thumb-tighten'.split(
+    ' ',
+  ),
+])
+
+const IRREGULARS = new Map(
+  IRREGULAR.flatMap(([base, past, participle]) => [[past, base] as const, [participle, base] as const]),
+)
+
+const candidates = (word: string): readonly string[] => {
+  const cut = (ending: string): readonly string[] => {
+    const stem = word.slice(0, -ending.length)
+    return [
+      stem,
+      `${stem}e`,
+      ...(/([a-z])\1$/.test(stem) ? [stem.slice(0, -1)] : []),
+      ...(stem.endsWith('i') ? [`${stem.slice(0, -1)}y`] : []),
+    ]
+  }
+  if (word.endsWith('ing') && word.length > 4) return cut('ing')
+  if (word.endsWith('ed') && word.length > 3) return cut('ed')
+  if (word.endsWith('ies')) return cut('es')
+  if (word.endsWith('es')) return [...cut('es'), word.slice(0, -1)]
+  if (word.endsWith('s') && !word.endsWith('ss')) return [word.slice(0, -1)]
+  return []
+}
+
+/** @returns the base form of a known verb in any form, or undefined for every other word. */
+export const verbOf = onceForText((word: string): string | undefined => {
+  if (VERBS.has(word)) return word
+  const irregular = IRREGULARS.get(word)
+  if (irregular !== undefined && VERBS.has(irregular)) return irregular
+  return candidates(word).find(candidate => VERBS.has(candidate))
+})
+
+/** @returns a word reduced so that forms of one word agree: verbs to their base, nouns to the singular. */
+export const stemOf = (word: string): string => verbOf(word) ?? singular(word)
+
+const SMALL = new Set(
+  `a an the this that these those your our its their his her my it them they you we i he she one ones of to and or with for in on at by from into onto off out up down until till then so as is are was were be been being
+  not no any all each every both some more most other same new old used worn clean just only also again now next first before after when while if once than there here which who what how very well will would could should must may might
+  do does did don't has have had get got let make sure too over under about around per via`.split(/\s+/),
+)
+
+/** @returns whether a word carries no meaning of its own for comparing names: articles, pronouns, numbers, prepositions. */
+export const isSmall = (word: string): boolean =>
+  SMALL.has(word) || /^[\d.,/-]+$/.test(word) || NUMBER_WORDS.has(word) || PARTICLES.has(word)
+
+/** Number words up to ninety, as they stand before nouns. */
+export const NUMBER_WORDS: ReadonlySet<string> = new Set(
+  'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand half quarter couple few several pair'.split(
+    ' ',
+  ),
+)
+
+/** @returns the stems of the words of a text that carry meaning, in order, repeats kept. */
+export const contentStems = onceForText((text: string): readonly string[] =>
+  tokensOf(text)
+    .filter(token => /[a-z]/.test(token) && !isSmall(token))
+    .map(stemOf),
+)
+
+/** @returns the same as a set. */
+export const stemSet = onceForText((text: string): ReadonlySet<string> => new Set(contentStems(text)))

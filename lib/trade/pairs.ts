@@ -1,0 +1,141 @@
+import { wordList } from './words'
+
+/**
+ * Actions that call for their opposite: what is taken off goes back on. Verbs in base form, with the particle that makes
+ * them mean it ("take off"); a particle may stand after the object ("take the guard off"). General knowledge of many
+ * trades, no source. To teach a wording, add it to its act.
+ */
+export const ACTS = {
+  remove: wordList(`
+    remove, unscrew, unbolt, detach, withdraw, extract, dismount, unmount, unclip, unfasten, unseat, unpin, unstrap, unhitch, unthread, uncover, disassemble, dismantle, demount, pry out,
+    take off, take out, take away, take apart, take down, lift off, lift out, lift away, lift clear, pull off, pull out, pull away, pull free, slide off, slide out, slip off, slip out, draw off, draw out,
+    pop off, pop out, prise off, prise out, prize off, prize out, pry off, lever off, lever out, knock off, knock out, tap off, tap out, drive out, drift out, press out, push out, push off, twist off, twist out, screw off, screw out,
+    ease off, ease out, work off, work out, wiggle off, wiggle out, tease off, tease out, fish out, pick out, wind off, unhook, unwind, spin off, get off, get out, break off, strip off, clip off, hook out, roll off, back out, drop out, drop down, swing off, shake out, set aside, lay aside, put aside, come off, slide aside, lift aside, move aside, carry off, unlatch off, unload`),
+  refit: wordList(`
+    refit, reinstall, fit, install, replace, renew, change, swap, exchange, substitute, attach, reattach, mount, remount, insert, reinsert, reassemble, assemble, rebuild, seat, reseat, secure, fasten, refasten, return, reuse,
+    rehang, reposition, relocate, recover, reload, load,
+    put back, put on, put in, take back, lift in, lift on, lift back, slide on, slide in, slide back, slide over, slide up, slip on, slip in, slip over, slip back, push on, push in, push back, push home, press in, press on, press home, press back, press down,
+    snap on, snap in, snap back, snap shut, clip on, clip in, clip back, clip down, screw on, screw in, screw back, screw down, bolt on, bolt up, bolt down, bolt back, bolt in, bolt, bolt to, screw to, clip to, clip, thread in, thread on, thread back, wind on, wind in, spin on, start by hand, hang back, hang on, hang up,
+    set in, set back, set on, place back, place in, place on, place over, drop in, drop back, drop on, lower in, lower on, lower back, pop on, pop in, pop back, ease on, ease in, ease back, tap in, tap back, tap home, drive in, drive home, drift in, offer up, hook on, hook back, hook up, guide in, guide back, guide on, feed in, feed back, bring back, swing back, move back, lay in, lay on, lay back, position, locate, roll on, work on, work in, stretch over, stretch on, stand back, start, strap down, strap in, rest on, pack in, plug in, button up, box up, stack`),
+  open: wordList(
+    'open, open up, crack open, crack, lift up, unlatch, unlock, unseal, uncap, swing open, slide open, prop open, fold back, turn on, fold down',
+  ),
+  close: wordList(`
+    close, close up, close off, shut, shut off, shut down, reclose, latch, relatch, lock down, seal, reseal, cap, recap, swing shut, swing closed, slide shut, fold up, turn off, push shut, nip up, tighten, retighten, snug, refit, replace, screw in, screw down, wind down, torque, secure, fasten, lower, drop, put back, put on`),
+  drain: wordList(
+    'drain, drain off, drain out, drain down, empty, siphon, syphon, siphon out, suck out, pump out, draw off, tip out, pour out, let out, run off, draw down, extract, blow down',
+  ),
+  fill: wordList(
+    'fill, refill, fill up, top up, top off, pour, pour in, add, replenish, recharge, charge, prime, pump in, feed in, put in, inject, flood, squirt in, run in, tip in',
+  ),
+  disconnect: wordList(
+    'disconnect, unplug, uncouple, decouple, unhook, unwire, undo, pull, detach, unsolder, desolder, disengage, separate, split',
+  ),
+  connect: wordList(`
+    reconnect, connect, plug in, plug back, plug, replug, couple, recouple, hook up, hook back, rewire, wire, wire up, wire in, terminate, land, attach, reattach, rejoin, join, refit, fit, replace, renew, install, reinstall, push on, push back, push in, push home, clip on, clip back, clip in, put back, put on, screw on, solder, resolder, crimp, slide on, slip on, press on, snap on, re-engage, engage, swap, change, tighten, torque, secure, snap in, make, remake, start, restore`),
+  loosen: wordList(
+    'loosen, slacken, undo, back off, crack loose, crack off, break loose, slack off, ease, free off, let off, release, unclamp, free up, unlock, wind back, wind out',
+  ),
+  tighten: wordList(`
+    tighten, retighten, torque, retorque, tighten up, tighten down, nip up, nip, snug, snug up, snug down, cinch, cinch up, do up, lock, lock up, secure, clamp, reclamp, pinch, pinch up, run down, run up, pull up, pull down, crank down, screw in, screw down, wind in, bolt up, bolt down, fasten, refit, fit, replace, reinstall, install, renew, seat, set, engage, close, latch, set to torque, adjust, tension, retension, turn in, screw up, bring up, wind up, put back`),
+  off: wordList(`
+    switch off, turn off, shut off, shut down, power off, power down, isolate, de-energise, de-energize, deenergise, deenergize, kill, cut, trip, unplug, knock off, disable, deactivate, disarm, throw off, flip off, flick off, bypass, pull`),
+  on: wordList(`
+    switch on, turn on, turn back, power on, power up, restore, energise, energize, re-energise, re-energize, reenergise, reenergize, plug in, plug back, start, restart, run, reset, enable, re-enable, activate, reactivate, rearm, re-arm, arm, put back, throw on, flip on, flick on, switch back, return, boot, bring up, reinstate, fire up, close, refit, reconnect, connect, plug, power, replace, push in`),
+  lock: wordList('lock out, lock off, lock, padlock, tag, tag out, tag off, lockout, tagout'),
+  unlock: wordList('unlock, untag, remove, take off, lift off, clear, lift'),
+  raise: wordList('raise, jack up, jack, lift, hoist, lift up, hoist up, winch up, prop up, crank up'),
+  lower: wordList(
+    'lower, let down, drop, bring down, lower down, set down, set back, put down, put back, jack down, wind down, ease down, place back, stand, return, put',
+  ),
+} as const satisfies Readonly<Record<string, readonly string[]>>
+
+/** Name of an act. */
+export type Act = keyof typeof ACTS
+
+/** Words that follow a verb and change what it does. */
+export const PARTICLES: ReadonlySet<string> = new Set(
+  wordList(
+    'off, out, up, down, back, on, in, away, apart, over, home, shut, open, loose, free, clear, aside, tight, closed',
+  ),
+)
+
+/** What is taken off for good, or never was a part: not to be put back. Heads, singular. */
+export const NOT_PUT_BACK: ReadonlySet<string> = new Set(
+  wordList(`
+    debris, dirt, dust, rust, scale, limescale, swarf, chip, sludge, residue, burr, glue, adhesive, sealant, sealer, grease, oil, water, condensate, moisture, air, carbon, soot, ash, lint, hair, fluff, leaf, grass, sawdust, shaving, deposit, sediment,
+    corrosion, paint, varnish, lacquer, rag, cloth, tape, mask, masking, film, label, packaging, packing, wrap, wrapping, pan, tray, bucket, jack, stand, chock, block, ramp, support, prop, tool, spanner, socket, key, wrench, screwdriver, gauge, meter, probe, lead clamp, glove, goggle, glass, jewellery, jewelry, watch,
+    excess, drip, spill, foam, fluid, coolant, fuel, petrol, gasoline, slag, spatter, bubble, stain, mark, paste, flux, solder, obstruction, blockage, clog, waste, sharp edge, thread sealant, silicone, remnant, remains, fragment, piece, material, filament, contamination, clutter, snow, ice, nest, root, mud, sand, grit, stone, glass, thread, cardboard, card, ring, jewel, tension, slack, play, load, weight, pressure, charge, lock, tag, padlock, lockout, hand, finger, finish, wax, sticker, staple, reading, sample, item, vehicle, hoist, sling, compressor, puller, clamp, vice, vise, hose pipe, charger, strap, wood, old oil, feather, wire edge, bag, cover tape, plastic, cap film, grime, mineral, matter, growth, mould, mold, slime`),
+)
+
+/** Words that set two parts of one name apart: the upper tray is not the lower one. */
+export const OPPOSITES: readonly (readonly [string, string])[] = [
+  ['upper', 'lower'],
+  ['top', 'bottom'],
+  ['front', 'rear'],
+  ['front', 'back'],
+  ['left', 'right'],
+  ['inner', 'outer'],
+  ['inlet', 'outlet'],
+  ['inlet', 'discharge'],
+  ['suction', 'delivery'],
+  ['suction', 'discharge'],
+  ['supply', 'return'],
+  ['drain', 'filler'],
+  ['drain', 'fill'],
+  ['drain', 'level'],
+  ['positive', 'negative'],
+  ['first', 'second'],
+  ['hot', 'cold'],
+  ['intake', 'exhaust'],
+  ['near', 'far'],
+  ['high', 'low'],
+  ['male', 'female'],
+  ['primary', 'secondary'],
+  ['live', 'neutral'],
+  ['minimum', 'maximum'],
+  ['min', 'max'],
+  ['initial', 'final'],
+  ['before', 'after'],
+  ['new', 'used'],
+  ['input', 'output'],
+  ['cut-in', 'cut-out'],
+  ['open', 'closed'],
+]
+
+/** Names that mean much the same part, heads in the singular. */
+export const SAME_PART: readonly (readonly string[])[] = [
+  ['cover', 'lid', 'panel', 'guard', 'shroud', 'cowl', 'cowling', 'fairing', 'casing', 'housing', 'plate', 'can'],
+  ['screw', 'bolt', 'nut', 'fastener', 'setscrew', 'stud', 'fixing'],
+  ['hose', 'pipe', 'line', 'tube'],
+  ['lead', 'cable', 'wire', 'cord', 'connector', 'plug', 'harness', 'terminal', 'connection', 'loom', 'boot', 'cap'],
+  ['clip', 'clamp', 'circlip', 'retainer'],
+  ['power', 'supply', 'mains', 'electricity', 'isolator', 'breaker', 'disconnect', 'switch', 'fuse', 'isolation'],
+  ['tyre', 'tire'],
+  [
+    'car',
+    'vehicle',
+    'machine',
+    'bike',
+    'bicycle',
+    'motorcycle',
+    'tractor',
+    'truck',
+    'mower',
+    'trailer',
+    'frame',
+    'axle',
+    'wheel',
+  ],
+  ['filter', 'cartridge', 'strainer', 'screen'],
+  ['valve', 'tap', 'cock', 'stopcock', 'faucet', 'spigot', 'petcock'],
+  ['fluid', 'oil'],
+  ['element', 'pad', 'cartridge'],
+]
+
+/** Small parts that hold a bigger one: once that is back on, so are they. */
+export const FASTENERS: ReadonlySet<string> = new Set(
+  wordList(
+    'screw, bolt, nut, fastener, fixing, stud, clip, circlip, washer, pin, clamp, setscrew, retainer, catch, latch, strap, band, cotter, key, rivet, staple, stop, knob, thumbscrew, wingnut, capscrew, grommet, plate bolt, ring, spring clip, tie, split',
+  ),
+)
