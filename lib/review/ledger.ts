@@ -26,7 +26,9 @@ const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 const LOCKS = oneOf('lock tag padlock lockout isolation isolator breaker hasp')
 const VEHICLES = oneOf('car vehicle machine jack bike van truck stand')
 const FLOWING = oneOf('valve tap cock water gas')
-const RESTARTS = oneOf('switch turn power restore energise energize re-energise re-energize start restart run enable activate boot bring fire return reinstate plug')
+const RESTARTS = oneOf(
+  'switch turn power restore energise energize re-energise re-energize start restart run enable activate boot bring fire return reinstate plug',
+)
 const FLUIDS = oneOf('oil coolant antifreeze water fuel petrol diesel electrolyte')
 /** Verbs that bring something to the job that may be taken away again. */
 const PLACING = oneOf(
@@ -53,7 +55,9 @@ const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boo
   if (!REDO[undone].some(act => acts.has(act))) return false
   switch (undone) {
     case 'switched-off':
-      return RESTARTS.has(verb) ? !things.some(({ words }) => words.some(word => FLOWING.has(word))) : things.some(isCut)
+      return RESTARTS.has(verb)
+        ? !things.some(({ words }) => words.some(word => FLOWING.has(word)))
+        : things.some(isCut)
     case 'locked':
       return (
         verb === 'unlock' ||
@@ -61,7 +65,12 @@ const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boo
         things.some(({ head, words }) => LOCKS.has(head) || words.includes('lock'))
       )
     case 'raised':
-      return verb === 'lower' || isPronoun(action) || things.some(({ head }) => isKin(head, thing.head) || VEHICLES.has(head))case 'drained':
+      return (
+        verb === 'lower' ||
+        isPronoun(action) ||
+        things.some(({ head }) => isKin(head, thing.head) || VEHICLES.has(head))
+      )
+    case 'drained':
       return !things.some(other => isOtherFluid(other, thing))
     default:
       return isSomeOf(open, action, stems)
