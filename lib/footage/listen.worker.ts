@@ -1,0 +1,60 @@
+import { ALL_FORMATS, BlobSource, Input } from 'mediabunny'
+import type { FromListener, ToListener } from './listen-messages'
+import { addPeaks, PEAKS_PER_SECOND, silentPeaks } from './peaks'
+import { type DecodeWhole, soundPieces } from './sound'
+
+const scope = self as unknown as DedicatedWorkerGlobalScope
+const say = (message: FromListener, transfer: Transferable[] = []) => scope.postMessage(message, transfer)
+
+type Waiting = { resolve: (decoded: Awaited<ReturnType<DecodeWhole>>) => void; reject: (why: Error) => void }
+const waiting = new Map<number, Waiting>()
+let asked = 0
+
+/** The page decodes: workers have no decodeAudioData. */
+const decodeWhole: DecodeWhole = (bytes, rate) =>
+  new Promise((resolve, reject) => {
+    const id = asked++
+    waiting.set(id, { resolve, reject })
+    say({ say: 'decode', id, bytes, rate }, [bytes.buffer])
+  })
+
+const listen = async (file: Blob, seconds: number): Promise<void> => {
+  const input = new Input({ source: new BlobSource(file), formats: ALL_FORMATS })
+  const track = await input.getPrimaryAudioTrack()
+  if (track === null) return say({ say: 'failed', why: 'there is no sound in this file' })
+  const peaks = silentPeaks(seconds)
+  let sent = 0
+  let done = 0
+  const send = () => {
+    const to = Math.min(peaks.length, Math.max(sent, Math.floor(done * PEAKS_PER_SECOND)))
+    say({ say: 'peaks', from: sent, peaks: peaks.slice(sent, to), done: Math.min(done, seconds) })
+    // The last bucket may be half full: it is sent again with the next lot.
+    sent = Math.max(0, to - 1)
+  }
+  for await (const piece of soundPieces(track, { decodeWhole })) {
+    addPeaks(peaks, piece)
+    done = piece.start + (piece.channels[0]?.length ?? 0) / piece.rate
+    if (done * PEAKS_PER_SECOND - sent > 10 * PEAKS_PER_SECOND) send()
+  }
+  if (done === 0) return say({ say: 'failed', why: 'none of the sound in this file can be decoded' })
+  done = seconds
+  send()
+  say({ say: 'heard', speech: [] })
+}
+
+scope.onmessage = ({ data }: MessageEvent<ToListener>) => {
+  switch (data.say) {
+    case 'listen':
+      listen(data.file, data.seconds).catch((error: unknown) =>
+        say({ say: 'failed', why: error instanceof Error ? error.message : String(error) }),
+      )
+      return
+    case 'decoded':
+      waiting.get(data.id)?.resolve({ rate: data.rate, channels: data.channels })
+      waiting.delete(data.id)
+      return
+    case 'undecodable':
+      waiting.get(data.id)?.reject(new Error(data.why))
+      waiting.delete(data.id)
+  }
+}

@@ -1,0 +1,107 @@
+import { createReadStream } from 'node:fs'
+import { readdir } from 'node:fs/promises'
+import { createServer, type Server } from 'node:http'
+import { extname, join, normalize } from 'node:path'
+import { type Browser, chromium, type Page } from '@playwright/test'
+import { build } from 'esbuild'
+import type { Footage } from './page'
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.ts': 'text/javascript',
+  '.wasm': 'application/wasm',
+  '.css': 'text/css',
+}
+
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--autoplay-policy=no-user-gesture-required',
+]
+
+/** Bundles page.ts and the workers of lib/footage in memory: address -> JavaScript. */
+const bundle = async (): Promise<Map<string, string>> => {
+  const workers = (await readdir('lib/footage')).filter(name => name.endsWith('.worker.ts'))
+  const { outputFiles } = await build({
+    entryPoints: ['tests/lib/footage/page.ts', ...workers.map(name => join('lib/footage', name))],
+    bundle: true,
+    format: 'esm',
+    write: false,
+    outdir: '/',
+    entryNames: '[name]',
+    alias: { '@': '.' },
+    logLevel: 'error',
+  })
+  return new Map(outputFiles.map(file => [file.path.replace(/\.worker\.js$/, '.worker.ts'), file.text]))
+}
+
+const serve = async (): Promise<Server> => {
+  const files = await bundle()
+  files.set(
+    '/',
+    '<!doctype html><meta charset="utf-8"><title>footage</title><script type="module" src="/page.js"></script>',
+  )
+  const server = createServer((request, response) => {
+    const path = normalize(decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname))
+    const text = files.get(path)
+    response.setHeader(
+      'content-type',
+      TYPES[extname(path)] ?? (path === '/' ? 'text/html' : 'application/octet-stream'),
+    )
+    if (text !== undefined) response.end(text)
+    else
+      createReadStream(join('public', path))
+        .on('error', () => response.writeHead(404).end())
+        .pipe(response)
+  })
+  return new Promise(resolve => server.listen(0, '127.0.0.1', () => resolve(server)))
+}
+
+/** A page in a real Chromium with lib/footage loaded (see page.ts) and the user's files chosen by the test. */
+export type FootagePage = {
+  readonly page: Page
+  /** Runs in the page with the chosen file and everything lib/footage exports. */
+  readonly on: <T>(path: string, run: string) => Promise<T>
+  readonly close: () => Promise<void>
+}
+
+declare global {
+  var footage: Footage
+}
+
+/** Starts Chromium on a page that has lib/footage; the site's vendored files are served from public/. */
+export const footagePage = async (): Promise<FootagePage> => {
+  const server = await serve()
+  const address = server.address()
+  const port = typeof address === 'object' && address !== null ? address.port : 0
+  const browser: Browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: FLAGS,
+  })
+  const page = await browser.newPage()
+  page.on('pageerror', error => console.error('page:', error.message))
+  await page.goto(`http://127.0.0.1:${port}/`)
+  await page.waitForFunction('globalThis.footage !== undefined')
+  return {
+    page,
+    on: async (path, run) => {
+      await page.evaluate(
+        "document.querySelector('input')?.remove(); document.body.innerHTML = '<input type=\"file\">'",
+      )
+      await page.setInputFiles('input', path)
+      return page.evaluate(
+        `(async () => { const file = document.querySelector('input').files[0]; ${run} })()`,
+      ) as Promise<never>
+    },
+    close: async () => {
+      await browser.close()
+      server.close()
+    },
+  }
+}
