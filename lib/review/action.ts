@@ -67,8 +67,8 @@ const isListed = (segments: readonly Segment[], at: number): boolean => {
 }
 
 /** A verb that has no object yet and takes that of the next: "lift out and rinse the tray", but not "switch on and …". */
-const isWaiting = ({ phrases, rest, particle }: Clause): boolean =>
-  phrases.length === 0 && rest.length === 0 && particle !== 'on' && particle !== 'off'
+const isWaiting = ({ verb, phrases, rest, particle }: Clause): boolean =>
+  verb !== 'plug' && phrases.length === 0 && rest.length === 0 && particle !== 'on' && particle !== 'off'
 
 const addTo = (group: readonly Clause[], tokens: readonly string[], isList: boolean): void => {
   const more = readClause('', tokens)

@@ -33,6 +33,7 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
   const clause: Clause = { verb, particle: undefined, phrases: [], rest: [] }
   const phrase: string[] = []
   let i = 0
+  let isClosed = false
   const [next, second] = tokens
   if (next !== undefined && PARTICLES.has(next)) {
     clause.particle = next
@@ -41,7 +42,10 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
   for (; i < tokens.length; i++) {
     const token = tokens[i] ?? ''
     const following = tokens[i + 1]
-    if (isAdverb(token)) continue
+    if (isAdverb(token)) {
+      isClosed = phrase.some(isNaming)
+      continue
+    }
     const isParticle = phrase.length > 0 && clause.particle === undefined && PARTICLES.has(token)
     if (isParticle && (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following))) {
       clause.particle = token
@@ -55,7 +59,7 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       clause.rest.push(...tokens.slice(i))
       break
     }
-    phrase.push(token)
+    if (!isClosed) phrase.push(token)
   }
   if (phrase.some(isNaming) || phrase.includes('it') || phrase.includes('them')) clause.phrases.push(phrase)
   return clause

@@ -8,7 +8,7 @@ export const DETERMINERS = words(
 export const PREPOSITIONS = words(`
   from of to with into onto in on at under underneath by for using through across over against between behind beneath below above around towards toward until till without
   before after when while if once so because which that where as than along past near beside off inside outside within per unless during and or but who whose via upon
-  beyond facing clear whenever wherever rather ready round`)
+  beyond facing clear whenever wherever rather ready round opposite`)
 
 /** Words that open a condition rather than an instruction. */
 export const LEADS = words(`

@@ -41,9 +41,9 @@ const isOtherFluid = (a: Thing, b: Thing): boolean => FLUIDS.has(a.head) && FLUI
 const isPronoun = ({ things }: Action): boolean => things.length === 0 || things.some(({ head }) => head === '')
 
 const isSomeOf = ({ thing, undone }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
-  const { things, rest, along } = action
+  const { things, rest, along, verb } = action
   if (things.some(other => isLikeThing(thing, other)) || along.some(other => isLikeThing(thing, other))) return true
-  if (isPronoun(action) && stems.has(thing.head)) return true
+  if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
   const isFastener = FASTENERS.has(thing.head)
   if (rest.includes(thing.head) || rest.includes(`${thing.head}s`)) return isFastener || undone === 'disconnected'
   return isFastener && things.some(other => thing.words.slice(0, -1).includes(other.head))
@@ -67,6 +67,7 @@ const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boo
     case 'raised':
       return (
         verb === 'lower' ||
+        action.particle === 'down' ||
         isPronoun(action) ||
         things.some(({ head }) => isKin(head, thing.head) || VEHICLES.has(head))
       )

@@ -23,7 +23,9 @@ const SUPPLY = oneOf(
 const POWER = oneOf(
   'isolator breaker power supply mains electricity disconnect switch fuse circuit plug battery current socket machine unit controller main charger inverter control printer appliance saw lathe mower tool',
 )
-const NOT_POWER = oneOf('engine ignition heater burner light lamp')
+const NOT_POWER = oneOf(
+  'engine ignition heater burner light lamp valve tap cock stopcock petcock water gas plate bracket',
+)
 const LIFTED = oneOf(
   'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis',
 )
@@ -60,6 +62,7 @@ export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | u
   if (acts.has('raise') && LIFTED.has(head)) return 'raised'
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
+  if (head === 'charger') return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
   if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head)) return 'loosened'
   return undefined

@@ -65,7 +65,7 @@ export const stemOf = (word: string): string => verbOf(word) ?? singular(word)
 const SMALL = new Set(
   `a an the this that these those your our its their his her my it them they you we i he she one ones of to and or with for in on at by from into onto off out up down until till then so as is are was were be been being
   not no any all each every both some more most other same new old used worn clean just only also again now next first before after when while if once than there here which who what how very well will would could should must may might
-  do does did don't has have had get got let make sure too over under about around per via`.split(/\s+/),
+  do does did don't has have had get got let make sure too over under about around per via forth`.split(/\s+/),
 )
 
 /** @returns whether a word carries no meaning of its own for comparing names: articles, pronouns, numbers, prepositions. */

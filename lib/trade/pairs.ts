@@ -34,7 +34,7 @@ export const ACTS = {
   connect: wordList(`
     reconnect, connect, plug in, plug back, plug, replug, couple, recouple, hook up, hook back, rewire, wire, wire up, wire in, terminate, land, attach, reattach, rejoin, join, refit, fit, replace, renew, install, reinstall, push on, push back, push in, push home, clip on, clip back, clip in, put back, put on, screw on, solder, resolder, crimp, slide on, slip on, press on, snap on, re-engage, engage, swap, change, tighten, torque, secure, snap in, make, remake, start, restore`),
   loosen: wordList(
-    'loosen, slacken, undo, back off, crack loose, crack off, break loose, slack off, ease, free off, let off, release, unclamp, free up, unlock, wind back, wind out',
+    'loosen, slacken, undo, back off, crack loose, crack off, break loose, slack off, ease, free off, let off, release, unclamp, free up, unlock',
   ),
   tighten: wordList(`
     tighten, retighten, torque, retorque, tighten up, tighten down, nip up, nip, snug, snug up, snug down, cinch, cinch up, do up, lock, lock up, secure, clamp, reclamp, pinch, pinch up, run down, run up, pull up, pull down, crank down, screw in, screw down, wind in, bolt up, bolt down, fasten, refit, fit, replace, reinstall, install, renew, seat, set, engage, close, latch, set to torque, adjust, tension, retension, turn in, screw up, bring up, wind up, put back`),
