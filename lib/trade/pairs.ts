@@ -1,4 +1,4 @@
-import { wordList } from './words'
+import { wordList } from './list'
 
 /**
  * Actions that call for their opposite: what is taken off goes back on. Verbs in base form, with the particle that makes

@@ -1,0 +1,15 @@
+/**
+ * A word list from readable text: entries separated by commas or line ends, `//` starts a comment, blanks around an
+ * entry don't matter.
+ *
+ * @returns the entries in lower case, in their order, each once
+ */
+export const wordList = (text: string): readonly string[] => [
+  ...new Set(
+    text
+      .split('\n')
+      .flatMap(line => (line.split('//')[0] ?? '').split(','))
+      .map(entry => entry.trim().toLowerCase())
+      .filter(entry => entry !== ''),
+  ),
+]
