@@ -1,0 +1,5 @@
+import { BenchList } from '@/components/bench/BenchList'
+
+export default function Page() {
+  return <BenchList />
+}

@@ -1,0 +1,202 @@
+'use client'
+
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
+import type { FootageController } from '@/components/footage/types'
+import type { SheetActions } from '@/components/sheet/actions'
+import { Sheet } from '@/components/sheet/Sheet'
+import { Talk } from '@/components/talk/Talk'
+import { formatProject } from '@/lib/procedure/project-file'
+import { toSheet } from '@/lib/procedure/sheet'
+import type { Finding } from '@/lib/review/rule'
+import { toSentences } from '@/lib/transcript/sentence'
+import { toTalk, type WordRange } from '@/lib/transcript/talk'
+import styles from './bench.module.css'
+import { FootagePane } from './FootagePane'
+import { KeysDialog } from './KeysDialog'
+import { PencilStrip } from './PencilStrip'
+import { PublishDialog } from './PublishDialog'
+import { createPlayhead } from './playhead'
+import { fileNameOf, saveFile } from './saving'
+import type { Session } from './session'
+import { type Surface, ThumbBar } from './ThumbBar'
+import { TopBar } from './TopBar'
+import { TranscriptPlace } from './TranscriptPlace'
+import { useCommands } from './useCommands'
+import { useDrafting } from './useDrafting'
+import { useFindings } from './useFindings'
+import { useSingleKeys } from './useSingleKeys'
+
+type Props = {
+  readonly id: string
+  readonly session: Session
+  /** Another tab has this recording open: nothing done here is saved. */
+  readonly isOpenElsewhere: boolean
+  /** What was found when the files were read. */
+  readonly notices: readonly string[]
+}
+
+const SURFACES: readonly Surface[] = ['talk', 'footage', 'sheet']
+
+/** One recording in work: the talk, the footage and the sheet. */
+export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
+  const state = useSyncExternalStore(session.subscribe, session.get, session.get)
+  const project = state.history.present
+  const { transcript } = project.recording
+  const [chosen, setChosen] = useState<string>()
+  const [chosenFinding, setChosenFinding] = useState<Finding>()
+  const [words, setWords] = useState<WordRange>()
+  const [surface, setSurface] = useState<Surface>('talk')
+  const [isReading, setReading] = useState(false)
+  const [dialog, setDialog] = useState<'keys' | 'publish'>()
+  const [notice, setNotice] = useState(notices.join(' '))
+  const [areSingleKeysOn, setSingleKeys] = useSingleKeys()
+  const playhead = useMemo(createPlayhead, [])
+  const controller = useRef<FootageController>(null)
+
+  const talk = useMemo(() => toTalk(transcript === null ? [] : toSentences(transcript)), [transcript])
+  const sheet = useMemo(() => toSheet(project), [project])
+  const findings = useFindings(project)
+  const { perform } = session
+
+  const seek = useCallback(
+    (seconds: number) => {
+      if (controller.current === null) playhead.set(seconds)
+      else controller.current.seek(seconds)
+    },
+    [playhead],
+  )
+  const choose = useCallback((next: string | undefined) => {
+    setChosen(next)
+    if (next !== undefined) setWords(undefined)
+  }, [])
+  const actions = useMemo<SheetActions>(
+    () => ({
+      perform,
+      choose,
+      playSpan: span => {
+        if (controller.current === null) playhead.set(span.start)
+        else controller.current.playSpan(span)
+      },
+      now: playhead.get,
+    }),
+    [perform, choose, playhead],
+  )
+  const drafting = useDrafting(transcript, marks => {
+    perform({ do: 'redraft', marks })
+    setNotice(`${marks.length} marks are pencilled. Keep, change or drop each one: N goes through them.`)
+  })
+
+  const saveProject = () =>
+    void saveFile(`${fileNameOf(project.procedure.title)}.tellwright.json`, formatProject(project), 'application/json')
+  const chooseFinding = (finding: Finding | undefined) => {
+    setChosenFinding(finding)
+    if (finding?.place.at === 'mark') choose(finding.place.mark)
+    if (finding?.place.at === 'talk') seek(finding.place.start)
+    if (finding !== undefined && finding.place.at !== 'talk') setSurface('sheet')
+  }
+  const nextSurface = () => {
+    const next = SURFACES[(SURFACES.indexOf(surface) + 1) % SURFACES.length] ?? 'talk'
+    setSurface(next)
+    const target = document.querySelector<HTMLElement>(
+      `[data-surface-name="${next}"] [tabindex="0"], [data-surface-name="${next}"] button`,
+    )
+    target?.focus()
+  }
+  const command = useCommands(
+    {
+      session,
+      project,
+      talk,
+      findings,
+      chosen,
+      chosenFinding,
+      words,
+      playhead,
+      controller,
+      choose,
+      chooseFinding,
+      setWords,
+      tell: setNotice,
+      saveFile: saveProject,
+      nextSurface,
+      showKeys: () => setDialog('keys'),
+    },
+    areSingleKeysOn,
+  )
+  useEffect(() => {
+    document.title = `${project.procedure.title || 'Recording'} · Tellwright`
+  }, [project.procedure.title])
+
+  return (
+    <div className={styles.bench} data-reading={isReading} data-surface={surface}>
+      <TopBar
+        title={project.procedure.title}
+        session={session}
+        state={state}
+        findings={findings}
+        isReading={isReading}
+        isOpenElsewhere={isOpenElsewhere}
+        onReading={() => setReading(!isReading)}
+        onPublish={() => setDialog('publish')}
+        onSaveFile={saveProject}
+        onKeys={() => setDialog('keys')}
+        onNextFinding={() => command({ do: 'next-finding', by: 1 })}
+      />
+      <main className={styles.surfaces}>
+        <section className={styles.talkPlace} data-surface-name="talk" aria-label="Talk">
+          <PencilStrip marks={project.marks} hasTalk={talk.words.length > 0} drafting={drafting} onPerform={perform} />
+          {transcript === null ? (
+            <TranscriptPlace
+              onTranscript={taken => perform({ do: 'set-transcript', transcript: taken })}
+              onNotice={setNotice}
+            />
+          ) : (
+            <Talk
+              talk={talk}
+              cues={transcript.cues}
+              marks={project.marks}
+              chosen={chosen}
+              words={words}
+              playhead={playhead}
+              onWords={setWords}
+              onChoose={choose}
+              onSeek={seek}
+              onEdge={(mark, side, seconds) => perform({ do: 'change-mark', id: mark, to: { [side]: seconds } })}
+              onCorrect={(cue, text) => perform({ do: 'correct-cue', cue, text })}
+              onNameSpeaker={(cues, speaker) => perform({ do: 'name-speaker', cues, speaker })}
+            />
+          )}
+        </section>
+        <section className={styles.footagePlace} data-surface-name="footage" aria-label="Footage">
+          <FootagePane
+            id={id}
+            project={project}
+            sheet={sheet}
+            chosen={chosen}
+            playhead={playhead}
+            controller={controller}
+            onPerform={perform}
+            onChoose={choose}
+          />
+        </section>
+        <section className={styles.sheetPlace} data-surface-name="sheet" aria-label="Sheet">
+          <Sheet sheet={sheet} findings={findings} chosen={chosen} chosenFinding={chosenFinding} actions={actions} />
+        </section>
+      </main>
+      <ThumbBar surface={surface} onSurface={setSurface} />
+      <p className={styles.notice} role="status">
+        {notice}
+      </p>
+      {dialog === 'keys' && (
+        <KeysDialog
+          areSingleKeysOn={areSingleKeysOn}
+          onSingleKeys={setSingleKeys}
+          onClose={() => setDialog(undefined)}
+        />
+      )}
+      {dialog === 'publish' && (
+        <PublishDialog project={project} findings={findings} onClose={() => setDialog(undefined)} />
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,51 @@
+'use client'
+
+import Link from 'next/link'
+import { useState } from 'react'
+import { Button } from '@/components/ui/Button'
+import { formatTime } from '@/lib/procedure/time'
+import type { BenchEntry } from '@/lib/store/store'
+import styles from './bench.module.css'
+import { benchStore } from './laying'
+
+const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' })
+
+const marksWords = ({ marks, pencilled }: BenchEntry): string =>
+  marks === 0 ? 'no marks yet' : `${marks} marks${pencilled === 0 ? '' : `, ${pencilled} of them pencilled`}`
+
+type Props = { readonly entries: readonly BenchEntry[]; readonly onChanged: () => void }
+
+/** The recordings in work, newest change first. */
+export const BenchRows = ({ entries, onChanged }: Props) => {
+  const [leaving, setLeaving] = useState<string>()
+  if (entries.length === 0) return <p className={styles.quiet}>Nothing lies on the bench yet.</p>
+  return (
+    <ul className={styles.rows}>
+      {entries.map(entry => (
+        <li key={entry.id} className={styles.row}>
+          <Link href={`/bench?recording=${encodeURIComponent(entry.id)}`} prefetch={false} className={styles.rowName}>
+            {entry.title === '' ? 'Recording without a title' : entry.title}
+          </Link>
+          <span>{entry.equipment}</span>
+          <span className={styles.figures}>{formatTime(entry.seconds)}</span>
+          <span>{marksWords(entry)}</span>
+          <span className={styles.quiet}>changed {day.format(entry.changed)}</span>
+          {leaving === entry.id ? (
+            <span className={styles.rowSure}>
+              <Button onClick={() => void benchStore().remove(entry.id).then(onChanged)}>
+                Yes, take it off for good
+              </Button>
+              <Button look="quiet" onClick={() => setLeaving(undefined)}>
+                Leave it
+              </Button>
+            </span>
+          ) : (
+            <Button look="quiet" onClick={() => setLeaving(entry.id)} aria-label={`Take ${entry.title} off the bench`}>
+              Take off the bench
+            </Button>
+          )}
+        </li>
+      ))}
+    </ul>
+  )
+}

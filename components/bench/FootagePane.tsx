@@ -1,0 +1,96 @@
+'use client'
+
+import { type RefObject, useMemo, useRef, useState } from 'react'
+import { FootagePlayer } from '@/components/footage/FootagePlayer'
+import { SoundStrip } from '@/components/footage/SoundStrip'
+import type { FootageController, StripMark } from '@/components/footage/types'
+import { Button } from '@/components/ui/Button'
+import type { Edit } from '@/lib/procedure/edit'
+import { formatProblem } from '@/lib/procedure/problem'
+import type { Project } from '@/lib/procedure/project'
+import type { Sheet } from '@/lib/procedure/sheet'
+import styles from './bench.module.css'
+import { FootagePlace } from './FootagePlace'
+import type { Playhead } from './playhead'
+import { useFootage } from './useFootage'
+import { useListening } from './useListening'
+
+type Props = {
+  readonly id: string
+  readonly project: Project
+  readonly sheet: Sheet
+  readonly chosen: string | undefined
+  readonly playhead: Playhead
+  readonly controller: RefObject<FootageController | null>
+  readonly onPerform: (...edits: Edit[]) => void
+  readonly onChoose: (id: string | undefined) => void
+}
+
+const stripMarks = (project: Project, sheet: Sheet): readonly StripMark[] => {
+  const numbers = new Map(sheet.steps.map(step => [step.mark.id, step.number]))
+  return project.marks.map(({ id, kind, start, end, text, pencilled }) => {
+    const number = numbers.get(id)
+    const label = `${kind}${number === undefined ? '' : ` ${number}`}: ${text}`
+    return { id, kind, start, end, label, isPencilled: pencilled !== undefined }
+  })
+}
+
+/** The footage: picture, transport and sound strip; or the place to put it. */
+export const FootagePane = ({ id, project, sheet, chosen, playhead, controller, onPerform, onChoose }: Props) => {
+  const { footage } = project.recording
+  const found = useFootage(id, footage, taken => onPerform({ do: 'set-footage', footage: taken }))
+  const { state } = found
+  const opened = state.is === 'open' ? state.opened : undefined
+  const listening = useListening(opened, footage?.fingerprint)
+  const [media, setMedia] = useState<HTMLMediaElement | null>(null)
+  const [problem, setProblem] = useState<string>()
+  const marks = useMemo(() => stripMarks(project, sheet), [project, sheet])
+  const speech = useRef(listening.speech)
+  speech.current = listening.speech
+
+  if (state.is !== 'open') return <FootagePlace footage={footage} found={found} />
+  const { file } = state
+  return (
+    <div className={styles.footage}>
+      <FootagePlayer
+        file={file}
+        name={file.name}
+        hasPicture={state.opened.hasVideo}
+        {...(state.opened.picture === null ? {} : { frameRate: state.opened.picture.frameRate })}
+        controller={controller}
+        onTime={playhead.set}
+        onReady={ready => setMedia(ready.media)}
+        onProblem={said => setProblem(formatProblem(said))}
+      />
+      <SoundStrip
+        media={media}
+        peaks={listening.peaks}
+        seconds={state.opened.seconds}
+        speech={listening.speech}
+        marks={marks}
+        {...(chosen === undefined ? {} : { chosen })}
+        onChoose={onChoose}
+        onEdge={(mark, side, seconds) => onPerform({ do: 'change-mark', id: mark, to: { [side]: seconds } })}
+        onSeek={seconds => controller.current?.seek(seconds)}
+      />
+      {listening.running !== undefined && (
+        <p className={styles.progress}>
+          {listening.running} <Button onClick={listening.stop}>Stop listening</Button>
+        </p>
+      )}
+      {listening.problem !== undefined && (
+        <p role="alert" className={styles.progress}>
+          {listening.problem} <Button onClick={listening.again}>Listen again</Button>
+        </p>
+      )}
+      {problem !== undefined && (
+        <p role="alert" className={styles.progress}>
+          {problem}
+        </p>
+      )}
+      {state.opened.notices.length > 0 && (
+        <p className={styles.progress}>{state.opened.notices.map(formatProblem).join(' ')}</p>
+      )}
+    </div>
+  )
+}

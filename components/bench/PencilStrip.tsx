@@ -1,0 +1,60 @@
+'use client'
+
+import { useId, useState } from 'react'
+import { Button } from '@/components/ui/Button'
+import type { Edit } from '@/lib/procedure/edit'
+import type { Mark } from '@/lib/procedure/mark'
+import styles from './bench.module.css'
+import type { Drafting } from './useDrafting'
+
+type Props = {
+  readonly marks: readonly Mark[]
+  readonly hasTalk: boolean
+  readonly drafting: Drafting
+  readonly onPerform: (...edits: Edit[]) => void
+}
+
+/** Over the talk: draft it, and keep what was drafted, all above a confidence at once. */
+export const PencilStrip = ({ marks, hasTalk, drafting, onPerform }: Props) => {
+  const [least, setLeast] = useState(80)
+  const id = useId()
+  const pencilled = marks.filter(mark => mark.pencilled !== undefined)
+  const sure = pencilled.filter(mark => (mark.pencilled?.confidence ?? 0) * 100 >= least)
+  if (!hasTalk) return null
+  return (
+    <div className={styles.pencilStrip}>
+      {drafting.isRunning ? (
+        <>
+          <progress value={drafting.done} max={1} aria-label="Drafting" />
+          <span>{drafting.left}</span>
+          <Button onClick={drafting.stop}>Stop drafting</Button>
+        </>
+      ) : (
+        <Button look={marks.length === 0 ? 'main' : 'plain'} onClick={drafting.start}>
+          {pencilled.length === 0 ? 'Draft marks from the talk' : 'Draft again'}
+        </Button>
+      )}
+      {drafting.problem !== undefined && <span role="alert">{drafting.problem}</span>}
+      {pencilled.length > 0 && (
+        <>
+          <label htmlFor={id}>sure to {least} %</label>
+          <input
+            id={id}
+            type="range"
+            min={0}
+            max={100}
+            step={5}
+            value={least}
+            onChange={event => setLeast(Number(event.target.value))}
+          />
+          <Button
+            disabled={sure.length === 0}
+            onClick={() => onPerform({ do: 'keep-marks', ids: sure.map(mark => mark.id) })}
+          >
+            Keep {sure.length} pencilled {sure.length === 1 ? 'mark' : 'marks'}
+          </Button>
+        </>
+      )}
+    </div>
+  )
+}

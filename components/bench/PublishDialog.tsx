@@ -1,0 +1,183 @@
+'use client'
+
+import { useEffect, useMemo, useState } from 'react'
+import { Button } from '@/components/ui/Button'
+import { Dialog } from '@/components/ui/Dialog'
+import { Choice, Field } from '@/components/ui/Field'
+import type { Project } from '@/lib/procedure/project'
+import type { PublicationName, PublishedFile, PublishOptions, UnitChoice } from '@/lib/publish/publication'
+import { PUBLICATIONS } from '@/lib/publish/publications'
+import type { Finding } from '@/lib/review/rule'
+import styles from './bench.module.css'
+import { saveFile } from './saving'
+
+type Props = { readonly project: Project; readonly findings: readonly Finding[]; readonly onClose: () => void }
+
+const PUBLICATION_WORDS: Readonly<Record<PublicationName, string>> = {
+  sheet: 'Sheet (Markdown)',
+  handout: 'Handout (to print)',
+  notes: 'Show notes',
+  captions: 'Captions',
+  chapters: 'Chapters',
+  page: 'Web page data (HowTo)',
+  task: 'DITA task',
+  packet: 'Packet with everything (ZIP)',
+}
+
+const UNIT_WORDS: readonly (readonly [UnitChoice, string])[] = [
+  ['as-said', 'as said'],
+  ['metric', 'metric'],
+  ['us', 'US'],
+  ['both', 'both'],
+]
+
+const placeWords = (finding: Finding, project: Project): { where?: string } => {
+  if (finding.place.at !== 'mark') return {}
+  const { mark: id } = finding.place
+  const mark = project.marks.find(other => other.id === id)
+  return mark === undefined
+    ? {}
+    : { where: mark.kind === 'step' ? `step ${mark.place ?? ''}`.trim() : `${mark.kind} “${mark.text}”` }
+}
+
+const Preview = ({ file }: { readonly file: PublishedFile }) => {
+  const url = useMemo(
+    () =>
+      file.type === 'text/html'
+        ? URL.createObjectURL(new Blob([file.content as BlobPart], { type: file.type }))
+        : undefined,
+    [file],
+  )
+  useEffect(() => () => (url === undefined ? undefined : URL.revokeObjectURL(url)), [url])
+  if (typeof file.content !== 'string') return <p>{file.content.length.toLocaleString('en')} bytes, no preview.</p>
+  if (url !== undefined)
+    return <iframe className={styles.preview} src={url} title={`Preview of ${file.path}`} sandbox="" />
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it
+    <section className={styles.preview} tabIndex={0} aria-label={`Preview of ${file.path}`}>
+      <pre>{file.content.slice(0, 200_000)}</pre>
+    </section>
+  )
+}
+
+/** What is published, from one sheet: chosen, looked at, saved. */
+export const PublishDialog = ({ project, findings, onClose }: Props) => {
+  const [name, setName] = useState<PublicationName>('sheet')
+  const [units, setUnits] = useState<UnitChoice>('as-said')
+  const [isKeptOnly, setKeptOnly] = useState(false)
+  const [isListing, setListing] = useState(false)
+  const [address, setAddress] = useState('')
+  const [made, setMade] = useState<{ files: readonly PublishedFile[]; problem?: string }>()
+
+  const options = useMemo<PublishOptions>(
+    () => ({
+      units,
+      pencilled: isKeptOnly ? 'leave-out' : 'include',
+      listFindings: isListing,
+      ...(address === '' ? {} : { footageAddress: address }),
+      findings: findings.map(finding => ({
+        level: finding.level,
+        message: finding.message,
+        ...placeWords(finding, project),
+        ...(finding.waived === undefined ? {} : { waived: finding.waived }),
+      })),
+    }),
+    [units, isKeptOnly, isListing, address, findings, project],
+  )
+  useEffect(() => {
+    let isOver = false
+    const publication = PUBLICATIONS.find(other => other.name === name)
+    publication
+      ?.files(project, options)
+      .then(files => !isOver && setMade({ files }))
+      .catch(
+        (error: unknown) =>
+          !isOver && setMade({ files: [], problem: error instanceof Error ? error.message : String(error) }),
+      )
+    return () => {
+      isOver = true
+    }
+  }, [name, options, project])
+
+  const stops = findings.filter(finding => finding.level === 'stop' && finding.waived === undefined)
+  return (
+    <Dialog title="Publish" onClose={onClose} wide>
+      <div className={styles.publish}>
+        <fieldset className={styles.publications}>
+          <legend>What for</legend>
+          {PUBLICATIONS.map(publication => (
+            <label key={publication.name}>
+              <input
+                type="radio"
+                name="publication"
+                checked={publication.name === name}
+                onChange={() => setName(publication.name)}
+              />
+              <span>
+                <b>{PUBLICATION_WORDS[publication.name]}</b>
+                <small>{publication.about}</small>
+              </span>
+            </label>
+          ))}
+        </fieldset>
+        <div className={styles.publishSide}>
+          <div className={styles.publishOptions}>
+            <Choice
+              label="Units"
+              value={units}
+              options={UNIT_WORDS}
+              onChoose={value => value !== '' && setUnits(value)}
+            />
+            <Field
+              label="Address of the footage in links (else its file name)"
+              value={address}
+              onDone={typed => {
+                setAddress(typed.trim())
+                return undefined
+              }}
+            />
+            <label className={styles.tick}>
+              <input type="checkbox" checked={isKeptOnly} onChange={event => setKeptOnly(event.target.checked)} />
+              only kept marks
+            </label>
+            <label className={styles.tick}>
+              <input type="checkbox" checked={isListing} onChange={event => setListing(event.target.checked)} />
+              findings and waivers at the end
+            </label>
+          </div>
+          {stops.length > 0 && (
+            <p className={styles.stops} role="note">
+              {stops.length} stop {stops.length === 1 ? 'finding is' : 'findings are'} open; the publication says so at
+              its head.
+            </p>
+          )}
+          {made?.problem !== undefined && <p role="alert">{made.problem}</p>}
+          {made?.files.map(file => (
+            <section key={file.path} className={styles.madeFile}>
+              <header>
+                <code>{file.path}</code>
+                <Button
+                  look="main"
+                  onClick={() =>
+                    void saveFile(file.path.split('/').at(-1) ?? file.path, file.content as BlobPart, file.type)
+                  }
+                >
+                  Save {file.path.split('/').at(-1)}
+                </Button>
+              </header>
+              {file.notices?.map(notice => (
+                <p key={notice} className={styles.stops}>
+                  {notice}
+                </p>
+              ))}
+              <Preview file={file} />
+            </section>
+          ))}
+          {made !== undefined && made.files.length === 0 && made.problem === undefined && (
+            <p>There is nothing to publish under this name yet.</p>
+          )}
+        </div>
+      </div>
+    </Dialog>
+  )
+}

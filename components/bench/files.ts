@@ -1,0 +1,103 @@
+import { fingerprintOf } from '@/lib/footage/fingerprint'
+import { openFootage } from '@/lib/footage/open'
+import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
+import type { Project } from '@/lib/procedure/project'
+import { parseProject } from '@/lib/procedure/project-file'
+import type { Footage, Transcript } from '@/lib/procedure/recording'
+import { readTranscript } from '@/lib/transcript/read'
+
+/** A file the user gave, with the handle by which the browser may open it again. */
+export type GivenFile = { readonly file: File; readonly handle?: FileSystemFileHandle }
+
+/** What a given file turned out to be. */
+export type Sorted =
+  | { readonly is: 'project'; readonly project: Project }
+  | { readonly is: 'transcript'; readonly transcript: Transcript; readonly problems: readonly Problem[] }
+  | {
+      readonly is: 'footage'
+      readonly footage: Footage
+      readonly given: GivenFile
+      readonly problems: readonly Problem[]
+    }
+
+/** Bytes looked at to tell text from footage. */
+const HEAD = 4096
+const WORDY = /\.(vtt|srt|txt|json|csv|tsv|md)$/i
+
+/** Text has no zero bytes, unless it is UTF-16, which says so in its first two. */
+const isText = async (file: File): Promise<boolean> => {
+  const head = new Uint8Array(await file.slice(0, HEAD).arrayBuffer())
+  const isUtf16 = (head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff)
+  return isUtf16 || !head.includes(0)
+}
+
+const asFootage = async (given: GivenFile): Promise<Result<Sorted>> => {
+  const { file } = given
+  const opened = await openFootage(file, file.name)
+  if (!opened.ok) return opened
+  const { seconds, notices, close } = opened.value
+  close()
+  const footage = { name: file.name, bytes: file.size, seconds, fingerprint: await fingerprintOf(file) }
+  return success({ is: 'footage', footage, given, problems: notices })
+}
+
+/**
+ * Tells by its content what a file is: a project, a transcript or footage.
+ *
+ * @returns what was read; problems say what was found, where and what to do. The file is never changed.
+ */
+export const sortFile = async (given: GivenFile): Promise<Result<Sorted>> => {
+  const { file } = given
+  const place = { file: file.name }
+  if (file.size === 0)
+    return refusal({ code: 'empty-file', message: 'this file is empty. Choose another, or copy it again.', place })
+  if (!(await isText(file)) && !WORDY.test(file.name)) return asFootage(given)
+  const bytes = new Uint8Array(await file.arrayBuffer())
+  if (/^\s*(?:\uFEFF)?\s*\{/.test(new TextDecoder().decode(bytes.slice(0, 64)))) {
+    const text = new TextDecoder().decode(bytes)
+    if (/"format"\s*:\s*"tellwright"/.test(text.slice(0, 400)) || file.name.endsWith('.tellwright.json')) {
+      const parsed = parseProject(text, file.name)
+      return parsed.ok ? success({ is: 'project', project: parsed.value }) : parsed
+    }
+  }
+  const read = readTranscript(bytes, file.name)
+  return read.ok
+    ? success({ is: 'transcript', transcript: read.value.transcript, problems: read.value.problems })
+    : read
+}
+
+/** @returns the files of a drop, with handles where the browser gives them. */
+export const filesOfDrop = async (transfer: DataTransfer): Promise<readonly GivenFile[]> => {
+  const items = [...transfer.items].filter(item => item.kind === 'file')
+  // Both must be asked for before the first await: the drop's data is gone afterwards.
+  const asked = items.map(item => ({ file: item.getAsFile(), handle: item.getAsFileSystemHandle?.() }))
+  const given = await Promise.all(
+    asked.map(async ({ file, handle }): Promise<GivenFile[]> => {
+      const found = await handle?.catch(() => null)
+      if (file === null) return []
+      return [found instanceof FileSystemFileHandle ? { file, handle: found } : { file }]
+    }),
+  )
+  return given.flat()
+}
+
+/**
+ * Lets the user choose files, with handles where the browser can.
+ *
+ * @param fallback an `<input type="file">` that is clicked where it cannot; its change event then brings the files
+ * @returns the chosen files; none when the user turned away or the fallback was taken
+ */
+export const chooseFiles = async (fallback: HTMLInputElement | null): Promise<readonly GivenFile[]> => {
+  if (typeof window.showOpenFilePicker !== 'function') {
+    fallback?.click()
+    return []
+  }
+  try {
+    const handles = await window.showOpenFilePicker({ multiple: true })
+    return await Promise.all(handles.map(async handle => ({ file: await handle.getFile(), handle })))
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'AbortError') return []
+    fallback?.click()
+    return []
+  }
+}

@@ -1,0 +1,30 @@
+/** Saves a file where the user wants it: a save dialog where the browser has one, else its downloads. */
+export const saveFile = async (name: string, content: BlobPart, type: string): Promise<boolean> => {
+  const blob = new Blob([content], { type })
+  if (typeof window.showSaveFilePicker === 'function' && navigator.webdriver !== true) {
+    try {
+      const handle = await window.showSaveFilePicker({ suggestedName: name })
+      const stream = await handle.createWritable()
+      await stream.write(blob)
+      await stream.close()
+      return true
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'AbortError') return false
+    }
+  }
+  const link = document.createElement('a')
+  link.href = URL.createObjectURL(blob)
+  link.download = name
+  link.click()
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000)
+  return true
+}
+
+/** @returns a file name made of a title: letters, digits and hyphens, at most 60 characters. */
+export const fileNameOf = (title: string): string =>
+  title
+    .normalize('NFKD')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60)
+    .toLowerCase() || 'procedure'

@@ -1,0 +1,80 @@
+import type { Edit } from '@/lib/procedure/edit'
+import { type History, perform, redo, startHistory, undo } from '@/lib/procedure/history'
+import type { Project } from '@/lib/procedure/project'
+import type { ProjectStore } from '@/lib/store/store'
+
+/** How safe the work is: on disk, on its way, or not to be saved (and why). */
+export type Saved =
+  | { readonly is: 'saved' }
+  | { readonly is: 'saving' }
+  | { readonly is: 'failed'; readonly why: string }
+
+export type SessionState = { readonly history: History; readonly saved: Saved }
+
+/** One project being worked on: what it is, what can be taken back, and whether it is saved. */
+export type Session = {
+  readonly get: () => SessionState
+  readonly subscribe: (listener: () => void) => () => void
+  /** Does edits as one change and saves. */
+  readonly perform: (...edits: Edit[]) => void
+  readonly undo: () => void
+  readonly redo: () => void
+  /** Tries a failed save again. */
+  readonly save: () => void
+}
+
+/**
+ * Opens a session that saves after every change, one save at a time, always the newest.
+ *
+ * @param store where to save, or undefined for a session that must not (the project is open elsewhere)
+ */
+export const openSession = (id: string, project: Project, store: ProjectStore | undefined): Session => {
+  let state: SessionState = { history: startHistory(project), saved: { is: 'saved' } }
+  const listeners = new Set<() => void>()
+  let isSaving = false
+  let isBehind = false
+
+  const tell = (next: Partial<SessionState>) => {
+    state = { ...state, ...next }
+    for (const listener of listeners) listener()
+  }
+
+  const save = async () => {
+    if (store === undefined) return
+    if (isSaving) {
+      isBehind = true
+      return
+    }
+    isSaving = true
+    tell({ saved: { is: 'saving' } })
+    try {
+      do {
+        isBehind = false
+        await store.save(id, state.history.present)
+      } while (isBehind)
+      tell({ saved: { is: 'saved' } })
+    } catch (error) {
+      tell({ saved: { is: 'failed', why: error instanceof Error ? error.message : String(error) } })
+    } finally {
+      isSaving = false
+    }
+  }
+
+  const change = (history: History) => {
+    if (history.present === state.history.present) return
+    tell({ history })
+    void save()
+  }
+
+  return {
+    get: () => state,
+    subscribe: listener => {
+      listeners.add(listener)
+      return () => void listeners.delete(listener)
+    },
+    perform: (...edits) => change(perform(state.history, edits)),
+    undo: () => change(undo(state.history)),
+    redo: () => change(redo(state.history)),
+    save: () => void save(),
+  }
+}

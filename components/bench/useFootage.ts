@@ -1,0 +1,88 @@
+import { useCallback, useEffect, useState } from 'react'
+import { fingerprintOf } from '@/lib/footage/fingerprint'
+import { type OpenFootage, openFootage } from '@/lib/footage/open'
+import { formatProblem, type Problem } from '@/lib/procedure/problem'
+import type { Footage } from '@/lib/procedure/recording'
+import type { GivenFile } from './files'
+import { benchStore, filesAtHand, keepFootage } from './laying'
+
+/** Whether the footage is at hand. `asks`: the browser may open it again after one click. */
+export type FootageState =
+  | { readonly is: 'none' | 'looking' | 'away' }
+  | { readonly is: 'asks'; readonly handle: FileSystemFileHandle }
+  | { readonly is: 'other'; readonly given: GivenFile; readonly why: string }
+  | { readonly is: 'refused'; readonly problems: readonly Problem[] }
+  | { readonly is: 'open'; readonly file: File; readonly opened: OpenFootage }
+
+const fileAt = async (address: string, name: string): Promise<File | undefined> => {
+  const answer = await fetch(address)
+  if (!answer.ok) return undefined
+  const blob = await answer.blob()
+  return new File([blob], name, { type: blob.type })
+}
+
+/**
+ * Finds the footage of a project again: from this visit, from a handle the browser kept, or from our own origin.
+ *
+ * @param footage what the project says of it, or null for a project without
+ * @param onNew called when the user takes a file for a project that had none, or another file than it had
+ */
+export const useFootage = (id: string, footage: Footage | null, onNew: (footage: Footage) => void) => {
+  const [state, setState] = useState<FootageState>({ is: footage === null ? 'none' : 'looking' })
+
+  const open = useCallback(async (file: File): Promise<boolean> => {
+    const opened = await openFootage(file, file.name)
+    setState(opened.ok ? { is: 'open', file, opened: opened.value } : { is: 'refused', problems: opened.problems })
+    return opened.ok
+  }, [])
+
+  const isKnown = footage !== null
+  const name = footage?.name ?? ''
+  useEffect(() => {
+    if (!isKnown) return
+    let isOver = false
+    const look = async () => {
+      const atHand = filesAtHand.get(id)
+      if (atHand !== undefined) return void (await open(atHand))
+      const source = await benchStore().sourceOf(id)
+      if (isOver) return
+      if (source === undefined) return setState({ is: 'away' })
+      if ('address' in source) {
+        const file = await fileAt(source.address, name)
+        if (file === undefined) setState({ is: 'away' })
+        else await open(file)
+        return
+      }
+      const permission = await source.handle.queryPermission?.({ mode: 'read' })
+      if (permission !== 'granted') return setState({ is: 'asks', handle: source.handle })
+      await open(await source.handle.getFile())
+    }
+    look().catch(() => setState({ is: 'away' }))
+    return () => {
+      isOver = true
+    }
+  }, [id, isKnown, name, open])
+
+  const take = async (given: GivenFile, anyway = false): Promise<void> => {
+    setState({ is: 'looking' })
+    const fingerprint = await fingerprintOf(given.file)
+    if (footage !== null && footage.fingerprint !== '' && footage.fingerprint !== fingerprint && !anyway) {
+      const why = `“${given.file.name}” is not the file this project was made from (“${footage.name}”): its content differs, so the marks may not fit it.`
+      return setState({ is: 'other', given, why })
+    }
+    const opened = await openFootage(given.file, given.file.name)
+    if (!opened.ok) return setState({ is: 'refused', problems: opened.problems })
+    await keepFootage(id, given)
+    setState({ is: 'open', file: given.file, opened: opened.value })
+    if (footage === null || footage.fingerprint !== fingerprint)
+      onNew({ name: given.file.name, bytes: given.file.size, seconds: opened.value.seconds, fingerprint })
+  }
+
+  const reopen = async (handle: FileSystemFileHandle): Promise<void> => {
+    const permission = await handle.requestPermission?.({ mode: 'read' })
+    if (permission === 'granted')
+      await take({ file: await handle.getFile(), handle }).catch(() => setState({ is: 'away' }))
+  }
+
+  return { state, take, reopen, problemText: state.is === 'refused' ? state.problems.map(formatProblem).join(' ') : '' }
+}

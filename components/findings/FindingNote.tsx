@@ -1,0 +1,80 @@
+'use client'
+
+import { type FormEvent, memo, useId, useState } from 'react'
+import { Button } from '@/components/ui/Button'
+import type { Edit } from '@/lib/procedure/edit'
+import type { Finding } from '@/lib/review/rule'
+import styles from './findings.module.css'
+
+type Props = {
+  readonly finding: Finding
+  /** Number in the walk through all findings; the chosen one is shown so. */
+  readonly isChosen: boolean
+  readonly onPerform: (...edits: Edit[]) => void
+}
+
+const markOf = (finding: Finding): { mark?: string } =>
+  finding.place.at === 'mark' ? { mark: finding.place.mark } : {}
+
+/** One finding, in the margin of what it is about: what is doubtful, the remedy where there is one, and a way to let it stand. */
+export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
+  const [isWaiving, setWaiving] = useState(false)
+  const [reason, setReason] = useState('')
+  const id = useId()
+  const { rule, level, message, remedy, waived } = finding
+  const waive = (event: FormEvent) => {
+    event.preventDefault()
+    if (reason.trim() !== '') onPerform({ do: 'waive', rule, reason: reason.trim(), ...markOf(finding) })
+  }
+  if (waived !== undefined)
+    return (
+      <aside className={styles.note} data-level="waived" data-chosen={isChosen} aria-label={`let stand: ${message}`}>
+        <p>
+          <b>let stand</b> {message} <i>Reason: {waived}</i>
+        </p>
+        <Button look="quiet" onClick={() => onPerform({ do: 'unwaive', rule, ...markOf(finding) })}>
+          Raise it again
+        </Button>
+      </aside>
+    )
+  return (
+    <aside
+      className={styles.note}
+      data-level={level}
+      data-chosen={isChosen}
+      data-rule={rule}
+      aria-label={`${level}: ${message}`}
+    >
+      <p>
+        <b>{level}</b> {message}
+      </p>
+      <div className={styles.row}>
+        {remedy !== undefined && <Button onClick={() => onPerform(...remedy.edits)}>{remedy.label}</Button>}
+        {!isWaiving && (
+          <Button look="quiet" onClick={() => setWaiving(true)}>
+            Let it stand…
+          </Button>
+        )}
+      </div>
+      {isWaiving && (
+        <form
+          onSubmit={waive}
+          className={styles.waive}
+          onKeyDown={event => {
+            if (event.key === 'Escape') {
+              event.stopPropagation()
+              setWaiving(false)
+            }
+          }}
+        >
+          <label htmlFor={id}>Why it may stand (printed with the sheet)</label>
+          {/* biome-ignore lint/a11y/noAutofocus: opened by the user to be typed into */}
+          <input id={id} value={reason} autoFocus onChange={event => setReason(event.target.value)} />
+          <Button type="submit" disabled={reason.trim() === ''}>
+            Let it stand
+          </Button>
+        </form>
+      )}
+    </aside>
+  )
+})

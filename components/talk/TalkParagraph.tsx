@@ -1,0 +1,154 @@
+'use client'
+
+import { memo, type ReactNode, useLayoutEffect, useRef, useState } from 'react'
+import { Glyph } from '@/components/ui/Glyph'
+import { formatTime } from '@/lib/procedure/time'
+import type { TalkParagraph as Paragraph, TalkWord } from '@/lib/transcript/talk'
+import { type Bracket, sameBracket } from './brackets'
+import { PARAGRAPH } from './ranges'
+import styles from './talk.module.css'
+
+type Props = {
+  readonly index: number
+  readonly paragraph: Paragraph
+  /** All words of the talk; this paragraph's are [first, last). */
+  readonly words: readonly TalkWord[]
+  readonly brackets: readonly Bracket[]
+  readonly chosen: string | undefined
+  /** Near the visible part: only then are brackets measured and drawn. */
+  readonly isNear: boolean
+  /** Width of the talk in pixels: measured afresh when it changes. */
+  readonly width: number
+  readonly onChoose: (id: string) => void
+  readonly onTime: (seconds: number) => void
+  readonly onSpeaker: (paragraph: number) => void
+  readonly children?: ReactNode
+}
+
+type Drawn = {
+  readonly bracket: Bracket
+  readonly top: number
+  readonly height: number
+  readonly first: boolean
+  readonly last: boolean
+}
+
+/** Where the brackets stand, in pixels from the top of the text. */
+const measure = (
+  text: HTMLElement,
+  { paragraph, words, brackets }: Pick<Props, 'paragraph' | 'words' | 'brackets'>,
+): Drawn[] => {
+  const node = text.firstChild
+  if (!(node instanceof Text)) return []
+  const { top } = text.getBoundingClientRect()
+  const rectOf = (index: number): DOMRect | undefined => {
+    const word = words[index]
+    if (word === undefined || word.to > node.length) return undefined
+    const range = document.createRange()
+    range.setStart(node, word.at)
+    range.setEnd(node, word.to)
+    return range.getBoundingClientRect()
+  }
+  return brackets.flatMap(bracket => {
+    const from = Math.max(bracket.words.from, paragraph.first)
+    const to = Math.min(bracket.words.to, paragraph.last)
+    const [a, b] = [rectOf(from), rectOf(to - 1)]
+    if (a === undefined || b === undefined) return []
+    const [first, last] = [from === bracket.words.from, to === bracket.words.to]
+    return [{ bracket, top: a.top - top, height: Math.max(b.bottom - a.top, 18), first, last }]
+  })
+}
+
+const Plain = (props: Props) => {
+  const { index, paragraph, brackets, chosen, isNear, width, onChoose, onTime, onSpeaker, children } = props
+  const text = useRef<HTMLParagraphElement>(null)
+  const [drawn, setDrawn] = useState<readonly Drawn[]>([])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: width is no input, but what was measured depends on it
+  useLayoutEffect(() => {
+    if (isNear && text.current !== null) setDrawn(measure(text.current, props))
+  }, [isNear, width, paragraph, brackets])
+  return (
+    <div className={styles.paragraph}>
+      <div className={styles.gutter}>
+        <button type="button" className={styles.time} tabIndex={-1} onClick={() => onTime(paragraph.start)}>
+          {formatTime(paragraph.start)}
+        </button>
+        <button type="button" className={styles.speaker} tabIndex={-1} onClick={() => onSpeaker(index)}>
+          {paragraph.speaker ?? <span className={styles.unnamed}>who?</span>}
+        </button>
+      </div>
+      <div className={styles.body}>
+        <p ref={text} className={styles.text} {...{ [PARAGRAPH]: index }}>
+          {paragraph.text}
+        </p>
+        {children}
+      </div>
+      <div className={styles.margin}>
+        {isNear &&
+          drawn.map(({ bracket, top, height, first, last }) => [
+            <button
+              key={bracket.id}
+              type="button"
+              tabIndex={-1}
+              className={styles.bracket}
+              data-first={first}
+              data-last={last}
+              data-pencilled={bracket.isPencilled}
+              data-chosen={bracket.id === chosen}
+              data-mark={bracket.id}
+              style={{ top, height, left: bracket.lane * 22 }}
+              title={bracket.label}
+              aria-label={bracket.label}
+              onClick={() => onChoose(bracket.id)}
+            >
+              {first && <Glyph kind={bracket.kind} />}
+            </button>,
+            bracket.id === chosen && first && (
+              <div
+                key="start"
+                className={styles.edge}
+                data-edge="start"
+                style={{ top: top - 6, left: bracket.lane * 22 }}
+              />
+            ),
+            bracket.id === chosen && last && (
+              <div
+                key="end"
+                className={styles.edge}
+                data-edge="end"
+                style={{ top: top + height - 6, left: bracket.lane * 22 }}
+              />
+            ),
+          ])}
+      </div>
+    </div>
+  )
+}
+
+const holds = (brackets: readonly Bracket[], id: string | undefined): boolean =>
+  id !== undefined && brackets.some(bracket => bracket.id === id)
+
+/** One paragraph of the talk with its time, speaker and brackets. Drawn anew only when something in it changed. */
+export const TalkParagraph = memo(Plain, (a, b) => {
+  const isSameText =
+    a.index === b.index &&
+    a.paragraph.text === b.paragraph.text &&
+    a.paragraph.start === b.paragraph.start &&
+    a.paragraph.speaker === b.paragraph.speaker &&
+    a.paragraph.first === b.paragraph.first
+  const isSameChoice = a.chosen === b.chosen || (!holds(a.brackets, a.chosen) && !holds(b.brackets, b.chosen))
+  const isSameMargin =
+    a.brackets.length === b.brackets.length &&
+    a.brackets.every((bracket, i) => {
+      const other = b.brackets[i]
+      return other !== undefined && sameBracket(bracket, other)
+    })
+  return (
+    isSameText &&
+    isSameChoice &&
+    isSameMargin &&
+    a.isNear === b.isNear &&
+    a.width === b.width &&
+    a.children === b.children
+  )
+})

@@ -1,0 +1,57 @@
+import type { Kind, Mark } from '@/lib/procedure/mark'
+import { type Talk, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
+
+/** A mark as the margin shows it: the words it covers and the lane it is drawn in, counted from the text outwards. */
+export type Bracket = {
+  readonly id: string
+  readonly kind: Kind
+  readonly label: string
+  readonly isPencilled: boolean
+  readonly words: WordRange
+  readonly lane: number
+}
+
+/** Lanes the margin has room for; what needs more shares the last. */
+export const LANES = 6
+
+/**
+ * Lays the marks out beside the talk, those that cover the same words in lanes next to each other.
+ *
+ * @returns brackets by paragraph number; a mark over several paragraphs stands in each of them. Marks that cover no
+ *   word have no bracket.
+ */
+export const bracketsByParagraph = (talk: Talk, marks: readonly Mark[]): ReadonlyMap<number, readonly Bracket[]> => {
+  const placed = marks
+    .flatMap(mark => {
+      const words = wordsOfSpan(talk, mark)
+      return words === undefined ? [] : [{ mark, words }]
+    })
+    .sort((a, b) => a.words.from - b.words.from || b.words.to - a.words.to)
+  const laneEnds: number[] = []
+  const byParagraph = new Map<number, Bracket[]>()
+  for (const { mark, words } of placed) {
+    const free = laneEnds.findIndex(end => end <= words.from)
+    const lane = free >= 0 ? free : Math.min(laneEnds.length, LANES - 1)
+    laneEnds[lane] = Math.max(laneEnds[lane] ?? 0, words.to)
+    const { id, kind, text, pencilled } = mark
+    const bracket = { id, kind, label: `${kind}: ${text}`, isPencilled: pencilled !== undefined, words, lane }
+    const last = talk.words[words.to - 1]?.paragraph ?? 0
+    for (let paragraph = talk.words[words.from]?.paragraph ?? 0; paragraph <= last; paragraph++) {
+      const list = byParagraph.get(paragraph)
+      if (list === undefined) byParagraph.set(paragraph, [bracket])
+      else list.push(bracket)
+    }
+  }
+  return byParagraph
+}
+
+/** @returns whether two brackets would be drawn the same. */
+export const sameBracket = (a: Bracket, b: Bracket): boolean =>
+  a === b ||
+  (a.id === b.id &&
+    a.kind === b.kind &&
+    a.label === b.label &&
+    a.isPencilled === b.isPencilled &&
+    a.lane === b.lane &&
+    a.words.from === b.words.from &&
+    a.words.to === b.words.to)

@@ -1,0 +1,12 @@
+import type { ButtonHTMLAttributes } from 'react'
+import styles from './ui.module.css'
+
+type Props = ButtonHTMLAttributes<HTMLButtonElement> & {
+  /** `main`: the one thing to do here. `quiet`: text only. */
+  readonly look?: 'main' | 'plain' | 'quiet'
+}
+
+/** A button that says what happens. */
+export const Button = ({ look = 'plain', className, ...rest }: Props) => (
+  <button type="button" className={`${styles.button} ${styles[look]} ${className ?? ''}`} {...rest} />
+)
