@@ -4,6 +4,7 @@ import type { Token } from './token'
 const CLOSED = /[.?!…。！？]["'”’»)\]]*$/
 
 /** Shortened words whose point ends no sentence by itself. */
+const TITLE = /^(?:mr|mrs|ms|dr|fig|figs|vs|e\.g|i\.e)\.$/i
 const SHORTENED =
   /^(?:e\.g|i\.e|etc|approx|vs|no|nos|fig|figs|mr|mrs|ms|dr|st|jr|sr|ft|in|lbs?|oz|pt|qt|gal|min|max|sec|hr|hrs|dia|qty|pos|ref|temp|incl|dept|ext|p\.s|a\.m|p\.m|u\.s|[a-z])\.$/i
 
@@ -74,6 +75,8 @@ const PAUSE = 0.2
 /** Words of a sentence that is long enough to be cut before an opener, and of one that has to be cut. */
 const LONG = 14
 const TOO_LONG = 32
+/** Words after which a sentence is cut wherever it stands. */
+const ENDLESS = 60
 /** A piece longer than this, in words, has no punctuation worth trusting. */
 const TRUSTED = 45
 
@@ -83,7 +86,9 @@ const isClosed = (token: Token, next: Token | undefined, hasCapitals: boolean): 
   if (!CLOSED.test(token.text)) return false
   if (next === undefined) return true
   const isLower = /^["'“‘(]*\p{Ll}/u.test(next.text)
-  if (SHORTENED.test(token.text.replace(/^["'“‘([]+/, ''))) return !isLower && !/^\d/.test(next.text)
+  const bare = token.text.replace(/^["'“‘([]+/, '')
+  if (TITLE.test(bare)) return false
+  if (SHORTENED.test(bare)) return !isLower && !/^\d/.test(next.text)
   return !(hasCapitals && isLower && /(?:\.{2,}|…)$/.test(token.text))
 }
 
@@ -124,6 +129,7 @@ const cutRun = (tokens: readonly Token[], from: number, to: number, ends: number
       best = i
       bestStrength = strength
     }
+    if (length >= ENDLESS && best < 0) best = i
     if (length >= TOO_LONG && best >= 0) {
       ends.push(best)
       start = best + 1

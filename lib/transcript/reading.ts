@@ -16,7 +16,11 @@ const LONGEST_QUOTE = 400
 
 /** A line in quotation marks for a message, cut where it would flood the screen. */
 export const quote = (text: string): string => {
-  const flat = text.trim().replace(/\s*\n\s*/g, ' / ')
+  const flat = text
+    .trim()
+    .split('\n')
+    .map(line => line.trim())
+    .join(' / ')
   if (flat.length <= LONGEST_QUOTE) return `"${flat}"`
   return `"${flat.slice(0, LONGEST_QUOTE)}…" (${flat.length - LONGEST_QUOTE} more characters)`
 }
@@ -45,3 +49,19 @@ export const doubtTimes = (cue: Cue, line: number): readonly Problem[] =>
         ),
       ]
     : []
+
+/** Share of a second, or of a ten-millionth, that recognisers count in besides whole seconds. */
+const SCALES = [
+  { slowerThan: 1e-5, scale: 1e-7 },
+  { slowerThan: 0.1, scale: 0.001 },
+] as const
+
+/**
+ * What turns times into seconds, by how fast people would speak if they were seconds: slower than a word in ten seconds
+ * they must be milliseconds, slower than one in a day ticks of 100 ns.
+ *
+ * @param words said in all
+ * @param length of all cues together in the unknown unit
+ */
+export const guessScale = (words: number, length: number): number =>
+  words > 0 && length > 0 ? (SCALES.find(({ slowerThan }) => words / length < slowerThan)?.scale ?? 1) : 1

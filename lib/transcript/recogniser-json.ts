@@ -1,115 +1,92 @@
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Cue, Word } from '@/lib/procedure/recording'
-import { parseClock } from './clock'
-import { quote, type Reading } from './reading'
-
-type Item = Readonly<Record<string, unknown>>
-
-const isItem = (value: unknown): value is Item => typeof value === 'object' && value !== null && !Array.isArray(value)
-
-const TEXTS = ['punctuated_word', 'text', 'transcript', 'word', 'content', 'value', 'sentence', 'utterance']
-const STARTS = ['start', 'begin', 'from', 'starttime', 'startoffset', 'startsec', 'startseconds', 'ts', 'timestart']
-const ENDS = ['end', 'stop', 'to', 'endtime', 'endoffset', 'endsec', 'endseconds', 'endts', 'timeend']
-const LENGTHS = ['duration', 'dur', 'length']
-const SPEAKERS = ['speaker', 'speakerlabel', 'speakerid', 'speakername', 'who', 'voice']
-
-/** Field of an item whatever its spelling: `start_time`, `startTime`, `start`; with whether it says milliseconds. */
-const fieldOf = (item: Item, names: readonly string[]): { value: unknown; isMs: boolean } | undefined => {
-  for (const [key, value] of Object.entries(item)) {
-    const flat = key.toLowerCase().replace(/[_-]/g, '')
-    if (names.includes(flat) || names.includes(key)) return { value, isMs: false }
-    const bare = flat.replace(/(?:inms|ms|milliseconds|millis)$/, '')
-    if (bare !== flat && names.includes(bare)) return { value, isMs: true }
-  }
-  return undefined
-}
-
-const toMoment = (field: { value: unknown; isMs: boolean } | undefined): number | undefined => {
-  if (field === undefined) return undefined
-  const { value, isMs } = field
-  if (typeof value === 'number') return Number.isFinite(value) && value >= 0 ? (isMs ? value / 1000 : value) : undefined
-  if (typeof value !== 'string') return undefined
-  if (/^\d+(?:\.\d+)?s?$/.test(value)) return Number(value.replace('s', '')) / (isMs ? 1000 : 1)
-  return parseClock(value)
-}
-
-const textOf = (item: Item): string | undefined => {
-  for (const name of TEXTS) if (typeof item[name] === 'string') return item[name]
-  const first = Array.isArray(item.alternatives) ? item.alternatives.find(isItem) : undefined
-  return first === undefined ? undefined : textOf(first)
-}
-
-const spanOf = (item: Item): { start: number; end: number } | undefined => {
-  const pair = item.timestamp
-  const start = Array.isArray(pair)
-    ? toMoment({ value: pair[0], isMs: false })
-    : toMoment(fieldOf(item, STARTS) ?? fieldOf(item, ['offset', 'timestamp', 'time']))
-  if (start === undefined) return undefined
-  const length = toMoment(fieldOf(item, LENGTHS))
-  const end = Array.isArray(pair) ? toMoment({ value: pair[1], isMs: false }) : toMoment(fieldOf(item, ENDS))
-  return { start, end: end ?? (length === undefined ? start : start + length) }
-}
-
-const speakerOf = (item: Item): { speaker: string } | undefined => {
-  const value = fieldOf(item, SPEAKERS)?.value
-  if (typeof value === 'string' && value.trim() !== '') return { speaker: value.trim() }
-  return typeof value === 'number' ? { speaker: `Speaker ${value}` } : undefined
-}
+import { extentOf, type Item, isItem, speakerOf, textOf, wordsIn } from './json-item'
+import { doubtTimes, guessScale, quote, type Reading } from './reading'
 
 /** Whether something has words and a time: a segment or a word. */
 const isSpoken = (value: unknown): value is Item =>
-  isItem(value) && textOf(value) !== undefined && spanOf(value) !== undefined
+  isItem(value) && textOf(value) !== undefined && extentOf(value) !== undefined
 
-type List = { readonly path: string; readonly items: readonly unknown[]; readonly share: number }
+/** A punctuation mark listed between words has no time of its own. */
+const isPunctuation = (value: unknown): value is Item =>
+  isItem(value) && /^[.,!?;:…]+$/.test(textOf(value)?.trim() ?? '')
 
-/** Every list of timed texts in a document, outermost first; what lies inside such a list is not looked at. */
+type Entry = { readonly path: string; readonly value: unknown }
+type List = { readonly entries: readonly Entry[]; readonly spoken: number }
+
+const MOST_VALUES = 3_000_000
+
+/**
+ * The lists of timed texts in a document, outermost first; those that stand in the same place of repeated objects are one
+ * list. What lies inside a timed text is not looked at, nor are alternatives but the first.
+ */
 const findLists = (root: unknown): readonly List[] => {
-  const found: List[] = []
-  const queue: { path: string; value: unknown }[] = [{ path: '', value: root }]
-  for (let i = 0; i < queue.length && queue.length < 100_000; i++) {
-    const { path, value } = queue[i] ?? { path: '', value: undefined }
-    if (Array.isArray(value)) {
-      const spoken = value.filter(isSpoken).length
-      if (spoken > 0) found.push({ path, items: value, share: spoken })
-      else value.forEach((item, n) => void queue.push({ path: `${path}[${n}]`, value: item }))
+  const lists = new Map<string, { entries: Entry[]; spoken: number }>()
+  const queue: { path: string; shape: string; value: unknown }[] = [{ path: '', shape: '', value: root }]
+  for (let i = 0; i < queue.length && queue.length < MOST_VALUES; i++) {
+    const { path, shape, value } = queue[i] ?? { path: '', shape: '', value: undefined }
+    if (isSpoken(value) || Array.isArray(value)) {
+      const items: readonly unknown[] = Array.isArray(value)
+        ? /alternatives$/.test(shape)
+          ? value.slice(0, 1)
+          : value
+        : [value]
+      const spoken = items.filter(isSpoken).length
+      const placed = items.map((item, n) => ({ path: Array.isArray(value) ? `${path}[${n}]` : path, value: item }))
+      if (spoken === 0) for (const entry of placed) queue.push({ ...entry, shape: `${shape}[]` })
+      else {
+        const list = lists.get(shape) ?? { entries: [], spoken: 0 }
+        for (const entry of placed) list.entries.push(entry)
+        list.spoken += spoken
+        lists.set(shape, list)
+      }
     } else if (isItem(value)) {
-      for (const [key, item] of Object.entries(value))
-        if (typeof item === 'object') queue.push({ path: path === '' ? key : `${path}.${key}`, value: item })
+      for (const [key, inner] of Object.entries(value)) {
+        if (typeof inner !== 'object' || inner === null) continue
+        queue.push({ path: path === '' ? key : `${path}.${key}`, shape: `${shape}.${key}`, value: inner })
+      }
     }
   }
-  return found
+  return [...lists.values()]
 }
 
-const isOneWord = (item: unknown): boolean => isSpoken(item) && !/\S\s+\S/.test(textOf(item) ?? '')
-const isWordList = (list: List): boolean => list.items.filter(isOneWord).length > 0.9 * list.items.length
+const isOneWord = (value: unknown): boolean =>
+  isPunctuation(value) || (isSpoken(value) && !/\S\s+\S/.test(textOf(value) ?? ''))
+
+/** Segments can be one word long, but hardly all of them. */
+const isWordList = ({ entries }: List): boolean =>
+  entries.length > 3 && entries.filter(({ value }) => isOneWord(value)).length > 0.9 * entries.length
 
 const toWord = (item: Item): Word | undefined => {
-  const span = spanOf(item)
+  const extent = extentOf(item)
   const text = textOf(item)?.trim()
-  return span === undefined || text === undefined || text === '' ? undefined : { ...span, text }
+  return extent === undefined || text === undefined || text === '' ? undefined : { ...extent, text }
 }
 
+/** A cue gathered from words ends at a pause this long, or when it gets this long, in seconds. */
 const LONGEST_PAUSE = 0.6
 const LONGEST_CUE = 6
 
 /** Cues from bare words: a cue ends at a pause, at a new speaker, or after six seconds. */
-const gatherCues = (items: readonly Item[]): readonly Cue[] => {
+const gatherCues = (items: readonly Item[], scale: number): readonly Cue[] => {
   const cues: { start: number; end: number; text: string; speaker?: string }[] = []
   for (const item of items) {
+    const last = cues.at(-1)
+    if (isPunctuation(item)) {
+      if (last !== undefined) last.text += textOf(item)?.trim() ?? ''
+      continue
+    }
     const word = toWord(item)
     if (word === undefined) continue
     const voice = speakerOf(item)
-    const last = cues.at(-1)
-    const isMark = /^[.,!?;:…]+$/.test(word.text)
     const goesOn =
       last !== undefined &&
-      (isMark ||
-        (word.start - last.end <= LONGEST_PAUSE &&
-          word.end - last.start <= LONGEST_CUE &&
-          last.speaker === voice?.speaker))
+      (word.start - last.end) * scale <= LONGEST_PAUSE &&
+      (word.end - last.start) * scale <= LONGEST_CUE &&
+      last.speaker === voice?.speaker
     if (!goesOn) cues.push({ ...word, ...voice })
     else {
-      last.text += isMark ? word.text : ` ${word.text}`
+      last.text += ` ${word.text}`
       last.end = Math.max(last.end, word.end)
     }
   }
@@ -131,58 +108,76 @@ const parseDocument = (text: string): { readonly root: unknown } | { readonly wh
 /** Whether a text opens as JSON does; a time in brackets does not. */
 export const isJson = (text: string): boolean => /^\s*(?:\{\s*["}]|\[\s*[{\]"[])/.test(text)
 
+const largest = (lists: readonly List[]): List | undefined =>
+  lists.reduce<List | undefined>(
+    (best, list) => (best === undefined || list.spoken > best.spoken ? list : best),
+    undefined,
+  )
+
+const rounded = (time: number, scale: number): number => (scale === 1 ? time : Math.round(time * scale * 1e6) / 1e6)
+
+const countWords = (items: readonly { readonly text: string }[]): number =>
+  items.reduce((sum, { text }) => sum + (text.match(/\S+/g)?.length ?? 0), 0)
+
 /**
  * Reads what speech recognisers write: JSON (or a JSON document a line) that holds a list of segments with start, end and
  * text, each perhaps with words of their own; or a list of words alone, which are gathered to cues. The list is found by
  * what it holds, wherever it stands and however its fields spell "start" and "text".
  *
- * @returns cues in file order and their words; problem `not-json`, `project-as-transcript`, `no-segments`
+ * @returns cues in file order and their words, seconds; problem `not-json`, `project-as-transcript`, `no-segments`
  */
 export const parseRecogniserJson = (text: string, file: string): Result<Reading> => {
   const parsed = parseDocument(text)
-  if ('why' in parsed) {
-    const message = `this looks like JSON but is not whole (${parsed.why}). Save it again and load that.`
-    return refusal({ code: 'not-json', message, place: { file } })
-  }
-  const { root } = parsed
-  if (isItem(root) && root.format === 'tellwright') {
-    const message = 'this is a project file, not a transcript. Open it as a project.'
-    return refusal({ code: 'project-as-transcript', message, place: { file } })
-  }
-  const lists = findLists(root)
-  const segments = lists.filter(list => !isWordList(list))
-  const chosen = (segments.length > 0 ? segments : lists).reduce<List | undefined>(
-    (best, list) => (best === undefined || list.share > best.share ? list : best),
-    undefined,
-  )
-  if (chosen === undefined) {
-    const message = 'this JSON holds no list of texts with times; expected segments with start, end and text.'
-    return refusal({ code: 'no-segments', message, place: { file } })
-  }
+  const refuse = (code: string, message: string) => refusal({ code, message, place: { file } })
+  if ('why' in parsed)
+    return refuse('not-json', `this looks like JSON but is not whole (${parsed.why}). Save it again.`)
+  if (isItem(parsed.root) && parsed.root.format === 'tellwright')
+    return refuse('project-as-transcript', 'this is a project file, not a transcript. Open it as a project.')
+  const lists = findLists(parsed.root)
+  const segments = largest(lists.filter(list => !isWordList(list)))
+  const chosen = segments ?? largest(lists)
+  if (chosen === undefined)
+    return refuse(
+      'no-segments',
+      'this JSON holds no list of texts with times; expected segments with start, end and text.',
+    )
   const problems: Problem[] = []
-  const spoken = chosen.items.filter((item, i): item is Item => {
-    if (isSpoken(item)) return true
-    const message = `this entry has no text or no time and is left out: ${quote(JSON.stringify(item) ?? String(item))}`
-    problems.push({ code: 'unread-entry', message, place: { path: `${chosen.path}[${i}]` } })
-    return false
-  })
-  if (segments.length === 0) {
-    const words = spoken.map(toWord).filter(word => word !== undefined)
-    return success({ cues: gatherCues(spoken), words, problems })
+  const items: Item[] = []
+  for (const { path, value } of chosen.entries) {
+    if (isSpoken(value) || (segments === undefined && isPunctuation(value))) items.push(value)
+    else {
+      const message = `this entry has no text or no time and is left out: ${quote(JSON.stringify(value) ?? String(value))}`
+      problems.push({ code: 'unread-entry', message, place: { path } })
+    }
   }
-  const cues = spoken.map((item): Cue => {
-    const span = spanOf(item) ?? { start: 0, end: 0 }
-    return { ...span, text: (textOf(item) ?? '').trim(), ...speakerOf(item) }
-  })
-  const inside = spoken.flatMap(item =>
-    findLists(item)
-      .filter(isWordList)
-      .flatMap(list => list.items),
+  const loose = lists.filter(isWordList).flatMap(list => list.entries.map(({ value }) => value))
+  const inside = segments === undefined ? [] : items.flatMap(wordsIn)
+  const heard = (inside.length > 0 ? inside : loose).filter(isSpoken).filter(item => !isPunctuation(item))
+  const words = heard.map(toWord).filter(word => word !== undefined)
+  const spans = segments === undefined ? words : items.map(toWord).filter(word => word !== undefined)
+  const scale = guessScale(
+    countWords(spans),
+    spans.reduce((sum, { start, end }) => sum + Math.max(0, end - start), 0),
   )
-  const loose = inside.length > 0 ? inside : lists.filter(isWordList).flatMap(list => list.items)
-  const words = loose
-    .filter(isSpoken)
-    .map(toWord)
-    .filter(word => word !== undefined)
-  return success({ cues, problems, ...(words.length > 0 ? { words } : {}) })
+  if (scale !== 1)
+    problems.push({
+      code: 'assumed-scale',
+      message: `a unit of time here was read as ${scale} s; else people would speak far too slowly.`,
+    })
+  const inSeconds = <T extends Word>(item: T): T => ({
+    ...item,
+    start: rounded(item.start, scale),
+    end: rounded(item.end, scale),
+  })
+  const spoken: readonly Cue[] =
+    segments === undefined
+      ? gatherCues(items, scale)
+      : items.map(item => ({
+          ...(extentOf(item) ?? { start: 0, end: 0 }),
+          text: (textOf(item) ?? '').trim(),
+          ...speakerOf(item),
+        }))
+  const cues = spoken.map(inSeconds)
+  for (const cue of cues) for (const { code, message } of doubtTimes(cue, 0)) problems.push({ code, message })
+  return success({ cues, problems, ...(words.length > 0 ? { words: words.map(inSeconds) } : {}) })
 }

@@ -34,7 +34,7 @@ const overlapsOf = (cues: readonly Cue[]): readonly Overlap[] => {
     const repeated = overlapOf(said, keys)
     const line = toPieces(cue.text.split('\n')[0] ?? '').length
     said = [...said, ...keys.slice(repeated)].slice(-REACH)
-    end = Math.max(cue.start, cue.end, Math.min(end, cue.start + NEAR))
+    end = Math.max(end, cue.start, cue.end)
     return { repeated, isLine: repeated > 0 && (repeated === line || repeated === keys.length) }
   })
 }

@@ -28,6 +28,12 @@ const wordsInTurn = (words: readonly Word[]) => {
   }
 }
 
+/** A line of plain text shorter than this many letters was ended on purpose, not wrapped. */
+const WRAPPED = 60
+
+const isNewLine = (before: Cue | undefined, opening: Token): boolean =>
+  before !== undefined && before.text.length < WRAPPED && /^["'“‘(]*[\p{Lu}\p{N}•*]/u.test(opening.text)
+
 /** All tokens of a transcript in the order they were said, repetitions of rolling captions left out, each timed. */
 const toTimedTokens = (transcript: Transcript): readonly Token[] => {
   const order = inOrder(transcript.cues)
@@ -48,7 +54,10 @@ const toTimedTokens = (transcript: Transcript): readonly Token[] => {
       const skip = repeatedAfterCorrection(placed.cue, repeated[n] ?? 0)
       const own = toTokens(placed.cue, placed.index).slice(skip)
       const [opening] = own
-      if (opening !== undefined) opening.isFirst = true
+      if (opening !== undefined) {
+        opening.isFirst = true
+        opening.opens ||= !isTimed && isNewLine(order[n - 1]?.cue, opening)
+      }
       if (skip > 0) start = Math.max(start, Math.min(tokens.at(-1)?.end ?? start, placed.cue.end))
       end = Math.max(end, placed.cue.end)
       group.push(...own)
@@ -108,5 +117,6 @@ export const toSentences = (transcript: Transcript): readonly Sentence[] => {
     if (sentence !== undefined) sentences.push(sentence)
     from = end + 1
   }
-  return sentences
+  const isOrdered = sentences.every((one, i) => i === 0 || (sentences[i - 1]?.start ?? 0) <= one.start)
+  return isOrdered ? sentences : sentences.sort((a, b) => a.start - b.start)
 }

@@ -2,6 +2,7 @@ import { decodeHTML } from 'entities/decode'
 import type { Problem } from '@/lib/procedure/problem'
 import type { Cue } from '@/lib/procedure/recording'
 import { CLOCK, parseClock } from './clock'
+import { parseCueText } from './cue-text'
 import { atLine, doubtTimes, quote, type Reading, toLines } from './reading'
 
 const TIMING = new RegExp(String.raw`^\s*(${CLOCK})\s*-->\s*(${CLOCK})(?=\s|$)`)
@@ -42,7 +43,14 @@ export const parseSubRip = (text: string): Reading => {
       problems.push(atLine(line, 'bad-time-line', message))
       return
     }
-    const cue: Cue = { start, end, text: toPlain(held.join('\n')) }
+    const raw = held.join('\n')
+    const voice = /<v[.\s]/.test(raw) ? parseCueText(raw) : undefined
+    const cue: Cue = {
+      start,
+      end,
+      text: voice?.text ?? toPlain(raw),
+      ...(voice?.speaker === undefined ? {} : { speaker: voice.speaker }),
+    }
     cues.push(cue)
     problems.push(...doubtTimes(cue, line))
   }

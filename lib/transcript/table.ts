@@ -1,68 +1,8 @@
 import Papa from 'papaparse'
 import type { Problem } from '@/lib/procedure/problem'
 import type { Cue } from '@/lib/procedure/recording'
-import { parseClock } from './clock'
-import { atLine, doubtTimes, quote, type Reading, toSpeakingTime } from './reading'
-
-/** Which column holds what; `scale` turns its numbers into seconds. */
-type Columns = {
-  readonly start: number
-  readonly end?: number
-  readonly length?: number
-  readonly text: number
-  readonly speaker?: number
-  readonly scale: number
-}
-
-const HEADINGS = {
-  start: /^(?:start|begin|from|in|time|t|timestamp|offset|onset)\b/,
-  end: /^(?:end|stop|to|out|until|offset end)\b/,
-  length: /^(?:duration|dur|length)\b/,
-  text: /^(?:text|transcript|transcription|content|caption|subtitle|words?|utterance|sentence|line|said|speech)\b/,
-  speaker: /^(?:speaker|who|name|voice|person)\b/,
-} as const
-
-const normal = (cell: string): string => cell.trim().toLowerCase().replace(/[_-]+/g, ' ')
-
-const columnsFromHeading = (row: readonly string[]): Columns | undefined => {
-  const cells = row.map(normal)
-  const find = (pattern: RegExp) => {
-    const at = cells.findIndex(cell => pattern.test(cell))
-    return at < 0 ? undefined : at
-  }
-  const [start, end, length, text, speaker] = [
-    find(HEADINGS.start),
-    find(HEADINGS.end),
-    find(HEADINGS.length),
-    find(HEADINGS.text),
-    find(HEADINGS.speaker),
-  ]
-  if (start === undefined || text === undefined || start === text) return undefined
-  const scale = /\b(?:ms|millis\w*)\b/.test(cells[start] ?? '') ? 0.001 : 1
-  return {
-    start,
-    text,
-    scale,
-    ...(end === undefined || end === text ? {} : { end }),
-    ...(length === undefined ? {} : { length }),
-    ...(speaker === undefined ? {} : { speaker }),
-  }
-}
-
-const parseMoment = (cell: string | undefined): number | undefined => {
-  const text = cell?.trim() ?? ''
-  if (/^\d+(?:[.,]\d+)?\s*s?$/.test(text)) return Number(text.replace(',', '.').replace(/\s*s$/, ''))
-  return parseClock(text.replace(/^\[(.*)\]$/, '$1'))
-}
-
-const columnsFromRow = (row: readonly string[]): Columns | undefined => {
-  if (row.length < 2 || parseMoment(row[0]) === undefined) return undefined
-  const text = row.length - 1
-  const hasEnd = row.length > 2 && parseMoment(row[1]) !== undefined
-  if (parseMoment(row[text]) !== undefined) return undefined
-  const speaker = row.length === (hasEnd ? 4 : 3) ? text - 1 : undefined
-  return { start: 0, text, scale: 1, ...(hasEnd ? { end: 1 } : {}), ...(speaker === undefined ? {} : { speaker }) }
-}
+import { atLine, doubtTimes, guessScale, quote, type Reading, toSpeakingTime } from './reading'
+import { type Columns, columnsFromHeading, columnsFromRow, parseMoment } from './table-columns'
 
 type Row = { readonly line: number; readonly cells: readonly string[] }
 
@@ -103,16 +43,16 @@ export const isTable = (text: string): boolean => {
   return findTable(text.length > SAMPLE ? sample.slice(0, sample.lastIndexOf('\n') + 1) : sample) !== undefined
 }
 
-/** Numbers without unit are milliseconds where seconds would make people speak slower than a word in ten seconds. */
+/** Turns whole numbers without unit into seconds. */
 const scaleOf = (rows: readonly Row[], { start, end, text, scale }: Columns): number => {
   if (scale !== 1 || end === undefined) return scale
-  let [seconds, words] = [0, 0]
+  let [length, words] = [0, 0]
   for (const { cells } of rows) {
     if (!/^\d+$/.test(cells[start]?.trim() ?? '') || !/^\d+$/.test(cells[end]?.trim() ?? '')) continue
-    seconds += Math.max(0, Number(cells[end]) - Number(cells[start]))
+    length += Math.max(0, Number(cells[end]) - Number(cells[start]))
     words += cells[text]?.match(/\S+/g)?.length ?? 0
   }
-  return words > 0 && words / seconds < 0.1 ? 0.001 : 1
+  return guessScale(words, length)
 }
 
 /**
@@ -136,7 +76,13 @@ export const parseTable = (text: string): Reading => {
   const rows = table.hasHeading ? filled.slice(1) : filled
   const scale = scaleOf(rows, columns)
   if (scale !== columns.scale)
-    problems.push(atLine(rows[0]?.line ?? 1, 'assumed-milliseconds', 'the times were read as milliseconds.'))
+    problems.push(
+      atLine(
+        rows[0]?.line ?? 1,
+        'assumed-scale',
+        `a unit of time here was read as ${scale} s; else people would speak far too slowly.`,
+      ),
+    )
   const at = (row: Row | undefined, column: number | undefined): number | undefined => {
     const cell = column === undefined ? undefined : row?.cells[column]
     const moment = parseMoment(cell)

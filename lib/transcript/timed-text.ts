@@ -6,9 +6,9 @@ import { atLine, quote, type Reading, toLines, toSpeakingTime } from './reading'
 const RANGE = String.raw`(${CLOCK})(?:\s*(?:-->|[-–—]|to)\s*(${CLOCK}))?`
 /** How times are set at the head of a line: in brackets, in parentheses, or bare. */
 const STYLES = [
-  new RegExp(String.raw`^\s*\[\s*${RANGE}\s*\](?:\s*[:–—-](?=\s|$))?\s*(.*)$`),
-  new RegExp(String.raw`^\s*\(\s*${RANGE}\s*\)(?:\s*[:–—-](?=\s|$))?\s*(.*)$`),
-  new RegExp(String.raw`^\s*${RANGE}(?![\d:.,]*\d)(?:\s*[:–—-](?=\s|$))?(?=\s|$)\s*(.*)$`),
+  new RegExp(String.raw`^\s*\[\s*${RANGE}\s*\](?:\s*[:–—-](?=\s|$))?\s*([\s\S]*)$`),
+  new RegExp(String.raw`^\s*\(\s*${RANGE}\s*\)(?:\s*[:–—-](?=\s|$))?\s*([\s\S]*)$`),
+  new RegExp(String.raw`^\s*${RANGE}(?![\d:.,]*\d)(?:\s*[:–—-](?=\s|$))?(?=\s|$)\s*([\s\S]*)$`),
 ] as const
 /** A name with the time after it, alone on their line: `Bea 0:23`, `Bea (0:23):`. */
 const NAMED = new RegExp(
@@ -54,7 +54,7 @@ type Paragraph = Head & { readonly line: number; readonly text: string[] }
  */
 export const parseTimedText = (text: string): Reading => {
   const lines = toLines(text)
-  const { read } = findHeadStyle(lines)
+  const { read } = findHeadStyle(lines.slice(0, 2000))
   const paragraphs: Paragraph[] = []
   const problems: Problem[] = []
   lines.forEach((line, i) => {

@@ -28,6 +28,19 @@ const spread = (tokens: readonly Token[], from: number, to: number, start: numbe
 
 /** How far ahead a word is looked for before it is taken as not heard. */
 const LOOKAHEAD = 12
+/** Most words a recogniser makes of what the text writes as one ("pre load" for "preload"). */
+const PIECES = 4
+
+/** Index after the words from `at` on that together make up a key; -1 where they don't. */
+const matchFrom = (words: readonly Word[], at: number, key: string): number => {
+  let joined = ''
+  for (let j = at; j < Math.min(words.length, at + PIECES); j++) {
+    joined += toKey(words[j]?.text ?? '')
+    if (joined === key) return j + 1
+    if (!key.startsWith(joined)) return -1
+  }
+  return -1
+}
 
 /** Gives tokens the times of the words that match them, in order; returns which tokens got one. */
 const anchor = (tokens: readonly Token[], words: readonly Word[]): readonly number[] => {
@@ -35,13 +48,17 @@ const anchor = (tokens: readonly Token[], words: readonly Word[]): readonly numb
   let at = 0
   tokens.forEach((token, i) => {
     const key = toKey(token.text)
+    const following = toKey(tokens[i + 1]?.text ?? '')
     for (let j = at; j < Math.min(words.length, at + LOOKAHEAD); j++) {
-      const word = words[j]
-      if (word === undefined || toKey(word.text) !== key) continue
-      token.start = word.start
-      token.end = Math.max(word.start, word.end)
+      const to = matchFrom(words, j, key)
+      const [first, last] = [words[j], words[to - 1]]
+      if (to < 0 || first === undefined || last === undefined) continue
+      const isFar = j > at + 2 && key.length < 5
+      if (isFar && matchFrom(words, to, following) < 0) continue
+      token.start = first.start
+      token.end = Math.max(first.start, last.end)
       anchored.push(i)
-      at = j + 1
+      at = to
       break
     }
   })

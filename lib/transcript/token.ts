@@ -6,8 +6,8 @@ export type Token = {
   /** Index of the cue in the transcript. */
   readonly cue: number
   readonly speaker: string | undefined
-  /** Whether a mark of a new speaker (`-`, `>>`) stands before it. */
-  readonly opens: boolean
+  /** Whether a sentence must begin here: a mark of a new speaker (`-`, `>>`) or a new line of plain text before it. */
+  opens: boolean
   /** Whether it is the first of its cue, of those not repeated from the cue before. */
   isFirst: boolean
   start: number
@@ -16,7 +16,7 @@ export type Token = {
 
 /** Sounds and settings that captions put in brackets (`[Music]`, `(laughs)`), and notes of music: nobody said them. */
 const NOT_SAID =
-  /\[\s*(?:[\p{L}_]+(?:[ '’-][\p{L}_]+){0,3})?\s*\]|\((?:music|laugh\w*|applause|cough\w*|sigh\w*|inaudible|crosstalk)\)|[♪♫]/giu
+  /\[[^\][\d]{0,40}\]|\((?:music|laugh\w{0,5}|applause|cough\w{0,5}|sigh\w{0,5}|inaudible|crosstalk)\)|[♪♫]/gi
 
 const TURN = /^(?:[-–—]|>>+)(?=\s|\p{L})\s*/u
 
@@ -29,7 +29,7 @@ export const toKey = (text: string): string => {
 /** @returns the words of a text in order, without marks of a new speaker and without what nobody said. */
 export const toPieces = (text: string): readonly { readonly text: string; readonly opens: boolean }[] => {
   const said = /[[(♪♫]/.test(text) ? text.replace(NOT_SAID, ' ') : text
-  const isDialogue = /^\s*(?:[-–—]|>>)/m.test(said)
+  const isDialogue = /^[^\S\n]*(?:[-–—]|>>)/m.test(said)
   if (!isDialogue) return (said.match(/\S+/g) ?? []).map(word => ({ text: word, opens: false }))
   const pieces: { text: string; opens: boolean }[] = []
   for (const line of said.split('\n')) {

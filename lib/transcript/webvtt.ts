@@ -12,7 +12,8 @@ const toSeconds = (parts: readonly (string | undefined)[]): number | undefined =
   const short = third === undefined
   if (short && first.length !== 2) return undefined
   const [hours, minutes, seconds] = short ? [0, Number(first), Number(second)] : [first, second, third].map(Number)
-  if (hours === undefined || minutes === undefined || seconds === undefined || minutes > 59 || seconds > 59) return
+  if (hours === undefined || minutes === undefined || seconds === undefined) return undefined
+  if (minutes > 59 || seconds > 59 || !Number.isSafeInteger(hours)) return undefined
   return hours * 3600 + minutes * 60 + seconds + Number(thousandths) / 1000
 }
 
