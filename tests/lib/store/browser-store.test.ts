@@ -1,0 +1,62 @@
+import 'fake-indexeddb/auto'
+import { openDB } from 'idb'
+import { expect, test } from 'vitest'
+import { emptyProject, type Project } from '@/lib/procedure/project'
+import { openBrowserStore } from '@/lib/store/browser-store'
+import { projectOf, step } from '../../builders'
+
+const transcript = {
+  name: 'a.vtt',
+  form: 'webvtt' as const,
+  cues: [{ start: 0, end: 9, text: 'so pull the cover off' }],
+}
+const withTalk = (project: Project): Project => ({ ...project, recording: { ...project.recording, transcript } })
+
+test('[S1] what was saved is loaded the same, by another opening of the store too', async () => {
+  const project = withTalk(projectOf(step(1, 2, 'Pull the cover off')))
+  await openBrowserStore('one').save('a', project)
+  expect(await openBrowserStore('one').load('a')).toEqual({ ok: true, value: project })
+})
+
+test('[S1] saving again without a change of transcript keeps the transcript; taking it away removes it', async () => {
+  const store = openBrowserStore('two')
+  const project = withTalk(emptyProject())
+  await store.save('a', project)
+  const edited = { ...project, procedure: { ...project.procedure, title: 'Cover' } }
+  await store.save('a', edited)
+  expect(await openBrowserStore('two').load('a')).toEqual({ ok: true, value: edited })
+  const bare = { ...edited, recording: { footage: null, transcript: null } }
+  await store.save('a', bare)
+  expect(await openBrowserStore('two').load('a')).toEqual({ ok: true, value: bare })
+})
+
+test('[S2] the list is newest first and says what each holds', async () => {
+  const store = openBrowserStore('three')
+  await store.save('old', emptyProject())
+  await new Promise(resolve => setTimeout(resolve, 3))
+  await store.save('new', withTalk(projectOf(step(1, 2, 'Do', { pencilled: { confidence: 0.5, reason: '' } }))))
+  const list = await store.list()
+  expect(list.map(({ changed: _, ...entry }) => entry)).toEqual([
+    { id: 'new', title: '', equipment: '', marks: 1, pencilled: 1, seconds: 9 },
+    { id: 'old', title: '', equipment: '', marks: 0, pencilled: 0, seconds: 0 },
+  ])
+})
+
+test('[S3] a removed project is gone with its source', async () => {
+  const store = openBrowserStore('four')
+  await store.save('a', withTalk(emptyProject()))
+  await store.keepSource('a', { address: '/demo/x.mp4' })
+  await store.remove('a')
+  expect([await store.load('a'), await store.sourceOf('a'), await store.list()]).toEqual([undefined, undefined, []])
+})
+
+test('[S4] a damaged row is refused with the path of what is wrong', async () => {
+  const store = openBrowserStore('five')
+  await store.save('a', projectOf(step(1, 2, 'Do')))
+  const db = await openDB('five')
+  const row = await db.get('projects', 'a')
+  row.project.marks[0].start = 'soon'
+  await db.put('projects', row)
+  const loaded = await store.load('a')
+  expect(loaded?.ok === false && loaded.problems.map(problem => problem.place?.path)).toEqual(['marks[0].start'])
+})
