@@ -50,5 +50,12 @@ export const toFrontMatter = (sheet: Sheet, options: PublishOptions): string => 
     ...(shownScope(scope) === scope ? {} : { scope }),
     ...(isPlainReferences ? {} : { references: references.map(({ title: t, part }) => ({ title: t, part })) }),
   }
-  return new Document(fields).toString({ lineWidth: 0, blockQuote: false }).trimEnd()
+  return new Document(fields)
+    .toString({
+      lineWidth: 0,
+      blockQuote: false,
+      singleQuote: false,
+      doubleQuotedMinMultiLineLength: Number.MAX_SAFE_INTEGER,
+    })
+    .trimEnd()
 }

@@ -107,9 +107,12 @@ export const scopeSection = (scope: string): readonly Block[] => {
 }
 
 export const referencesSection = (sheet: Sheet): readonly Block[] => {
-  const items = sheet.heading.references.map(({ title, part }) => {
+  const items = sheet.heading.references.flatMap(({ title, part }) => {
     const [name, rest] = [toLine(title), toLine(part)]
-    return item(paragraph(...(name === '' ? [] : [emphasis(text(name))]), ...(rest === '' ? [] : [text(`, ${rest}`)])))
+    if (name === '' && rest === '') return []
+    return [
+      item(paragraph(...(name === '' ? [] : [emphasis(text(name))]), ...(rest === '' ? [] : [text(`, ${rest}`)]))),
+    ]
   })
   return items.length === 0 ? [] : [heading(2, SECTIONS.references), bullets(items)]
 }

@@ -27,8 +27,9 @@ const isExactSpan = (mark: Mark): boolean => {
 
 const placeItem = (mark: Mark, standing: Standing): readonly [string, string][] => {
   if (standing !== 'loose' && 'number' in standing) {
-    if (mark.place === standing.number) return []
-    return [['place', `${standing.number} for ${mark.place ?? 'none'}`]]
+    const named: [string, string][] = mark.step === undefined ? [] : [['step', mark.step]]
+    if (mark.place === standing.number) return named
+    return [['place', `${standing.number} for ${mark.place ?? 'none'}`], ...named]
   }
   const place: [string, string][] = mark.place === undefined ? [] : [['place', `0 for ${mark.place}`]]
   const under = standing === 'loose' ? undefined : standing.under

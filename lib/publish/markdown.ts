@@ -14,4 +14,4 @@ export const toSheetMarkdown = (
   sheet: Sheet,
   options: PublishOptions = {},
   pictures: ReadonlyMap<string, string> = new Map(),
-): string => markdown().stringify(toSheetTree(sheet, options, pictures))
+): string => markdown.stringify(toSheetTree(sheet, options, pictures))

@@ -1,5 +1,6 @@
 import type { Quantity } from '@/lib/quantity/quantity'
 import type { UnitChoice } from './publication'
+import { toLine } from './text'
 
 // Until lib/quantity/format.ts is there.
 const formatQuantity = ({ low, high, nominal, unit }: Quantity): string => {
@@ -17,8 +18,8 @@ const formatQuantity = ({ low, high, nominal, unit }: Quantity): string => {
  * @returns empty where the quantity carries no number
  */
 export const formatValue = (quantity: Quantity, equivalent: Quantity | undefined, _units: UnitChoice): string => {
-  const first = formatQuantity(quantity)
-  const second = equivalent === undefined ? '' : formatQuantity(equivalent)
+  const first = toLine(formatQuantity(quantity))
+  const second = equivalent === undefined ? '' : toLine(formatQuantity(equivalent))
   return second === '' || first === '' ? first : `${first} (${second})`
 }
 
