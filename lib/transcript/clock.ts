@@ -7,7 +7,7 @@ export const CLOCK = String.raw`(?:\d{1,4}:)?\d{1,4}:\d{2}(?:[.,]\d{1,6})?`
  * @returns undefined where minutes or seconds are past 59 (minutes may be, without hours)
  */
 export const parseClock = (text: string): number | undefined => {
-  const parts = text.trim().replace(',', '.').split(':').map(Number)
+  const parts = text.trim().replace(',', '.').split(':', 4).map(Number)
   if (parts.length < 2 || parts.length > 3 || parts.some(part => !Number.isFinite(part))) return undefined
   const [seconds = 0, minutes = 0, hours] = parts.reverse()
   if (seconds >= 60 || (hours !== undefined && minutes >= 60)) return undefined

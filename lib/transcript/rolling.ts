@@ -31,11 +31,12 @@ const overlapsOf = (cues: readonly Cue[]): readonly Overlap[] => {
   return cues.map(cue => {
     const keys = toPieces(cue.text).map(piece => toKey(piece.text))
     if (cue.start > end + NEAR) said = []
-    const repeated = overlapOf(said, keys)
-    const line = toPieces(cue.text.split('\n')[0] ?? '').length
-    said = [...said, ...keys.slice(repeated)].slice(-REACH)
+    const repeated = said.includes(keys[0] ?? '') ? overlapOf(said, keys) : 0
+    said = said.concat(repeated === 0 ? keys : keys.slice(repeated)).slice(-REACH)
     end = Math.max(end, cue.start, cue.end)
-    return { repeated, isLine: repeated > 0 && (repeated === line || repeated === keys.length) }
+    const isLine =
+      repeated > 0 && (repeated === keys.length || repeated === toPieces(cue.text.split('\n')[0] ?? '').length)
+    return { repeated, isLine }
   })
 }
 

@@ -60,7 +60,7 @@ const toTimedTokens = (transcript: Transcript): readonly Token[] => {
       }
       if (skip > 0) start = Math.max(start, Math.min(tokens.at(-1)?.end ?? start, placed.cue.end))
       end = Math.max(end, placed.cue.end)
-      group.push(...own)
+      for (const token of own) group.push(token)
     }
     const next = order[n]?.cue
     const latest = next === undefined || next.start <= first.start ? Number.POSITIVE_INFINITY : next.start

@@ -22,7 +22,9 @@ const TURN = /^(?:[-–—]|>>+)(?=\s|\p{L})\s*/u
 
 /** A word as it is compared: small letters and digits only; the whole text where it has neither. */
 export const toKey = (text: string): string => {
-  const bare = text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '')
+  const small = text.toLowerCase()
+  if (/^[a-z0-9]+$/.test(small)) return small
+  const bare = small.replace(/[^\p{L}\p{N}]+/gu, '')
   return bare === '' ? text : bare
 }
 

@@ -106,6 +106,7 @@ describe('hostile input', () => {
     ['a word of 10,000 letters', `1\n00:00:01,000 --> 00:00:02,000\n${'x'.repeat(10_000)} ${'9'.repeat(10_000)}`],
     ['10,000 brackets', `0:01 ${'['.repeat(10_000)}\n0:02 ${'<'.repeat(10_000)}`],
     ['100,000 spaces', `1\n00:00:01,000 --> 00:00:02,000\n[${' '.repeat(100_000)}x\n- ${' '.repeat(100_000)}`],
+    ['a line of 300,000 words', 'now take it off '.repeat(75_000)],
     ['end before start', 'WEBVTT\n\n00:09.000 --> 00:01.000\nback to front\n\n00:02.000 --> 00:03.000\nnext'],
     ['a hundred hours', 'WEBVTT\n\n100:00:00.000 --> 100:00:01.000\nlate'],
     ['10,000 levels of JSON', `${'['.repeat(10_000)}${']'.repeat(10_000)}`],
