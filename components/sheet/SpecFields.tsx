@@ -7,7 +7,7 @@ import { BASES, type Mark } from '@/lib/procedure/mark'
 import { formatQuantity, toSystem } from '@/lib/quantity/format'
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import { type Reading, readQuantities } from '@/lib/quantity/read'
-import { completeUnit, findUnit, systemOf, unitSymbol } from '@/lib/quantity/units'
+import { completeUnit, findUnit, unitOf, unitSymbol } from '@/lib/quantity/units'
 import type { SheetActions } from './actions'
 import { changeMark, setText } from './changes'
 import { SpecScale } from './SpecScale'
@@ -42,7 +42,7 @@ const orderProblem = ({ low, nominal, high }: Quantity): string | undefined => {
 
 const OtherUnit = ({ quantity }: { readonly quantity: Quantity }) => {
   if (quantity.unit === undefined || !hasNumber(quantity)) return null
-  const other = toSystem(quantity, systemOf(quantity.unit) === 'us' ? 'metric' : 'us')
+  const other = toSystem(quantity, unitOf(quantity.unit)?.system === 'us' ? 'metric' : 'us')
   return other === undefined || other.unit === quantity.unit ? null : (
     <p className={styles.said}>In the other unit, never wider: {formatQuantity(other)}</p>
   )
@@ -123,7 +123,7 @@ export const SpecFields = ({ mark, actions }: Props) => {
         {LIMITS.map(([field, label]) => (
           <Field key={field} label={label} figures value={String(quantity[field] ?? '')} onDone={setLimit(field)} />
         ))}
-        <Field label="Unit" value={symbol} list={completeUnit('').map(unit => unit.symbol)} onDone={setUnit} />
+        <Field label="Unit" value={symbol} list={completeUnit('', 80).map(unit => unit.symbol)} onDone={setUnit} />
       </div>
       <SpecScale quantity={quantity} />
       <OtherUnit quantity={quantity} />

@@ -1,0 +1,59 @@
+import { expect, test } from '@playwright/test'
+import { lay, stayHome, talkOf, tempFile, vtt } from './bench'
+
+test('bad input is refused with what was wrong, and nothing is lost', async ({ page }) => {
+  const alert = page.locator('main [role="alert"]')
+  await lay(page, tempFile('empty.vtt', ''))
+  await expect(alert).toContainText('empty.vtt')
+  await expect(alert).toContainText('empty')
+  await lay(page, tempFile('picture.vtt', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 13, 0, 1, 2, 3])))
+  await expect(alert).toContainText('picture.vtt')
+  await lay(
+    page,
+    tempFile(
+      'noise.mp4',
+      new Uint8Array(5000).map((_, i) => (i * 7919) % 256),
+    ),
+  )
+  await expect(alert).toContainText('noise.mp4')
+  await lay(page, tempFile('later.tellwright.json', JSON.stringify({ format: 'tellwright', version: 9 })))
+  await expect(alert).toContainText('version 9')
+  await expect(page.getByText('Nothing lies on the bench yet.')).toBeVisible()
+})
+
+test('lines that could not be read are named with their number', async ({ page }) => {
+  await lay(page, tempFile('odd.vtt', `${vtt('Take the lid off.')}\n\n00:09.000 --> soon\nlost words\n`))
+  await expect(talkOf(page)).toContainText('Take the lid off.')
+  await expect(page.locator('p[role="status"]').last()).toContainText('line')
+})
+
+test('every answer carries a policy that lets nothing out, and no request goes elsewhere', async ({ page }) => {
+  const strays = stayHome(page)
+  const answer = await page.goto('/')
+  const policy = answer?.headers()['content-security-policy'] ?? ''
+  expect(policy).toContain("default-src 'none'")
+  expect(policy).toContain("connect-src 'self' blob: data:")
+  await page.waitForTimeout(1000)
+  expect(strays).toEqual([])
+})
+
+test('footage is asked for again where the browser cannot reopen it, and another file is told apart', async ({
+  page,
+}) => {
+  await page.goto('/')
+  const [project, footage] = await page.evaluate(async () => {
+    const text = async (path: string) => (await fetch(path)).text()
+    const bytes = new Uint8Array(await (await fetch('/demo/demo.mp4')).arrayBuffer())
+    return [await text('/demo/demo.tellwright.json'), [...bytes]] as const
+  })
+  const film = Uint8Array.from(footage)
+  await lay(page, tempFile('demo.tellwright.json', project))
+  await expect(page.getByText("can't reopen it by itself")).toBeVisible()
+  const field = page.getByLabel('Footage file')
+  const other = film.slice()
+  other.fill(7, other.length - 100)
+  await field.setInputFiles(tempFile('demo.mp4', other))
+  await expect(page.getByText('is not the file this project was made from')).toBeVisible()
+  await field.setInputFiles(tempFile('demo.mp4', film))
+  await expect(page.locator('video')).toBeVisible()
+})
