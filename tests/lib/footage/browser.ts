@@ -25,27 +25,32 @@ const FLAGS = [
   '--autoplay-policy=no-user-gesture-required',
 ]
 
-/** Bundles page.ts and the workers of lib/footage in memory: address -> JavaScript. */
-const bundle = async (): Promise<Map<string, string>> => {
+/** Bundles the entry and the workers of lib/footage in memory: address -> text. */
+const bundle = async (entry: string): Promise<Map<string, string>> => {
   const workers = (await readdir('lib/footage')).filter(name => name.endsWith('.worker.ts'))
   const { outputFiles } = await build({
-    entryPoints: ['tests/lib/footage/page.ts', ...workers.map(name => join('lib/footage', name))],
+    entryPoints: [
+      { in: entry, out: 'page' },
+      ...workers.map(name => ({ in: join('lib/footage', name), out: name.slice(0, -3) })),
+    ],
     bundle: true,
     format: 'esm',
     write: false,
     outdir: '/',
-    entryNames: '[name]',
+    jsx: 'automatic',
+    loader: { '.woff': 'dataurl', '.woff2': 'dataurl' },
+    define: { 'process.env.NODE_ENV': '"production"' },
     alias: { '@': '.' },
     logLevel: 'error',
   })
   return new Map(outputFiles.map(file => [file.path.replace(/\.worker\.js$/, '.worker.ts'), file.text]))
 }
 
-const serve = async (): Promise<Server> => {
-  const files = await bundle()
+const serve = async (entry: string): Promise<Server> => {
+  const files = await bundle(entry)
   files.set(
     '/',
-    '<!doctype html><meta charset="utf-8"><title>footage</title><script type="module" src="/page.js"></script>',
+    '<!doctype html><meta charset="utf-8"><title>footage</title><link rel="stylesheet" href="/page.css"><body><script type="module" src="/page.js"></script>',
   )
   const server = createServer((request, response) => {
     const path = normalize(decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname))
@@ -76,8 +81,8 @@ declare global {
 }
 
 /** Starts Chromium on a page that has lib/footage; the site's vendored files are served from public/. */
-export const footagePage = async (): Promise<FootagePage> => {
-  const server = await serve()
+export const footagePage = async (entry = 'tests/lib/footage/page.ts'): Promise<FootagePage> => {
+  const server = await serve(entry)
   const address = server.address()
   const port = typeof address === 'object' && address !== null ? address.port : 0
   const browser: Browser = await chromium.launch({
