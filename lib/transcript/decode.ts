@@ -1,8 +1,11 @@
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import { atLine } from './reading'
 
-/** Largest transcript taken, in bytes: about a thousand hours of talk. */
-export const LARGEST_TRANSCRIPT = 200_000_000
+/**
+ * Largest transcript taken, in bytes: some 400 hours of talk as text, 25 hours as JSON with a time for each word. Ten times
+ * as much was measured to run Node out of memory (4 GB).
+ */
+export const LARGEST_TRANSCRIPT = 25_000_000
 
 /** Text of a file, without byte order mark, and what had to be assumed to read it. */
 export type Decoded = { readonly text: string; readonly problems: readonly Problem[] }
@@ -77,14 +80,14 @@ const decodeUtf8 = (bytes: Uint8Array): Decoded => {
  * The text of a transcript file: UTF-8 or UTF-16, with or without byte order mark; anything else is read as Windows-1252,
  * with a problem that says so.
  *
- * @returns text; or problem `too-large` (over 200 MB), `empty-file`, `binary-file`. Never throws.
+ * @returns text; or problem `too-large` (over 25 MB), `empty-file`, `binary-file`. Never throws.
  * @source WHATWG Encoding; WebVTT is UTF-8 with replacement characters for what is not
  */
 export const decodeText = (bytes: Uint8Array, file: string): Result<Decoded> => {
   const place = { file }
   if (bytes.length > LARGEST_TRANSCRIPT) {
-    const size = `${Math.round(bytes.length / 1e6)} MB`
-    const message = `this file is ${size}; a transcript of at most 200 MB is read. If it is the footage, load it as footage.`
+    const size = `${(bytes.length / 1e6).toFixed(1)} MB`
+    const message = `this file is ${size}; a transcript of at most 25 MB (some 400 hours of talk) is read. If it is the footage, load it as footage.`
     return refusal({ code: 'too-large', message, place })
   }
   if (bytes.length === 0) return refusal({ code: 'empty-file', message: `this file is empty; ${EXPECTED}.`, place })

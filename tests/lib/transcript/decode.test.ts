@@ -55,10 +55,10 @@ describe('decoding', () => {
     expect(problemCodes(bytes(0x25, 0x50, 0x44, 0x46, 0x2d))).toEqual(['binary-file'])
   })
 
-  test('[T9] refuses more than 200 MB, with the size', () => {
+  test('[T9] refuses more than 25 MB, with the size', () => {
     const read = readTranscript(new Uint8Array(LARGEST_TRANSCRIPT + 1), 'long.txt')
     expect(read.ok ? [] : read.problems).toMatchObject([{ code: 'too-large', place: { file: 'long.txt' } }])
-    expect(read.ok ? '' : read.problems[0]?.message).toMatch(/200 MB/)
+    expect(read.ok ? '' : read.problems[0]?.message).toMatch(/25\.0 MB.*at most 25 MB/)
   })
 })
 
