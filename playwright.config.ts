@@ -38,7 +38,7 @@ export default defineConfig({
     trace: 'retain-on-failure',
   },
   webServer: {
-    command: `node_modules/.bin/next start --hostname 127.0.0.1 --port ${PORT}`,
+    command: `NEXT_TELEMETRY_DISABLED=1 node_modules/.bin/next start --hostname 127.0.0.1 --port ${PORT}`,
     url: `http://127.0.0.1:${PORT}`,
     reuseExistingServer: process.env.CI === undefined,
     timeout: 60_000,

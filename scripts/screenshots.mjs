@@ -3,6 +3,9 @@ import { spawn } from 'node:child_process'
 import { mkdirSync } from 'node:fs'
 import { chromium } from '@playwright/test'
 
+// Nothing this project starts calls home.
+process.env.NEXT_TELEMETRY_DISABLED = '1'
+
 const PORT = 4328
 const ADDRESS = `http://127.0.0.1:${PORT}`
 const FOLDER = process.argv[2] ?? 'docs/screenshots'

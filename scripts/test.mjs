@@ -2,6 +2,9 @@
 import { readFileSync, rmSync } from 'node:fs'
 import { installPackages, installPrograms, run } from './machine.mjs'
 
+// Nothing this project starts calls home.
+process.env.NEXT_TELEMETRY_DISABLED = '1'
+
 installPackages()
 installPrograms()
 

@@ -3,6 +3,9 @@ import { spawn } from 'node:child_process'
 import { createServer } from 'node:net'
 import { installPackages, mustRun } from './machine.mjs'
 
+// Nothing this project starts calls home.
+process.env.NEXT_TELEMETRY_DISABLED = '1'
+
 const HOST = '127.0.0.1'
 
 /** @returns the port asked for, or the next free one after it. */
