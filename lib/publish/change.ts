@@ -1,0 +1,19 @@
+import type { Edit } from '@/lib/procedure/edit'
+import { toLine } from './text'
+
+/** One thing a hand changed in a sheet. */
+export type Change = {
+  /** What keeping it would do, in plain words. */
+  readonly about: string
+  /** Line of the sheet, counted from 1. */
+  readonly line: number
+  /** Id of the mark it is about; absent for the heading. */
+  readonly mark?: string
+  readonly edit: Edit
+}
+
+/** @returns the text as a line of at most 60 characters. */
+export const clip = (text: string): string => {
+  const line = [...toLine(text)]
+  return line.length > 60 ? `${line.slice(0, 59).join('')}…` : line.join('')
+}

@@ -1,0 +1,47 @@
+/** A step to be moved, and its place counted from 1. */
+export type Move = { readonly id: string; readonly place: number }
+
+/** @returns the longest run of numbers that rise, as a set of their indices (patience sorting). */
+const longestRise = (numbers: readonly number[]): ReadonlySet<number> => {
+  const ends: number[] = []
+  const before: (number | undefined)[] = []
+  for (const [i, n] of numbers.entries()) {
+    let low = 0
+    let high = ends.length
+    while (low < high) {
+      const mid = (low + high) >> 1
+      if ((numbers[ends[mid] ?? 0] ?? 0) < n) low = mid + 1
+      else high = mid
+    }
+    before[i] = low === 0 ? undefined : ends[low - 1]
+    ends[low] = i
+  }
+  const kept = new Set<number>()
+  for (let i = ends.at(-1); i !== undefined; i = before[i]) kept.add(i)
+  return kept
+}
+
+/**
+ * The fewest moves that bring steps from one order into another.
+ *
+ * @param now ids in the order they have; those that are not wanted stay where they are
+ * @param wanted ids in the order they should have; those that are not there now are passed over
+ * @returns moves to be made one after the other, each to a place counted from 1
+ */
+export const moves = (now: readonly string[], wanted: readonly string[]): readonly Move[] => {
+  const there = new Set(now)
+  const target = wanted.filter(id => there.has(id))
+  const rank = new Map(now.map((id, i) => [id, i]))
+  const stay = longestRise(target.map(id => rank.get(id) ?? 0))
+  const order = [...now]
+  const made: Move[] = []
+  for (const [i, id] of target.entries()) {
+    if (stay.has(i)) continue
+    const previous = target[i - 1]
+    order.splice(order.indexOf(id), 1)
+    const at = previous === undefined ? 0 : order.indexOf(previous) + 1
+    order.splice(at, 0, id)
+    made.push({ id, place: at + 1 })
+  }
+  return made
+}

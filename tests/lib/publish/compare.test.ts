@@ -1,0 +1,166 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { applyEdit, stepsInOrder } from '@/lib/procedure/edit'
+import type { Mark } from '@/lib/procedure/mark'
+import type { Project } from '@/lib/procedure/project'
+import { toSheet } from '@/lib/procedure/sheet'
+import { type Comparison, compareSheet } from '@/lib/publish/compare'
+import { toSheetMarkdown } from '@/lib/publish/markdown'
+import { moves } from '@/lib/publish/moves'
+import { parseSheetMarkdown } from '@/lib/publish/read-markdown'
+import { anyProject } from './arbitrary'
+import { exampleProject } from './example'
+
+const compared = (project: Project, text: string): Comparison => {
+  const read = parseSheetMarkdown(text)
+  if (!read.ok) throw new Error(read.problems.map(problem => problem.message).join('\n'))
+  return compareSheet(project, read.value)
+}
+
+const apply = (project: Project, { changes }: Comparison): Project =>
+  changes.reduce((state, { edit }) => applyEdit(state, edit), project)
+
+/** Edits a sheet as a hand would: this text becomes that, which must be there. */
+const edited = (project: Project, ...swaps: readonly (readonly [string, string])[]): string =>
+  swaps.reduce(
+    (text, [from, to]) => {
+      if (!text.includes(from)) throw new Error(`the sheet does not hold: ${from}`)
+      return text.replace(from, to)
+    },
+    toSheetMarkdown(toSheet(project)),
+  )
+
+const edits = (project: Project, ...swaps: readonly (readonly [string, string])[]) =>
+  compared(project, edited(project, ...swaps)).changes.map(change => change.edit)
+
+describe('a sheet edited by hand', () => {
+  const project = exampleProject()
+
+  test('[P3] unchanged, says nothing changed', () => {
+    expect(compared(project, edited(project))).toEqual({ changes: [], unread: [] })
+  })
+
+  test('[P3] gives a changed text as an edit of that mark', () => {
+    expect(edits(project, ['1. Pull the mains plug', '1. Pull the mains plug and keep it in sight'])).toEqual([
+      { do: 'change-mark', id: 'step-1', to: { text: 'Pull the mains plug and keep it in sight' } },
+    ])
+  })
+
+  test('[P3] takes a taken-away pencil flag for keeping the mark', () => {
+    expect(edits(project, [' *pencilled*', ''])).toEqual([{ do: 'keep-marks', ids: ['step-3'] }])
+  })
+
+  test('[P3] reads a signal word and hazard changed in the safety summary', () => {
+    expect(edits(project, ['**NOTICE:** Too tight', '**CAUTION (crushing):** Too tight'])).toEqual([
+      { do: 'change-mark', id: 'caution-2', to: { level: 'caution' } },
+      { do: 'change-mark', id: 'caution-2', to: { hazard: 'crushing' } },
+    ])
+  })
+
+  test('[P3] reads a value changed at the step', () => {
+    expect(edits(project, ['torque **25 N·m**', 'torque **27 N·m**'])).toEqual([
+      { do: 'change-mark', id: 'spec-2', to: { quantity: { nominal: 27, unit: 'N.m' } } },
+    ])
+  })
+
+  test('[P3] reads a basis filled in in the table of specs', () => {
+    expect(edits(project, ['| hand tight | | |', '| hand tight | | common practice |'])).toEqual([
+      { do: 'change-mark', id: 'spec-3', to: { basis: 'common-practice' } },
+    ])
+  })
+
+  test('[P3] reads a time written over the link’s words', () => {
+    expect(edits(project, ['[0:07–0:18]', '[0:05–0:20]'])).toEqual([
+      { do: 'change-mark', id: 'step-1', to: { start: 5, end: 20 } },
+    ])
+  })
+
+  test('[P3] reads a line added under a step and a new step', () => {
+    const text = edited(project, [
+      '(drill%20service.mp4#t=7,18.5 "step-1")',
+      '(drill%20service.mp4#t=7,18.5 "step-1")\n   - Check: the lamp is out\n2. Hang a tag on the plug',
+    ])
+    const after = apply(project, compared(project, text))
+    const steps = stepsInOrder(after.marks).map(mark => mark.text)
+    expect(steps.slice(0, 3)).toEqual([
+      'Pull the mains plug',
+      'Hang a tag on the plug',
+      'Slacken the motor lock and lift out both belts',
+    ])
+    expect(after.marks.find(mark => mark.text === 'the lamp is out')).toMatchObject({ kind: 'check', step: 'step-1' })
+  })
+
+  test('[P3] reads deleted marks and heading fields', () => {
+    const text = edited(project, ['revision: B', 'revision: C'], ['hours: 500', 'hours: 400']).replace(
+      /^ {3}- \*\*Symptom:.*\n/m,
+      '',
+    )
+    expect(compared(project, text).changes.map(change => change.edit)).toEqual([
+      { do: 'change-heading', to: { revision: 'C' } },
+      { do: 'change-heading', to: { interval: { hours: 400, months: 12 } } },
+      { do: 'drop-marks', ids: ['symptom-1'] },
+    ])
+  })
+
+  test('[P3] loses nothing it did not understand: it comes back with its line', () => {
+    const text = edited(
+      project,
+      ['## Scope', 'Note to self: ask Ana.\n\n## My own notes\n\nBuy belts.\n\n## Scope'],
+      ['revision: B', 'revision: B\ncolour: green'],
+      ['| Checked | | | |', '| Checked | Jo | today | |'],
+    )
+    const { changes, unread } = compared(project, text)
+    expect(changes).toEqual([])
+    expect(unread.map(each => each.text)).toEqual([
+      'colour: green',
+      'Note to self: ask Ana.',
+      '## My own notes',
+      'Buy belts.',
+      'Checked, Jo, today',
+    ])
+    for (const { line, text: words } of unread.slice(0, 4)) expect(text.split('\n')[line - 1]).toBe(words)
+  })
+
+  test('[P3] leaves alone the pencilled marks that a kept-only sheet left out', () => {
+    const text = toSheetMarkdown(toSheet(project), { pencilled: 'leave-out' })
+    expect(compared(project, text).changes.filter(change => change.edit.do === 'drop-marks')).toEqual([])
+  })
+})
+
+const plain = (marks: readonly Mark[]) => [...marks].sort((a, b) => (a.id < b.id ? -1 : 1))
+
+describe('all changes applied', () => {
+  test('[P3] bring any project to what any sheet says', () => {
+    fc.assert(
+      fc.property(anyProject, anyProject, (one, other) => {
+        const settle = (project: Project) => applyEdit(project, { do: 'add-marks', marks: [] })
+        const [from, to] = [settle(one), settle(other)]
+        const after = apply(from, compared(from, toSheetMarkdown(toSheet(to))))
+        const strays = new Set(to.marks.map(mark => mark.id))
+        // A name that leads to no step, or a step's own, says nothing: it may fall away.
+        const named = ({ step, ...mark }: Mark) =>
+          step === undefined || strays.has(step) === false || mark.kind === 'step' ? mark : { ...mark, step }
+        expect(plain(after.marks).map(named)).toEqual(plain(to.marks).map(named))
+        expect(after.procedure).toEqual(to.procedure)
+      }),
+      { numRuns: 400 },
+    )
+  }, 300_000)
+
+  test('[P3] moves bring any order into any other', () => {
+    const ids = fc.uniqueArray(fc.integer({ min: 0, max: 30 }).map(String), { maxLength: 12 })
+    fc.assert(
+      fc.property(
+        ids.chain(now => fc.tuple(fc.constant(now), fc.shuffledSubarray(now, { minLength: now.length }))),
+        ([now, wanted]) => {
+          const order = [...now]
+          for (const { id, place } of moves(now, wanted)) {
+            order.splice(order.indexOf(id), 1)
+            order.splice(place - 1, 0, id)
+          }
+          expect(order).toEqual(wanted)
+        },
+      ),
+    )
+  })
+})
