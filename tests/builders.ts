@@ -1,4 +1,5 @@
-import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import { emptyProject, type Project } from '@/lib/procedure/project'
 
 let count = 0

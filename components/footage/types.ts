@@ -1,5 +1,5 @@
 import type { ReactNode, Ref } from 'react'
-import type { Kind } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
 import type { Problem } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
 

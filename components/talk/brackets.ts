@@ -1,4 +1,5 @@
-import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import { type Talk, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
 
 /** A mark as the margin shows it: the words it covers and the lane it is drawn in, counted from the text outwards. */

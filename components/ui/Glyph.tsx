@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import type { Kind } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
 
 /** Own drawings on a 16 px field, one stroke weight. */
 const DRAWINGS: Readonly<Record<Kind, ReactNode>> = {

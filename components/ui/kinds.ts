@@ -1,4 +1,4 @@
-import type { Kind, Level } from '@/lib/procedure/mark'
+import type { Kind, Level } from '@/lib/procedure/kinds'
 
 /** Kinds in the order people meet them, each with the key that marks it and what it is for. */
 export const KIND_KEYS: readonly { readonly kind: Kind; readonly key: string; readonly about: string }[] = [

@@ -1,4 +1,5 @@
-import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import type { Span } from '@/lib/procedure/time'
 import { hasNumber } from '@/lib/quantity/quantity'
 import { readQuantities } from '@/lib/quantity/read'

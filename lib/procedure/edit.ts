@@ -1,4 +1,5 @@
-import type { Kind, Mark } from './mark'
+import type { Kind } from './kinds'
+import type { Mark } from './mark'
 import type { Heading, Project } from './project'
 import type { Footage, Transcript } from './recording'
 

@@ -1,23 +1,13 @@
 import { z } from 'zod'
 import type { Quantity } from '@/lib/quantity/quantity'
+import { BASES, KINDS, LEVELS } from './kinds'
 import { openObject } from './schema'
 
 const seconds = z.number().min(0)
 
-/** Kinds of mark. Trade words. */
-export const KINDS = ['step', 'caution', 'spec', 'tool', 'material', 'check', 'reason', 'symptom'] as const
 export const kindSchema = z.enum(KINDS)
-export type Kind = z.infer<typeof kindSchema>
-
-/** Signal words from gravest to least. @source ANSI Z535.6 (from memory): the four levels */
-export const LEVELS = ['danger', 'warning', 'caution', 'notice'] as const
 export const levelSchema = z.enum(LEVELS)
-export type Level = z.infer<typeof levelSchema>
-
-/** Where a spec's value comes from. Trade words. */
-export const BASES = ['spoken', 'plate', 'manual', 'common-practice'] as const
 export const basisSchema = z.enum(BASES)
-export type Basis = z.infer<typeof basisSchema>
 
 /** Limits in one unit (UCUM code). */
 export const quantitySchema: z.ZodType<Quantity> = openObject({

@@ -1,4 +1,5 @@
-import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import { UNIT_CHOICES } from './publication'
 import type { Echo } from './read-back'
 import { fromShown, type Shown, type ShownFields, toShown } from './shown'

@@ -1,6 +1,6 @@
 import type { BlockContent, DefinitionContent, List, ListItem, PhrasingContent, RootContent } from 'mdast'
 import { toString as toPlain } from 'mdast-util-to-string'
-import type { Kind } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
 import type { Unread } from './read-back'
 import { type ReadLine, readLine } from './read-line'
 import { kindOfLabel } from './shown'

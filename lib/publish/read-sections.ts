@@ -1,6 +1,6 @@
 import type { Paragraph, RootContent, Table } from 'mdast'
 import { toString as toPlain } from 'mdast-util-to-string'
-import type { Kind } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
 import type { Heading } from '@/lib/procedure/project'
 import type { FrontSighting } from './assemble'
 import type { SeenEcho } from './echo'

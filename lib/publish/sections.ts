@@ -1,5 +1,6 @@
 import type { ListItem, PhrasingContent } from 'mdast'
-import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { spanAddress } from './address'
 import { type LineSetting, toLineNodes, toPartNodes } from './line'
@@ -68,7 +69,8 @@ export const safetySection = (sheet: Sheet, numbers: StepNumbers, setting: LineS
     listed(sheet.safety.map(mark => echoItem(mark, [whereLink(mark, numbers, setting, 'step ')], setting, true))),
   )
 
-const sameName = (a: Mark, b: Mark): boolean => a.text.trim().toLowerCase() === b.text.trim().toLowerCase()
+/** @returns whether two tools or materials are the same thing by name. */
+export const sameName = (a: Mark, b: Mark): boolean => a.text.trim().toLowerCase() === b.text.trim().toLowerCase()
 
 /** Tools or materials, each name once, with the steps that need it. */
 export const listSection = (

@@ -1,4 +1,5 @@
-import { BASES, type Kind, LEVELS, type Mark } from '@/lib/procedure/mark'
+import { BASES, type Kind, LEVELS } from '@/lib/procedure/kinds'
+import { type Mark } from '@/lib/procedure/mark'
 import { UNIT_CHOICES, type UnitChoice } from './publication'
 import { toLine } from './text'
 import { formatValue, parseValue } from './value'

@@ -1,4 +1,4 @@
-import type { Basis, Kind, Level } from '@/lib/procedure/mark'
+import type { Basis, Kind, Level } from '@/lib/procedure/kinds'
 import type { Interval } from '@/lib/procedure/project'
 
 /** What a published line of each kind opens with. */

@@ -1,4 +1,5 @@
-import type { Kind, Mark } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import type { Found } from './rule'
 import type { Subject } from './subject'
 

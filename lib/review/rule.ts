@@ -1,5 +1,5 @@
 import type { Edit } from '@/lib/procedure/edit'
-import type { Kind } from '@/lib/procedure/mark'
+import type { Kind } from '@/lib/procedure/kinds'
 import type { Project } from '@/lib/procedure/project'
 import type { Subject } from './subject'
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { LEVELS } from '@/lib/procedure/mark'
+import { LEVELS } from '@/lib/procedure/kinds'
 import { toSheet } from '@/lib/procedure/sheet'
 import { anyProject } from '../../arbitraries'
 import { caution, check, projectOf, reason, spec, step, symptom, tool } from '../../builders'
