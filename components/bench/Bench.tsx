@@ -1,11 +1,11 @@
 'use client'
 
+import dynamic from 'next/dynamic'
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import type { FootageController } from '@/components/footage/types'
 import type { SheetActions } from '@/components/sheet/actions'
 import { Sheet } from '@/components/sheet/Sheet'
 import { Talk } from '@/components/talk/Talk'
-import { formatProject } from '@/lib/procedure/project-file'
 import { toSheet } from '@/lib/procedure/sheet'
 import type { Finding } from '@/lib/review/rule'
 import { toSentences } from '@/lib/transcript/sentence'
@@ -14,7 +14,6 @@ import styles from './bench.module.css'
 import { FootagePane } from './FootagePane'
 import { KeysDialog } from './KeysDialog'
 import { PencilStrip } from './PencilStrip'
-import { PublishDialog } from './PublishDialog'
 import { createPlayhead } from './playhead'
 import { fileNameOf, saveFile } from './saving'
 import type { Session } from './session'
@@ -25,6 +24,8 @@ import { useCommands } from './useCommands'
 import { useDrafting } from './useDrafting'
 import { useFindings } from './useFindings'
 import { useSingleKeys } from './useSingleKeys'
+
+const PublishDialog = dynamic(() => import('./PublishDialog').then(({ PublishDialog: dialog }) => dialog))
 
 type Props = {
   readonly id: string
@@ -86,8 +87,10 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     setNotice(`${marks.length} marks are pencilled. Keep, change or drop each one: N goes through them.`)
   })
 
-  const saveProject = () =>
-    void saveFile(`${fileNameOf(project.procedure.title)}.tellwright.json`, formatProject(project), 'application/json')
+  const saveProject = async () => {
+    const { formatProject } = await import('@/lib/procedure/project-file')
+    await saveFile(`${fileNameOf(project.procedure.title)}.tellwright.json`, formatProject(project), 'application/json')
+  }
   const chooseFinding = (finding: Finding | undefined) => {
     setChosenFinding(finding)
     if (finding?.place.at === 'mark') choose(finding.place.mark)
@@ -117,7 +120,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
       chooseFinding,
       setWords,
       tell: setNotice,
-      saveFile: saveProject,
+      saveFile: () => void saveProject(),
       nextSurface,
       showKeys: () => setDialog('keys'),
     },
@@ -138,7 +141,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         isOpenElsewhere={isOpenElsewhere}
         onReading={() => setReading(!isReading)}
         onPublish={() => setDialog('publish')}
-        onSaveFile={saveProject}
+        onSaveFile={() => void saveProject()}
         onKeys={() => setDialog('keys')}
         onNextFinding={() => command({ do: 'next-finding', by: 1 })}
       />

@@ -8,7 +8,7 @@ import type { BenchEntry } from '@/lib/store/store'
 import { BenchRows } from './BenchRows'
 import styles from './bench.module.css'
 import { openDemo } from './demo'
-import { chooseFiles, filesOfDrop, type GivenFile } from './files'
+import { chooseFiles, filesOfDrop, type GivenFile } from './given'
 import { benchStore, layOnBench } from './laying'
 
 /** The bench: what is being worked on, and the place to lay something new. */

@@ -1,8 +1,7 @@
 'use client'
 
+import dynamic from 'next/dynamic'
 import { type RefObject, useMemo, useRef, useState } from 'react'
-import { FootagePlayer } from '@/components/footage/FootagePlayer'
-import { SoundStrip } from '@/components/footage/SoundStrip'
 import type { FootageController, StripMark } from '@/components/footage/types'
 import { Button } from '@/components/ui/Button'
 import type { Edit } from '@/lib/procedure/edit'
@@ -14,6 +13,9 @@ import { FootagePlace } from './FootagePlace'
 import type { Playhead } from './playhead'
 import { useFootage } from './useFootage'
 import { useListening } from './useListening'
+
+const FootagePlayer = dynamic(() => import('@/components/footage/FootagePlayer').then(module => module.FootagePlayer))
+const SoundStrip = dynamic(() => import('@/components/footage/SoundStrip').then(module => module.SoundStrip))
 
 type Props = {
   readonly id: string

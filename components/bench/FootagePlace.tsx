@@ -4,7 +4,7 @@ import { useRef } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { Footage } from '@/lib/procedure/recording'
 import styles from './bench.module.css'
-import { chooseFiles, filesOfDrop } from './files'
+import { chooseFiles, filesOfDrop } from './given'
 import type { useFootage } from './useFootage'
 
 type Props = { readonly footage: Footage | null; readonly found: ReturnType<typeof useFootage> }

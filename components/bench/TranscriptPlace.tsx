@@ -5,7 +5,7 @@ import { Button } from '@/components/ui/Button'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Transcript } from '@/lib/procedure/recording'
 import styles from './bench.module.css'
-import { filesOfDrop, type GivenFile, sortFile } from './files'
+import { filesOfDrop, type GivenFile } from './given'
 
 type Props = { readonly onTranscript: (transcript: Transcript) => void; readonly onNotice: (text: string) => void }
 
@@ -15,6 +15,7 @@ export const TranscriptPlace = ({ onTranscript, onNotice }: Props) => {
   const [problem, setProblem] = useState<string>()
   const take = async (given: GivenFile | undefined) => {
     if (given === undefined) return
+    const { sortFile } = await import('./sorting')
     const sorted = await sortFile(given)
     if (!sorted.ok) return setProblem(sorted.problems.map(formatProblem).join(' '))
     if (sorted.value.is !== 'transcript')

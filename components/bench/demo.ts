@@ -1,5 +1,4 @@
 import { TellwrightError } from '@/lib/procedure/problem'
-import { parseProject } from '@/lib/procedure/project-file'
 import { benchStore } from './laying'
 
 /** The demo that ships with Tellwright: its files in public/demo/. See the README there for how it was made. */
@@ -14,6 +13,7 @@ const DEMO = { project: '/demo/demo.tellwright.json', footage: '/demo/demo.mp4' 
 export const openDemo = async (): Promise<string> => {
   const answer = await fetch(DEMO.project)
   if (!answer.ok) throw new TellwrightError('demo-missing', `the demo is not here (${DEMO.project}: ${answer.status})`)
+  const { parseProject } = await import('@/lib/procedure/project-file')
   const parsed = parseProject(await answer.text(), DEMO.project)
   if (!parsed.ok) throw new TellwrightError('demo-missing', 'the demo project is damaged; install Tellwright again')
   const id = crypto.randomUUID()

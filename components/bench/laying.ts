@@ -1,8 +1,9 @@
 import { formatProblem, type Problem, type Result, success } from '@/lib/procedure/problem'
-import { emptyProject, type Project } from '@/lib/procedure/project'
+import type { Project } from '@/lib/procedure/project'
 import { openBrowserStore } from '@/lib/store/browser-store'
 import type { ProjectStore } from '@/lib/store/store'
-import { type GivenFile, type Sorted, sortFile } from './files'
+import type { GivenFile } from './given'
+import type { Sorted } from './sorting'
 
 let opened: ProjectStore | undefined
 
@@ -29,8 +30,8 @@ export const keepFootage = async (id: string, { file, handle }: GivenFile): Prom
   if (handle !== undefined) await benchStore().keepSource(id, { handle })
 }
 
-const assemble = (parts: readonly Sorted[]): Project => {
-  let project = parts.find(part => part.is === 'project')?.project ?? emptyProject()
+const assemble = (parts: readonly Sorted[], empty: Project): Project => {
+  let project = parts.find(part => part.is === 'project')?.project ?? empty
   for (const part of parts) {
     if (part.is === 'footage' && project.recording.footage === null)
       project = { ...project, recording: { ...project.recording, footage: part.footage } }
@@ -48,12 +49,13 @@ const assemble = (parts: readonly Sorted[]): Project => {
  * @returns the new project's id, and what the user should know of each file; refused when none could be read
  */
 export const layOnBench = async (files: readonly GivenFile[]): Promise<Result<Laid>> => {
+  const [{ sortFile }, { emptyProject }] = await Promise.all([import('./sorting'), import('@/lib/procedure/project')])
   const results = await Promise.all(files.map(sortFile))
   const problems = results.flatMap(result => (result.ok ? [] : result.problems))
   const parts = results.flatMap(result => (result.ok ? [result.value] : []))
   if (parts.length === 0) return { ok: false, problems }
   const id = crypto.randomUUID()
-  await benchStore().save(id, assemble(parts))
+  await benchStore().save(id, assemble(parts, emptyProject()))
   for (const part of parts) if (part.is === 'footage') await keepFootage(id, part.given)
   return success({
     id,

@@ -1,9 +1,9 @@
 import { useCallback, useEffect, useState } from 'react'
 import { fingerprintOf } from '@/lib/footage/fingerprint'
-import { type OpenFootage, openFootage } from '@/lib/footage/open'
+import type { OpenFootage } from '@/lib/footage/open'
 import { formatProblem, type Problem } from '@/lib/procedure/problem'
 import type { Footage } from '@/lib/procedure/recording'
-import type { GivenFile } from './files'
+import type { GivenFile } from './given'
 import { benchStore, filesAtHand, keepFootage } from './laying'
 
 /** Whether the footage is at hand. `asks`: the browser may open it again after one click. */
@@ -13,6 +13,12 @@ export type FootageState =
   | { readonly is: 'other'; readonly given: GivenFile; readonly why: string }
   | { readonly is: 'refused'; readonly problems: readonly Problem[] }
   | { readonly is: 'open'; readonly file: File; readonly opened: OpenFootage }
+
+/** The demuxer is fetched with the first footage. */
+const openFootage = async (file: File) => {
+  const { openFootage: open } = await import('@/lib/footage/open')
+  return open(file, file.name)
+}
 
 const fileAt = async (address: string, name: string): Promise<File | undefined> => {
   const answer = await fetch(address)
@@ -31,7 +37,7 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
   const [state, setState] = useState<FootageState>({ is: footage === null ? 'none' : 'looking' })
 
   const open = useCallback(async (file: File): Promise<boolean> => {
-    const opened = await openFootage(file, file.name)
+    const opened = await openFootage(file)
     setState(opened.ok ? { is: 'open', file, opened: opened.value } : { is: 'refused', problems: opened.problems })
     return opened.ok
   }, [])
@@ -70,7 +76,7 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
       const why = `“${given.file.name}” is not the file this project was made from (“${footage.name}”): its content differs, so the marks may not fit it.`
       return setState({ is: 'other', given, why })
     }
-    const opened = await openFootage(given.file, given.file.name)
+    const opened = await openFootage(given.file)
     if (!opened.ok) return setState({ is: 'refused', problems: opened.problems })
     await keepFootage(id, given)
     setState({ is: 'open', file: given.file, opened: opened.value })

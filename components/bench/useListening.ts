@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react'
-import { type Listened, listen } from '@/lib/footage/listen'
+import type { Listened } from '@/lib/footage/listen'
 import type { OpenFootage } from '@/lib/footage/open'
 import { formatProblem } from '@/lib/procedure/problem'
 import { formatTime, type Span } from '@/lib/procedure/time'
@@ -35,17 +35,20 @@ export const useListening = (opened: OpenFootage | undefined, fingerprint: strin
     control.current = abort
     setProblem(undefined)
     setRunning('Listening to the sound')
-    listen(opened, {
-      signal: abort.signal,
-      cache,
-      ...(fingerprint === undefined || fingerprint === '' ? {} : { fingerprint }),
-      onProgress: ({ done, total, left, peaks }) => {
-        if (abort.signal.aborted) return
-        setHeard(before => ({ peaks, speech: before?.speech ?? [] }))
-        const rest = left === undefined ? '' : `, about ${formatTime(left)} left`
-        setRunning(`Listening to the sound: ${Math.round((100 * done) / total)} %${rest}`)
-      },
-    })
+    const hearing = import('@/lib/footage/listen').then(({ listen }) =>
+      listen(opened, {
+        signal: abort.signal,
+        cache,
+        ...(fingerprint === undefined || fingerprint === '' ? {} : { fingerprint }),
+        onProgress: ({ done, total, left, peaks }) => {
+          if (abort.signal.aborted) return
+          setHeard(before => ({ peaks, speech: before?.speech ?? [] }))
+          const rest = left === undefined ? '' : `, about ${formatTime(left)} left`
+          setRunning(`Listening to the sound: ${Math.round((100 * done) / total)} %${rest}`)
+        },
+      }),
+    )
+    hearing
       .then(result => {
         if (result.ok) setHeard(result.value)
         else setProblem(result.problems.map(formatProblem).join(' '))

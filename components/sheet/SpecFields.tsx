@@ -4,7 +4,7 @@ import { useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Choice, Field } from '@/components/ui/Field'
 import { BASES } from '@/lib/procedure/kinds'
-import { type Mark } from '@/lib/procedure/mark'
+import type { Mark } from '@/lib/procedure/mark'
 import { formatQuantity, toSystem } from '@/lib/quantity/format'
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import { type Reading, readQuantities } from '@/lib/quantity/read'
@@ -78,7 +78,7 @@ const Readings = ({ mark, actions }: Props) => {
             {reading.reference === undefined ? '' : ` ${reading.reference}`}
           </Button>
           {reading.notes.map(note => (
-            <small key={note.message}> {note.message}</small>
+            <small key={note.text}> {note.text}</small>
           ))}
         </li>
       ))}

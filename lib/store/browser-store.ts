@@ -1,7 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import { TellwrightError } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
-import { parseProject } from '@/lib/procedure/project-file'
 import type { Transcript } from '@/lib/procedure/recording'
 import type { BenchEntry, FootageSource, ProjectStore } from './store'
 
@@ -104,6 +103,8 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
     ])
     if (row === undefined) return undefined
     const recording = { ...row.project.recording, transcript: transcript ?? null }
+    // The schema is fetched when a project is, not before the list can be shown.
+    const { parseProject } = await import('@/lib/procedure/project-file')
     const result = parseProject(JSON.stringify({ ...row.project, recording }))
     if (result.ok) savedTranscripts.set(id, result.value.recording.transcript)
     return result
