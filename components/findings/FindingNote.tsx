@@ -4,6 +4,7 @@ import { type FormEvent, memo, useId, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Finding } from '@/lib/review/rule'
+import { raiseAgain, waiverFor } from '@/lib/review/waiver'
 import styles from './findings.module.css'
 
 type Props = {
@@ -13,9 +14,6 @@ type Props = {
   readonly onPerform: (...edits: Edit[]) => void
 }
 
-const markOf = (finding: Finding): { mark?: string } =>
-  finding.place.at === 'mark' ? { mark: finding.place.mark } : {}
-
 /** One finding, in the margin of what it is about: what is doubtful, the remedy where there is one, and a way to let it stand. */
 export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
   const [isWaiving, setWaiving] = useState(false)
@@ -24,7 +22,7 @@ export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
   const { rule, level, message, remedy, waived } = finding
   const waive = (event: FormEvent) => {
     event.preventDefault()
-    if (reason.trim() !== '') onPerform({ do: 'waive', rule, reason: reason.trim(), ...markOf(finding) })
+    if (reason.trim() !== '') onPerform(waiverFor(finding, reason.trim()))
   }
   if (waived !== undefined)
     return (
@@ -32,7 +30,7 @@ export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
         <p>
           <b>let stand</b> {message} <i>Reason: {waived}</i>
         </p>
-        <Button look="quiet" onClick={() => onPerform({ do: 'unwaive', rule, ...markOf(finding) })}>
+        <Button look="quiet" onClick={() => onPerform(raiseAgain(finding))}>
           Raise it again
         </Button>
       </aside>

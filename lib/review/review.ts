@@ -1,28 +1,8 @@
-import type { Edit } from '@/lib/procedure/edit'
 import type { Project, Waiver } from '@/lib/procedure/project'
 import { FINDING_LEVELS, type Finding, type FindingLevel, type FindingPlace, type Found, type Rule } from './rule'
 import { RULES } from './rules/index'
 import { toSubject } from './subject'
-
-/** What a waiver stores in its `mark` field for a place: the mark's id, a list, a moment of the talk, or nothing. */
-const waiverKey = (place: FindingPlace): string | undefined => {
-  switch (place.at) {
-    case 'mark':
-      return place.mark
-    case 'list':
-      return `list:${place.kind}`
-    case 'talk':
-      return `talk:${place.start}`
-    case 'whole':
-      return undefined
-  }
-}
-
-/** @returns the edit that lets a finding stand for a reason, kept in the project and printed with the sheet. */
-export const waiverFor = (finding: Finding, reason: string): Edit => {
-  const mark = waiverKey(finding.place)
-  return { do: 'waive', rule: finding.rule, reason, ...(mark === undefined ? {} : { mark }) }
-}
+import { waiverKey } from './waiver'
 
 const toFinding = (rule: Rule, found: Found, waivers: readonly Waiver[]): Finding => {
   const key = waiverKey(found.place)
