@@ -8,6 +8,11 @@ const VERBS: Readonly<Record<string, { about: string; load: () => Promise<Comman
     about: 'show the sentences of a transcript and what could not be read',
     load: async () => (await import('./commands/read')).command,
   },
+  specs: { about: 'read the limits in a text', load: async () => (await import('./commands/specs')).specs },
+  draft: {
+    about: 'pencil in a procedure from a transcript',
+    load: async () => (await import('./commands/draft')).command,
+  },
 }
 
 const overview = (): string => {

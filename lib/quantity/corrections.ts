@@ -1,0 +1,177 @@
+import type { Draft, Drafted } from './draft'
+import type { Lexeme } from './lexemes'
+import { isComparable } from './units'
+
+/** `no` is a correction only where it does not belong to what follows: not `no load`, not `no more than`. */
+const NOT_AFTER_NO = new Set(
+  'more less fewer lower higher load drag play over under need problem way idea matter tighter looser longer shorter further good gap leaks leak later earlier bigger smaller deeper thicker limit tolerance torque real sense harm reason doubt big worse better power air fluid oil water slack wobble lube load. washer washers thread'.split(
+    ' ',
+  ),
+)
+
+const isCorrection = (lexemes: readonly Lexeme[], i: number): boolean => {
+  const lexeme = lexemes[i]
+  if (lexeme?.is !== 'role') return false
+  if (lexeme.role === 'correction') return true
+  if (lexeme.role !== 'negation' || lexeme.text !== 'no') return false
+  const next = lexemes[i + 1]
+  return (
+    next === undefined ||
+    !(NOT_AFTER_NO.has(next.text) || (next.is === 'role' && ['more', 'less', 'max', 'min'].includes(next.role)))
+  )
+}
+
+/** How many lexemes a correction may stand after the withdrawn value, and the new value after it. */
+const GAP = 3
+const REACH = 18
+
+const GAP_WORDS = new Set([
+  ',',
+  '.',
+  '—',
+  '…',
+  'is',
+  'it',
+  'uh',
+  'um',
+  'er',
+  'well',
+  'so',
+  '?',
+  'on',
+  'those',
+  'that',
+  'then',
+  '-',
+  'or',
+  'and',
+  'all',
+  'there',
+  'here',
+  'oh',
+])
+
+/** The correction that follows a draft, if one does: the index after its marker. */
+const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | undefined => {
+  for (let i = draft.to; i < lexemes.length && i <= draft.to + GAP + 2; i++) {
+    const lexeme = lexemes[i]
+    if (lexeme === undefined) return undefined
+    if (isCorrection(lexemes, i)) {
+      // A bare "wait" or "hold on" is an order unless talk breaks off before it.
+      const isOrder = ['wait', 'hold on', 'hang on', 'hold up', 'one second', 'back up', 'make it', 'rather'].includes(
+        lexeme.text,
+      )
+      if (
+        isOrder &&
+        i === draft.to &&
+        lexemes[i + 1]?.is !== 'stop' &&
+        !isCorrection(lexemes, i + 1) &&
+        lexeme.text !== 'make it'
+      )
+        return undefined
+      return i + 1
+    }
+    if (lexeme.is === 'role' && lexeme.role === 'weak-correction' && lexemes[i - 1]?.is === 'stop') return i + 1
+    if (!GAP_WORDS.has(lexeme.text)) {
+      // "I correct myself" may open the next sentence.
+      if (['i', 'let', 'my'].includes(lexeme.text)) continue
+      return undefined
+    }
+  }
+  return undefined
+}
+
+const sentenceStops = (lexemes: readonly Lexeme[], from: number, to: number): number => {
+  let count = 0
+  for (let i = from; i < to; i++) if (['.', '?', '!'].includes(lexemes[i]?.text ?? '')) count++
+  return count
+}
+
+const areAlike = (a: Draft, b: Draft): boolean => {
+  if (a.unit === undefined || b.unit === undefined) return true
+  if (a.unit.ambiguous !== undefined || b.unit.ambiguous !== undefined) return true
+  return isComparable(a.unit.code ?? '', b.unit.code ?? '')
+}
+
+/** A unit named again after a marker, without a number: `forty pounds, that is, foot pounds`. */
+const renameUnit = (lexemes: readonly Lexeme[], draft: Draft, from: number): boolean => {
+  let at = from
+  while (
+    at < from + 5 &&
+    (lexemes[at]?.is === 'stop' ||
+      ['a', 'the', "it's", 'goodness', 'sorry', 'no', 'i', 'mean', 'talking', 'not'].includes(
+        lexemes[at]?.text ?? '',
+      ) ||
+      isCorrection(lexemes, at))
+  ) {
+    if (lexemes[at]?.text === 'not') return false
+    at++
+  }
+  const lexeme = lexemes[at]
+  if (lexeme?.is !== 'unit' || lexeme.unit.isSymbol === true || lexeme.unit.code === undefined) return false
+  const was = draft.unit
+  draft.unit = lexeme.unit
+  draft.to = at + 1
+  draft.notes.push(
+    was?.ambiguous === undefined && was !== undefined
+      ? { kind: 'withdrawn', text: `the unit was corrected to ${lexeme.text}` }
+      : { kind: 'settled', text: `the unit was made clear: ${lexeme.text}` },
+  )
+  return true
+}
+
+const isClarification = (lexeme: Lexeme | undefined): boolean =>
+  lexeme?.is === 'role' && lexeme.role === 'clarification'
+
+/** Withdrawn values leave; the value that takes their place says so. */
+export const applyCorrections = ({ text, lexemes, drafts }: Drafted): void => {
+  for (let n = 0; n < drafts.length; n++) {
+    const draft = drafts[n]
+    if (draft === undefined || draft.dropped !== undefined) continue
+    clarify(lexemes, draft)
+    const marker = findCorrection(lexemes, draft)
+    if (marker === undefined) continue
+    const next = drafts.slice(n + 1, n + 4).find(other => other.dropped === undefined && areAlike(draft, other))
+    const isNear = next !== undefined && next.from - marker <= REACH && sentenceStops(lexemes, marker, next.from) <= 1
+    if (!isNear || next === undefined) {
+      renameUnit(lexemes, draft, marker)
+      continue
+    }
+    const gone = sliceOf(text, lexemes, draft)
+    draft.dropped = 'withdrawn by the speaker'
+    // What the corrected value leaves out, it takes from the one it replaces.
+    if (next.unit === undefined && draft.unit !== undefined) {
+      next.unit = draft.unit
+      next.isInherited = true
+    }
+    if (
+      next.bound === undefined &&
+      draft.bound !== undefined &&
+      next.nominal !== undefined &&
+      next.low === undefined &&
+      next.high === undefined
+    ) {
+      next.bound = draft.bound
+      if (draft.bound === 'high') next.high = next.nominal
+      else next.low = next.nominal
+      delete next.nominal
+    }
+    next.notes.push(
+      { kind: 'withdrawn', text: `“${gone}” was said first and taken back` },
+      ...draft.notes.filter(note => note.kind === 'withdrawn'),
+    )
+    next.isCorrection = true
+  }
+}
+
+const clarify = (lexemes: readonly Lexeme[], draft: Draft): void => {
+  let at = draft.to
+  if (lexemes[at]?.text === ',' || lexemes[at]?.text === '—') at++
+  if (isClarification(lexemes[at])) renameUnit(lexemes, draft, at + 1)
+  else if (draft.unit === undefined && lexemes[at]?.text === 'in' && lexemes[at + 1]?.is === 'unit')
+    renameUnit(lexemes, draft, at + 1)
+}
+
+/** @returns the words of a draft as they stand in the text */
+export const sliceOf = (text: string, lexemes: readonly Lexeme[], draft: { from: number; to: number }): string =>
+  text.slice(lexemes[draft.from]?.at ?? 0, lexemes[draft.to - 1]?.to ?? 0)

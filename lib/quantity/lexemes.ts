@@ -1,0 +1,128 @@
+import { type Designation, readDesignation } from './designations'
+import { type Numeral, readNumeral } from './numeral'
+import { ROLES, type Role } from './roles'
+import { type Token, toTokens } from './tokens'
+import { longestMatch } from './trie'
+import { UNIT_WORDS, type UnitWord } from './unit-words'
+
+type Common = {
+  /** Lower case, single spaces. */
+  readonly text: string
+  /** Offsets into the text that was read. */
+  readonly at: number
+  readonly to: number
+  /** Token indices. */
+  readonly first: number
+  readonly after: number
+  readonly isGlued: boolean
+}
+
+/** What the text is made of once numbers, units and phrases of limits are found in it. */
+export type Lexeme = Common &
+  (
+    | { readonly is: 'number'; readonly numeral: Numeral }
+    | { readonly is: 'unit'; readonly unit: UnitWord }
+    | { readonly is: 'role'; readonly role: Role }
+    | { readonly is: 'name'; readonly designation: Designation }
+    | { readonly is: 'word' }
+    | { readonly is: 'stop' }
+  )
+
+const STOPS = new Set([',', '.', ';', ':', '?', '!', '(', ')', '[', ']', '—', '…', '"'])
+
+/** Words before `point two` that make it a place and not a decimal: `at this point two of them`. */
+const PLACES = new Set(
+  'this that the some a which lowest highest any every no melting boiling dew flash set freezing bite biting one contact high low pivot mounting starting end test pour balance grease check same jacking lift drain fill'.split(
+    ' ',
+  ),
+)
+
+/** `one` after these is a pronoun: `this one`, `the old one`. */
+const POINTERS = new Set(
+  'this that the each every another other first last which new old same big little small wrong right left no any good bad front rear back top bottom inner outer second third long short next cheap fat spare lower upper middle centre center my your our their his her'.split(
+    ' ',
+  ),
+)
+
+const textOf = (tokens: readonly Token[], first: number, after: number): string => {
+  if (after === first + 1) return tokens[first]?.text ?? ''
+  const parts: string[] = []
+  for (let i = first; i < after; i++) parts.push(tokens[i]?.text ?? '')
+  return parts.join(' ')
+}
+
+const isPlace = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i]?.text === 'point' && i > 0 && PLACES.has(tokens[i - 1]?.text ?? '')
+
+const isPronoun = (tokens: readonly Token[], i: number): boolean => {
+  const word = tokens[i]?.text
+  if (word !== 'one') return false
+  const next = tokens[i + 1]?.text ?? ''
+  if (!POINTERS.has(tokens[i - 1]?.text ?? ''))
+    return next === 'of' || next === 'by' || next === 'at' || next === 'another'
+  return (
+    !['and', 'point', 'hundred', 'full', 'thousandth', '-'].includes(next) &&
+    longestMatch(UNIT_WORDS, tokens, i + 1) === undefined
+  )
+}
+
+/**
+ * Reads a text into lexemes, left to right, the longest phrase first.
+ *
+ * @returns linear in the text's length; never throws
+ */
+export const toLexemes = (text: string): readonly Lexeme[] => {
+  const tokens = toTokens(text)
+  const lexemes: Lexeme[] = []
+  let i = 0
+  const common = (after: number): Common => ({
+    text: textOf(tokens, i, after),
+    at: tokens[i]?.at ?? 0,
+    to: tokens[after - 1]?.to ?? 0,
+    first: i,
+    after,
+    isGlued: tokens[i]?.isGlued ?? false,
+  })
+  while (i < tokens.length) {
+    const lexeme = lexemeAt(tokens, i, lexemes.at(-1), common)
+    lexemes.push(lexeme)
+    i = lexeme.after
+  }
+  return lexemes
+}
+
+/** After `between`, an `and` inside a number is kept for the range where the range has no other: `between one hundred and one fifty`. */
+const numeralAt = (tokens: readonly Token[], i: number, before: Lexeme | undefined): Numeral | undefined => {
+  const whole = readNumeral(tokens, i)
+  if (whole === undefined || before?.is !== 'role' || before.role !== 'between') return whole
+  const isClosed = (numeral: Numeral): boolean => {
+    const at = longestMatch(UNIT_WORDS, tokens, numeral.to)?.to ?? numeral.to
+    return ['and', 'to', '-', '&'].includes(tokens[at]?.text ?? '')
+  }
+  if (isClosed(whole)) return whole
+  const part = readNumeral(tokens, i, { joinsAnd: false })
+  return part !== undefined && isClosed(part) ? part : whole
+}
+
+const lexemeAt = (
+  tokens: readonly Token[],
+  i: number,
+  before: Lexeme | undefined,
+  common: (after: number) => Common,
+): Lexeme => {
+  const designation = readDesignation(tokens, i)
+  if (designation !== undefined) return { ...common(designation.to), is: 'name', designation }
+  const afterNumber = before?.is === 'number'
+  const unit = longestMatch(UNIT_WORDS, tokens, i)
+  const role = longestMatch(ROLES, tokens, i)
+  if (afterNumber && unit !== undefined && unit.to >= (role?.to ?? 0))
+    return { ...common(unit.to), is: 'unit', unit: unit.value }
+  const numeral = isPlace(tokens, i) || isPronoun(tokens, i) ? undefined : numeralAt(tokens, i, before)
+  if (role !== undefined && role.to > (numeral?.to ?? 0) && role.to >= (unit?.to ?? 0))
+    return { ...common(role.to), is: 'role', role: role.value }
+  if (numeral !== undefined) return { ...common(numeral.to), is: 'number', numeral }
+  if (unit !== undefined && (unit.value.isSymbol !== true || afterNumber))
+    return { ...common(unit.to), is: 'unit', unit: unit.value }
+  const token = tokens[i]
+  return { ...common(i + 1), is: token !== undefined && STOPS.has(token.text) ? 'stop' : 'word' }
+}

@@ -1,0 +1,178 @@
+import type { Draft, Drafted } from './draft'
+import type { Lexeme } from './lexemes'
+import { isComparable } from './units'
+
+const set = (text: string): ReadonlySet<string> => new Set(text.split(' '))
+
+/** Words between the members of a list that share a unit. */
+const LINKS = set(
+  "then and or to on the for first second third fourth final last pass stage step round go front rear back intake exhaust inlet inner outer top bottom left right finally next followed by up at it 's it's is inside outside after that followed-by in out upper lower one two three four side , ( ) with a go-round sequence nut large small big little hot cold lo hi high low & / be should want wants them they're they're we us you you're but now again all way going around about another same cut back of set change these those ones if",
+)
+/** Words of a list whose members are passes or places, which shows that a bare number there is a value. */
+const LABELS = set(
+  'then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
+)
+
+/** Words that may follow a bare number that is a value; a noun there makes it a count. */
+const AFTER_VALUE = set(
+  "then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight",
+)
+
+/** Whether the number is followed by something that leaves it a value: an end, a stop or a small word. */
+export const isValuePlace = (lexemes: readonly Lexeme[], to: number): boolean => {
+  const next = lexemes[to]
+  return next === undefined || next.is === 'stop' || next.is === 'role' || AFTER_VALUE.has(next.text)
+}
+
+const gap = (
+  lexemes: readonly Lexeme[],
+  from: number,
+  to: number,
+): { isLinked: boolean; hasLabel: boolean; length: number } => {
+  let hasLabel = false
+  for (let i = from; i < to; i++) {
+    const lexeme = lexemes[i]
+    if (lexeme === undefined) continue
+    if (lexeme.is === 'stop' ? lexeme.text !== ',' && lexeme.text !== '(' && lexeme.text !== ')' : false)
+      return { isLinked: false, hasLabel, length: to - from }
+    if (LABELS.has(lexeme.text)) hasLabel = true
+    if (
+      lexeme.is !== 'stop' &&
+      !LINKS.has(lexeme.text) &&
+      !(lexeme.is === 'role' && ['every', 'about', 'filler', 'range'].includes(lexeme.role))
+    )
+      return { isLinked: false, hasLabel, length: to - from }
+  }
+  return { isLinked: true, hasLabel, length: to - from }
+}
+
+const COUNTING = set(
+  'all these those both other number step position your my numbers bolt bolts nut nuts cylinder the cylinders other positions',
+)
+
+const isCounted = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
+  const before = lexemes[draft.from - 1]
+  return before !== undefined && before.is !== 'stop' && COUNTING.has(before.text)
+}
+
+const isBare = (draft: Draft): boolean => draft.unit === undefined && draft.dropped === undefined
+
+/** Bare numbers take the unit of the list they stand in, forwards and backwards. */
+export const shareUnits = ({ lexemes, drafts }: Drafted): void => {
+  for (let n = drafts.length - 2; n >= 0; n--) {
+    const [draft, next] = [drafts[n], drafts[n + 1]]
+    if (
+      draft === undefined ||
+      next === undefined ||
+      !isBare(draft) ||
+      next.unit === undefined ||
+      next.dropped !== undefined
+    )
+      continue
+    if (!isValuePlace(lexemes, draft.to) || isCounted(lexemes, draft)) continue
+    const between = gap(lexemes, draft.to, next.from)
+    const isListed = between.isLinked && between.length <= 7 && between.length > 0
+    const isSmallCount =
+      draft.phrase.term.number?.text !== undefined &&
+      /^(?:one|two|three|four)$/.test(draft.phrase.term.number.text) &&
+      !between.hasLabel
+    const isFar = draft.nominal !== undefined && next.nominal !== undefined && draft.nominal * 30 < next.nominal
+    if (isListed && !isSmallCount && !isFar) inherit(draft, next)
+  }
+  for (let n = 1; n < drafts.length; n++) {
+    const [draft, before] = [drafts[n], lastWithUnit(drafts, n)]
+    if (draft === undefined || before === undefined || !isBare(draft)) continue
+    if (!isValuePlace(lexemes, draft.to) || isCounted(lexemes, draft)) continue
+    const between = gap(lexemes, before.to, draft.from)
+    const previous = lexemes[draft.from - 1]
+    const isMarked =
+      draft.bound !== undefined ||
+      draft.isApproximate ||
+      draft.phrase.hasTolerance ||
+      draft.phrase.isRange ||
+      (previous?.is === 'role' && previous.role === 'every')
+    const follows = lexemes[draft.to]
+    const hasLabelAfter = follows !== undefined && LABELS.has(follows.text)
+    if (between.length > 12 || !(between.isLinked || isMarked)) continue
+    if (hasStop(lexemes, before.to, draft.from)) continue
+    if (between.hasLabel || hasLabelAfter || isMarked) inherit(draft, before)
+  }
+}
+
+const hasStop = (lexemes: readonly Lexeme[], from: number, to: number): boolean => {
+  for (let i = from; i < to; i++) if (['.', '?', '!', ';'].includes(lexemes[i]?.text ?? '')) return true
+  return false
+}
+
+const lastWithUnit = (drafts: readonly Draft[], n: number): Draft | undefined => {
+  for (let i = n - 1; i >= 0 && i >= n - 3; i--) {
+    const draft = drafts[i]
+    if (draft?.unit !== undefined && draft.dropped === undefined) return draft
+  }
+  return undefined
+}
+
+const inherit = (draft: Draft, from: Draft): void => {
+  if (from.unit === undefined) return
+  draft.unit = from.unit
+  draft.isInherited = true
+}
+
+const JOINS = set("and but nor or , yet with not never the a it should be is no a its it's")
+
+/** One-sided limits beside each other become one quantity: `not less than 8 bar and not more than 10`. */
+export const joinLimits = ({ lexemes, drafts }: Drafted): void => {
+  for (let n = 0; n < drafts.length - 1; n++) {
+    const [a, b] = [drafts[n], drafts[n + 1]]
+    if (a === undefined || b === undefined || a.dropped !== undefined || b.dropped !== undefined) continue
+    if (b.bound === undefined || a.phrase.hasTolerance || a.phrase.isRange) continue
+    if (!isJoin(lexemes, a.to, b.from) || !shareKind(a, b)) continue
+    const value = b.low ?? b.high
+    if (value === undefined) continue
+    const scaled = scaleLike(a, b)
+    if (a.bound !== undefined && a.bound !== b.bound) {
+      const [low, high] = b.bound === 'high' ? [scaled, b.high] : [b.low, scaled]
+      if (low === undefined || high === undefined || low > high) continue
+      b.low = low
+      b.high = high
+    } else if (
+      a.bound === undefined &&
+      a.nominal !== undefined &&
+      scaled !== undefined &&
+      (b.bound === 'high' ? scaled <= value : scaled >= value)
+    )
+      b.nominal = scaled
+    else continue
+    if (b.unit === undefined && a.unit !== undefined) b.unit = a.unit
+    b.from = a.from
+    b.isApproximate = false
+    b.notes.push(...a.notes)
+    a.dropped = 'joined with the limit after it'
+  }
+}
+
+const isJoin = (lexemes: readonly Lexeme[], from: number, to: number): boolean => {
+  if (to - from > 6) return false
+  for (let i = from; i < to; i++) {
+    const lexeme = lexemes[i]
+    if (
+      lexeme === undefined ||
+      !(
+        JOINS.has(lexeme.text) ||
+        (lexeme.is === 'role' && lexeme.role === 'negation') ||
+        ["you're", 'after', 'you', "we're", 'want', 'ever'].includes(lexeme.text)
+      )
+    )
+      return false
+  }
+  return true
+}
+
+const shareKind = (a: Draft, b: Draft): boolean => {
+  if (a.unit === undefined || b.unit === undefined) return true
+  if (a.unit.ambiguous !== undefined || b.unit.ambiguous !== undefined) return a.unit.ambiguous === b.unit.ambiguous
+  return isComparable(a.unit.code ?? '', b.unit.code ?? '') && a.unit.code === b.unit.code
+}
+
+/** The first limit's value, a fraction's parts shared: `at least five hundredths and at most one tenth of a millimetre`. */
+const scaleLike = (a: Draft, _b: Draft): number | undefined => a.low ?? a.high ?? a.nominal

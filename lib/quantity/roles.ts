@@ -1,0 +1,141 @@
+import { type Trie, trieOf } from './trie'
+
+/** What a word or phrase does to the number beside it. */
+export type Role =
+  | 'plus-minus'
+  | 'plus'
+  | 'minus'
+  | 'between'
+  | 'from'
+  | 'up-to'
+  | 'within'
+  | 'about'
+  | 'filler'
+  | 'or-so'
+  | 'max'
+  | 'min'
+  | 'at-most'
+  | 'at-least'
+  | 'max-after'
+  | 'min-after'
+  | 'more'
+  | 'less'
+  | 'nearly'
+  | 'either-way'
+  | 'negation'
+  | 'correction'
+  | 'weak-correction'
+  | 'clarification'
+  | 'every'
+  | 'once-a'
+  | 'twice-a'
+  | 'interval'
+  | 'range'
+
+/**
+ * Words and phrases of limits. Rows may hold a phrase only once; the longest match wins.
+ *
+ * @source English; common practice, no source
+ */
+const ROWS: readonly (readonly [Role, string])[] = [
+  [
+    'plus-minus',
+    'plus or minus, plus minus, plus and minus, plus slash minus, plus stroke minus, give or take, give and take, minus or plus, ±, + / -, + -, + or -, or minus, +/ -',
+  ],
+  ['plus', 'plus, +'],
+  ['minus', 'minus, negative'],
+  ['between', 'between, in between, anywhere between, somewhere between, anything between'],
+  ['from', 'from, anywhere from, somewhere from, anything from'],
+  ['up-to', 'up to, upto, as much as, as many as, as high as, as long as, as far as'],
+  ['within', 'within, to within, inside of, inside, plus or minus within'],
+  [
+    'about',
+    'about, around, roughly, approximately, approx, approx ., right around, right about, somewhere around, somewhere about, somewhere near, something like, like, say, maybe, close to, more like, nearer, nearly, almost, in the neighborhood of, in the neighbourhood of, in the region of, in the order of, of the order of, circa, call it, call that, ~, ≈, perhaps, probably, some, just about, just on, give it about, on the order of, approximately about, ballpark',
+  ],
+  [
+    'filler',
+    'only, just, exactly, precisely, right at, a good, a solid, even, an even, a clean, bang on, dead on, a further, another, an extra, an additional, a full, the full, right on, at',
+  ],
+  [
+    'or-so',
+    'or so, ish, or thereabouts, thereabouts, more or less, - ish, odd, or something like that, or something, roughly speaking',
+  ],
+  ['max', 'max, maximum, max ., upper limit, top limit, ceiling'],
+  ['min', 'minimum, min ., lower limit, bottom limit, mini mum'],
+  [
+    'at-most',
+    'at most, at the most, at the very most, at the outside, not to exceed, not exceeding, to a maximum of, max of, maximum of, a maximum of, the most, keep it to',
+  ],
+  [
+    'at-least',
+    'at least, at the least, at the very least, at very least, at a minimum, a minimum of, minimum of, min of, not less, no less, as little as',
+  ],
+  [
+    'max-after',
+    'or less, or under, or below, or lower, or shorter, or fewer, or smaller, or thinner, or cooler, or anything less, or anything under, or anything below, and below, and under, tops, and no more, and not more, and no further, at the outside, at the top end, and down, is the limit, is the max, is the maximum, is the most, is the top, is the ceiling, is as far as, no more, not more, not any more, not over, max on that, limit, and not one more, absolute tops, is your limit, is your max, is the upper limit, is as high as',
+  ],
+  [
+    'min-after',
+    'or more, or better, or above, or over, or greater, or longer, or higher, or deeper, or thicker, or up, and up, and over, and above, and upwards, upwards, or upwards, is the minimum, is the least, is the floor, no less, not less, not any less, or bigger, is the lower limit, is the lowest, is your minimum, or hotter, is the bare minimum',
+  ],
+  [
+    'more',
+    'more than, greater than, over, above, beyond, past, exceed, exceeds, exceeding, higher than, deeper than, longer than, thicker than, bigger than, wider than, hotter than, heavier than, faster than, farther than, further than, larger than, taller than, warmer than, louder than, looser than, upwards of, upward of, north of, in excess of, better than, >, ≥, > =, tighter than, any more than, any higher than, any further than, goes over, go over, gone over, more then, anything over, anything above, anything past, anything more than, anything beyond, over than, rougher than, stronger than',
+  ],
+  [
+    'less',
+    'less than, under, below, fewer than, lower than, shorter than, thinner than, smaller than, narrower than, cooler than, colder than, slower than, lighter than, shallower than, south of, beneath, <, ≤, < =, any less than, any lower than, less then, underneath, inside of, anything under, anything below, anything less than, short of, shy of, weaker than, nothing like, down under, closer than',
+  ],
+  [
+    'nearly',
+    'just over, just under, just above, just below, just past, just shy of, just short of, a little over, a little under, a bit over, a bit under, slightly over, slightly under, slightly more than, slightly less than, a hair over, a hair under, a touch over, a touch under, a shade over, a shade under, a bit more than, a bit less than, a little more than, a little less than, little over, little under, well over, a bit past, a little past, just a hair over, not far off, a tad over, a tad under',
+  ],
+  [
+    'either-way',
+    'either way, either side, either side of, each way, both ways, each side of, of tolerance, tolerance, on either side, up or down, either direction, one way or the other, each side, of leeway, leeway, of slop, of wiggle room',
+  ],
+  [
+    'negation',
+    "no, not, never, cannot, can't, don't, doesn't, shouldn't, mustn't, won't, wouldn't, isn't, aren't, nothing, without, nowhere, nobody, neither, nor, dont, cant, shouldnt, isnt, ain't, didn't, hasn't, haven't, wasn't, needn't, couldn't, none, wouldnt, mustnt, doesnt, wont, avoid, nae, cannae, dinnae",
+  ],
+  [
+    'correction',
+    "sorry, wait, hang on, hold on, scratch that, strike that, correction, i mean, i meant, make that, make it, or rather, my mistake, my bad, excuse me, pardon me, i beg your pardon, beg your pardon, beg pardon, forgive me, i tell a lie, tell a lie, i'm lying, i lie, what am i saying, i correct myself, let me correct that, let me correct myself, oops, whoops, nope, no no, no wait, no sorry, no hang on, i misspoke, misspoke, i stand corrected, that's wrong, that is wrong, i should say, my apologies, apologies, back up, let me start over, let me rephrase, check that, hold up, uh no, er no, um no, no i'm lying, i said that wrong, rather, wait a minute, wait a second, hold on a second, hang on a second, hang on a minute, one second, no it's, no its, i take that back, take that back, i'm wrong, wrong, not that, forget that, ignore that, excuse my math, ah no, oh no",
+  ],
+  ['weak-correction', 'actually, well actually, no actually, or actually'],
+  [
+    'clarification',
+    "that is, that's to say, that is to say, meaning, as in, in other words, i'm talking, we're talking, talking, and that's, i do mean, and i mean, which is, and that is, and those are, those are, that'd be",
+  ],
+  ['every', 'every, each and every'],
+  ['once-a', 'once a, once an, once every, once per, once each, one time a, once in a'],
+  ['twice-a', 'twice a, two times a, twice every, twice per'],
+  [
+    'interval',
+    'yearly, annually, monthly, weekly, daily, hourly, quarterly, every other year, every other month, every other week, every other day, every second week, every second month, every second year, twice yearly, biannually, fortnightly',
+  ],
+  ['range', 'to, through, thru, till, until, up through, on up to, all the way to, all the way up to'],
+]
+
+export const ROLES: Trie<Role> = trieOf(ROWS)
+
+/** Intervals said in one word: count and UCUM code. */
+export const INTERVALS: Readonly<Record<string, readonly [number, string]>> = {
+  yearly: [1, 'a'],
+  annually: [1, 'a'],
+  monthly: [1, 'mo'],
+  weekly: [1, 'wk'],
+  daily: [1, 'd'],
+  hourly: [1, 'h'],
+  quarterly: [3, 'mo'],
+  'every other year': [2, 'a'],
+  'every second year': [2, 'a'],
+  'every other month': [2, 'mo'],
+  'every second month': [2, 'mo'],
+  'every other week': [2, 'wk'],
+  'every second week': [2, 'wk'],
+  'every other day': [2, 'd'],
+  'twice yearly': [6, 'mo'],
+  biannually: [6, 'mo'],
+  fortnightly: [2, 'wk'],
+}

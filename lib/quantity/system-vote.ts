@@ -1,0 +1,32 @@
+import type { UnitSystem } from './unit-table'
+
+const words = (text: string): ReadonlySet<string> => new Set(text.split(' '))
+
+/** Words by which talk shows whether it counts in US or in metric units. @source common practice, no source */
+const US = words(
+  'psi inch inches foot feet quart quarts gallon gallons pint pints fahrenheit ounces pounds pound tire tires color aluminum center gasoline gas wrench trash truck hood yard liters meters liter meter fiber gray mom sidewalk faucet gotta mercury mile miles yall lug trunk fender vise tubing thermos buck bucks dollars dollar',
+)
+const METRIC = words(
+  'millimetre millimetres metre metres litre litres bar kpa tyre tyres aluminium colour centre spanner petrol bonnet celsius centigrade quid kilometres kilometre centimetres centimeters millimeters millimeter kilos kilo mains colour grey fibre boot wee whilst lorry tap torch paraffin kettle mould mil pence pavement',
+)
+
+/**
+ * Which system a text counts in, by the words in it.
+ *
+ * @param texts nearest first; the first with a clear majority decides
+ * @returns undefined where nothing tells
+ */
+export const voteSystem = (...texts: readonly string[]): Extract<UnitSystem, 'us' | 'metric'> | undefined => {
+  for (const text of texts) {
+    let us = 0
+    let metric = 0
+    for (const [word] of text.toLowerCase().matchAll(/[a-z]+/g)) {
+      if (US.has(word)) us++
+      if (METRIC.has(word)) metric++
+    }
+    us += (text.match(/°F|\bft\b|\blbs?\b/g) ?? []).length
+    metric += (text.match(/°C|\bmm\b|N·?m\b/g) ?? []).length
+    if (us !== metric) return us > metric ? 'us' : 'metric'
+  }
+  return undefined
+}

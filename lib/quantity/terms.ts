@@ -1,0 +1,229 @@
+import type { Lexeme } from './lexemes'
+import { UNITS } from './unit-table'
+import type { UnitWord } from './unit-words'
+
+/** One number with the unit said right after it. */
+export type Term = {
+  readonly value: number
+  readonly unit?: UnitWord
+  /** Lexeme indices [from, to). */
+  readonly from: number
+  readonly to: number
+  /** The number was implied: `a quart`. */
+  readonly isImplied?: boolean
+  readonly isVague?: boolean
+  readonly isNegative?: boolean
+  /** The number's lexeme, where there is one. */
+  readonly number?: Extract<Lexeme, { is: 'number' }>
+  readonly slips: readonly string[]
+}
+
+const FACTORS: ReadonlyMap<string, { kind: string; factor: number }> = new Map(
+  UNITS.map(({ code, kind, factor }) => [code, { kind, factor }]),
+)
+
+/** Words that may stand between number and unit. */
+const BETWEEN = new Set([
+  'full',
+  'complete',
+  'whole',
+  'more',
+  'extra',
+  'additional',
+  'further',
+  'solid',
+  'good',
+  'clear',
+  'another',
+  'entire',
+  'or so',
+  'level',
+  'standard',
+  'single',
+  'lousy',
+  'odd',
+])
+
+/** Words after `5 in` that show it is not inches. */
+const AFTER_IN = new Set([
+  'of',
+  'deep',
+  'wide',
+  'long',
+  'thick',
+  'apart',
+  'max',
+  'maximum',
+  'minimum',
+  'min',
+  'gap',
+  'travel',
+  'clearance',
+  'or',
+  'to',
+  'and',
+])
+
+const isUnitHere = (lexemes: readonly Lexeme[], i: number, number: Lexeme): boolean => {
+  const lexeme = lexemes[i]
+  if (lexeme?.is !== 'unit') return false
+  const hasFigures = number.is === 'number' && (number.numeral.hasFigures === true || number.numeral.hasPoint === true)
+  if (lexeme.unit.isSymbol === true && !hasFigures) return false
+  if (lexeme.text === 'in') {
+    const next = lexemes[i + 1]
+    return (
+      next === undefined || next.is === 'stop' || next.is === 'number' || next.is === 'role' || AFTER_IN.has(next.text)
+    )
+  }
+  if (lexeme.text === '"' || lexeme.text === "'") return lexeme.isGlued
+  return true
+}
+
+/** The unit after a number: directly, after a hyphen, or after `of a`, `full`, `more`. */
+const findUnit = (
+  lexemes: readonly Lexeme[],
+  i: number,
+  number: Lexeme,
+): { unit: UnitWord; to: number } | undefined => {
+  let at = i
+  if (lexemes[at]?.text === '-' && lexemes[at]?.isGlued === true && lexemes[at + 1]?.isGlued === true) at++
+  if (isUnitHere(lexemes, at, number)) return unitAt(lexemes, at)
+  const isFraction = number.is === 'number' && number.numeral.denominator !== undefined
+  if (isFraction) {
+    if (lexemes[at]?.text === 'of') at++
+    if (['a', 'an', 'one', 'the'].includes(lexemes[at]?.text ?? '')) at++
+    else if (lexemes[at]?.is === 'number' && lexemes[at]?.text === 'one' && at > i) at++
+  }
+  for (let n = 0; n < 2 && BETWEEN.has(lexemes[at]?.text ?? ''); n++) at++
+  if (lexemes[at]?.text === '-' && lexemes[at]?.isGlued === true) at++
+  return at > i && isUnitHere(lexemes, at, number) ? unitAt(lexemes, at) : undefined
+}
+
+const unitAt = (lexemes: readonly Lexeme[], i: number): { unit: UnitWord; to: number } | undefined => {
+  const lexeme = lexemes[i]
+  return lexeme?.is === 'unit' ? { unit: lexeme.unit, to: i + 1 } : undefined
+}
+
+const THOUSANDS = new Set(['thousands', "thousand's"])
+
+/** `a turn and a half`: a fraction after the unit that has no unit of its own. */
+const fractionAfter = (lexemes: readonly Lexeme[], i: number): { value: number; to: number } | undefined => {
+  if (lexemes[i]?.text !== 'and') return undefined
+  const fraction = lexemes[i + 1]
+  if (fraction?.is !== 'number' || fraction.numeral.denominator === undefined || fraction.numeral.value >= 1)
+    return undefined
+  const next = lexemes[i + 2]
+  return next?.is === 'unit' && next.unit.isSymbol !== true ? undefined : { value: fraction.numeral.value, to: i + 2 }
+}
+
+const COMPOUND_KINDS = new Set(['time', 'length', 'mass'])
+
+/** `two hours thirty minutes`, `5 ft 3 in`, `two minutes thirty`: a smaller unit of the same kind after the first. */
+const addSmaller = (lexemes: readonly Lexeme[], term: Term): Term => {
+  const big = sized(term.unit)
+  if (big === undefined || !COMPOUND_KINDS.has(big.kind) || !Number.isInteger(term.value)) return term
+  const at = lexemes[term.to]?.text === 'and' ? term.to + 1 : term.to
+  const number = lexemes[at]
+  if (number?.is !== 'number') return term
+  const unit = findUnit(lexemes, at + 1, number)
+  const small = sized(unit?.unit)
+  if (unit === undefined || small === undefined || small.kind !== big.kind || small.factor >= big.factor) return term
+  if (big.system !== small.system || number.numeral.value * small.factor >= big.factor) return term
+  return { ...term, value: term.value + (number.numeral.value * small.factor) / big.factor, to: unit.to }
+}
+
+const OUNCES: Readonly<Record<string, { kind: string; factor: number; system: string }>> = {
+  pound: { kind: 'mass', factor: 16, system: 'pounds' },
+  ounce: { kind: 'mass', factor: 1, system: 'pounds' },
+}
+
+const sized = (unit: UnitWord | undefined): { kind: string; factor: number; system: string } | undefined => {
+  if (unit === undefined) return undefined
+  if (unit.ambiguous !== undefined) return OUNCES[unit.ambiguous]
+  const known = FACTORS.get(unit.code ?? '')
+  if (known === undefined) return undefined
+  return { ...known, system: unit.code?.startsWith('[') === true ? 'us' : 'other' }
+}
+
+/**
+ * The term that starts at lexeme `i`: a number with its unit, or `a quart`.
+ *
+ * @param isImpliedAllowed whether an article before a unit counts as one
+ */
+export const readTerm = (lexemes: readonly Lexeme[], i: number, isImpliedAllowed: boolean): Term | undefined => {
+  const first = lexemes[i]
+  if (first === undefined) return undefined
+  if (first.is === 'role' && (first.role === 'minus' || first.text === '-')) return readNegative(lexemes, i)
+  if (first.text === '-' && first.is === 'word') return readNegative(lexemes, i)
+  if (first.is === 'number') return readNumbered(lexemes, i, first)
+  if (!isImpliedAllowed || (first.text !== 'a' && first.text !== 'an')) return undefined
+  let at = i + 1
+  for (let n = 0; n < 2 && BETWEEN.has(lexemes[at]?.text ?? ''); n++) at++
+  const unit = lexemes[at]
+  if (unit?.is !== 'unit' || unit.unit.count === 'many' || unit.unit.isSymbol === true) return undefined
+  const fraction = fractionAfter(lexemes, at + 1)
+  return {
+    value: 1 + (fraction?.value ?? 0),
+    unit: unit.unit,
+    from: i,
+    to: fraction?.to ?? at + 1,
+    isImplied: true,
+    slips: [],
+  }
+}
+
+const readNumbered = (lexemes: readonly Lexeme[], i: number, first: Extract<Lexeme, { is: 'number' }>): Term => {
+  const slips = first.numeral.slip === undefined ? [] : [first.numeral.slip]
+  const base = {
+    value: first.numeral.value,
+    from: i,
+    to: i + 1,
+    number: first,
+    ...(first.numeral.isVague === true ? { isVague: true } : {}),
+  }
+  // "thirty-five thousands" can only be thousandths.
+  if (THOUSANDS.has(lexemes[i + 1]?.text ?? '') && first.numeral.value < 1000) {
+    const isNamed =
+      lexemes[i + 2]?.text === 'of' && ['a', 'an'].includes(lexemes[i + 3]?.text ?? '') && lexemes[i + 4]?.is === 'unit'
+    const named = isNamed ? unitAt(lexemes, i + 4) : undefined
+    const isPlain = lexemes[i + 2]?.text !== 'of'
+    if (isPlain || named !== undefined)
+      return {
+        ...base,
+        value: first.numeral.value / 1000,
+        unit: named?.unit ?? { code: '[in_i]', count: 'many' },
+        to: named?.to ?? i + 2,
+        slips: [...slips, `“thousands” read as thousandths`],
+        number: {
+          ...first,
+          numeral: {
+            ...first.numeral,
+            numerator: first.numeral.value,
+            denominator: 1000,
+            value: first.numeral.value / 1000,
+          },
+        },
+      }
+  }
+  const unit = findUnit(lexemes, i + 1, first)
+  if (unit === undefined) return { ...base, slips }
+  if (unit.unit.slip !== undefined) slips.push(`“${unit.unit.slip}” read as the unit it sounds like`)
+  const fraction = fractionAfter(lexemes, unit.to)
+  return addSmaller(lexemes, {
+    ...base,
+    value: first.numeral.value + (fraction?.value ?? 0),
+    unit: unit.unit,
+    to: fraction?.to ?? unit.to,
+    slips,
+  })
+}
+
+const readNegative = (lexemes: readonly Lexeme[], i: number): Term | undefined => {
+  const before = lexemes[i - 1]
+  const sign = lexemes[i]
+  const number = lexemes[i + 1]
+  if (number?.is !== 'number' || before?.is === 'number' || before?.is === 'unit') return undefined
+  if (sign?.text === '-' && !number.isGlued) return undefined
+  const term = readNumbered(lexemes, i + 1, number)
+  return { ...term, value: -term.value, from: i, isNegative: true }
+}

@@ -1,0 +1,149 @@
+import type { Lexeme } from './lexemes'
+import type { Numeral } from './numeral'
+import { readTerm, type Term } from './terms'
+import { UNITS } from './unit-table'
+import type { UnitWord } from './unit-words'
+
+/** How far a value may stray, in the unit of the value. */
+export type Tolerance = {
+  readonly plus: number
+  readonly minus: number
+  /** Index after the tolerance. */
+  readonly to: number
+  /** The unit it was said in, where the value had none. */
+  readonly unit?: UnitWord
+  readonly notes: readonly string[]
+}
+
+type Base = { readonly value: number; readonly unit?: UnitWord; readonly numeral: Numeral | undefined }
+
+const FACTORS = new Map(UNITS.map(({ code, kind, factor }) => [code, { kind, factor }]))
+const NOTHING = new Set(['nothing', 'zero', 'nought', 'naught', 'nil', 'none', '0'])
+
+/** The tolerance's size in the base's unit: percent of it, another unit converted, a bare number as it is. */
+const sizeOf = (term: Term, base: Base): number | undefined => {
+  const unit = term.unit
+  if (unit === undefined) {
+    const denominator = base.numeral?.denominator
+    const isCount = Number.isInteger(term.value) && term.value !== 0
+    // "ten thousandths plus or minus two": two thousandths.
+    if (denominator !== undefined && denominator >= 10 && isCount && term.number?.numeral.denominator === undefined)
+      return term.value / denominator
+    return term.value
+  }
+  if (unit.code === '%' && base.unit?.code !== '%') return (Math.abs(base.value) * term.value) / 100
+  const mine = FACTORS.get(unit.code ?? '')
+  const code = base.unit?.code ?? (mine?.kind === 'length' && base.unit === undefined ? '[in_i]' : undefined)
+  const theirs = FACTORS.get(code ?? '')
+  if (mine === undefined || theirs === undefined || base.unit?.code === unit.code) return term.value
+  return mine.kind === theirs.kind ? (term.value * mine.factor) / theirs.factor : undefined
+}
+
+/** A tolerance in thou on a value without unit: the value is in inches. */
+const impliedUnit = (term: Term, base: Base): UnitWord | undefined => {
+  if (base.unit !== undefined || term.unit === undefined || term.unit.code === '%') return undefined
+  if (term.unit.code === '[mil_i]' && base.value < 1) return { code: '[in_i]', count: 'any' }
+  return term.unit
+}
+
+const result = (
+  plus: number,
+  minus: number,
+  to: number,
+  unit: UnitWord | undefined,
+  notes: readonly string[],
+): Tolerance => ({
+  plus,
+  minus,
+  to,
+  notes,
+  ...(unit === undefined ? {} : { unit }),
+})
+
+/** A side of `plus two minus nothing`. */
+const side = (lexemes: readonly Lexeme[], i: number): Term | undefined => {
+  const lexeme = lexemes[i]
+  if (lexeme !== undefined && lexeme.is !== 'number' && NOTHING.has(lexeme.text))
+    return { value: 0, from: i, to: i + 1, slips: [] }
+  return readTerm(lexemes, i, false)
+}
+
+const isRole = (lexeme: Lexeme | undefined, role: string): boolean => lexeme?.is === 'role' && lexeme.role === role
+const isMinus = (lexeme: Lexeme | undefined): boolean => isRole(lexeme, 'minus') || lexeme?.text === '-'
+
+/** `plus five minus nothing`, `+5/-0`, `minus zero plus two`. */
+const readUneven = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
+  const isPlusFirst = isRole(lexemes[i], 'plus')
+  if (!isPlusFirst && !isMinus(lexemes[i])) return undefined
+  const first = side(lexemes, i + 1)
+  if (first === undefined) return undefined
+  let at = first.to
+  while ([',', '/', 'and', 'but', 'or'].includes(lexemes[at]?.text ?? '')) at++
+  const isSecond = isPlusFirst ? isMinus(lexemes[at]) : isRole(lexemes[at], 'plus')
+  if (!isSecond) return undefined
+  const second = side(lexemes, at + 1)
+  if (second === undefined) return undefined
+  // A unit said once holds for both sides.
+  const unit = second.unit ?? first.unit
+  const withUnit = (term: Term): Term => (term.unit === undefined && unit !== undefined ? { ...term, unit } : term)
+  const a = sizeOf(withUnit(first), base)
+  const b = sizeOf(withUnit(second), base)
+  if (a === undefined || b === undefined) return undefined
+  return result(isPlusFirst ? a : b, isPlusFirst ? b : a, second.to, impliedUnit(withUnit(second), base), [])
+}
+
+/** `plus or minus two`, `give or take 5`, `within 2 either side`, `2 either way`, `with a tolerance of 3`. */
+const readEven = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
+  let at = i
+  if (isRole(lexemes[at], 'plus-minus')) at++
+  else {
+    if (lexemes[at]?.text === 'with') at++
+    const start = at
+    for (let n = 0; n < 4; n++)
+      if (
+        ['a', 'tolerance', 'of', 'tolerance of', 'is', ':'].includes(lexemes[at]?.text ?? '') ||
+        isRole(lexemes[at], 'either-way')
+      )
+        at++
+    const isNamed = at > start && lexemes.slice(start, at).some(lexeme => lexeme.text.includes('tolerance'))
+    if (isRole(lexemes[at], 'plus-minus')) at++
+    else if (!isNamed) return readEitherWay(lexemes, i, base)
+  }
+  while (isRole(lexemes[at], 'about') || isRole(lexemes[at], 'filler')) at++
+  const term = readTerm(lexemes, at, true)
+  if (term === undefined) return undefined
+  const size = sizeOf(term, base)
+  if (size === undefined) return undefined
+  const to = isRole(lexemes[term.to], 'either-way') ? term.to + 1 : term.to
+  return result(size, size, to, impliedUnit(term, base), term.slips)
+}
+
+/** `30, two either way`. */
+const readEitherWay = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
+  const at = isRole(lexemes[i], 'within') ? i + 1 : i
+  const term = readTerm(lexemes, at, true)
+  if (term === undefined || !isRole(lexemes[term.to], 'either-way')) return undefined
+  const size = sizeOf(term, base)
+  return size === undefined ? undefined : result(size, size, term.to + 1, impliedUnit(term, base), [])
+}
+
+/**
+ * The tolerance that follows a value at lexeme `i`, a comma or bracket allowed between.
+ *
+ * @param hasEnds whether the value is a range already, which only swallows a tolerance
+ */
+export const readTolerance = (
+  lexemes: readonly Lexeme[],
+  i: number,
+  base: Base,
+  hasEnds: boolean,
+): Tolerance | undefined => {
+  if (hasEnds) return undefined
+  let at = i
+  while ([',', '(', 'and', 'uh', 'um', 'so'].includes(lexemes[at]?.text ?? '') && at < i + 2) at++
+  const tolerance = readEven(lexemes, at, base) ?? readUneven(lexemes, at, base)
+  if (tolerance === undefined) return undefined
+  return lexemes[tolerance.to]?.text === ')' && lexemes[i]?.text === '('
+    ? { ...tolerance, to: tolerance.to + 1 }
+    : tolerance
+}
