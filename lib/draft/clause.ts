@@ -1,18 +1,28 @@
-import type { Token } from '@/lib/trade/tagger'
 import { CAUSES, CONDITIONS, LEAD } from '@/lib/trade/english'
+import type { Token } from '@/lib/trade/tagger'
 
 /** How a clause puts its action. */
 export type Frame =
-  /** "close the valve" */ | 'order'
-  /** "you want to close the valve", "what you do is close it", "you just close it" */ | 'you'
-  /** "I'm going to close it", "I always close it" */ | 'i'
-  /** "we close it", "let's close it" */ | 'we'
-  /** "the valve is closed", "goes back", "comes off", "gets wiped" */ | 'passive'
-  /** "wheel off", "cap back on", "new washer in" */ | 'nominal'
-  /** a question */ | 'question'
-  /** told in the past */ | 'past'
-  /** any other statement */ | 'statement'
-  /** no verb */ | 'fragment'
+  /** "close the valve" */
+  | 'order'
+  /** "you want to close the valve", "what you do is close it", "you just close it" */
+  | 'you'
+  /** "I'm going to close it", "I always close it" */
+  | 'i'
+  /** "we close it", "let's close it" */
+  | 'we'
+  /** "the valve is closed", "goes back", "comes off", "gets wiped" */
+  | 'passive'
+  /** "wheel off", "cap back on", "new washer in" */
+  | 'nominal'
+  /** a question */
+  | 'question'
+  /** told in the past */
+  | 'past'
+  /** any other statement */
+  | 'statement'
+  /** no verb */
+  | 'fragment'
 
 /** A stretch of a sentence with at most one main verb. Indices into the sentence's tokens, [from, to). */
 export type Clause = {
@@ -28,10 +38,16 @@ export type Clause = {
   readonly isNegated: boolean
 }
 
-const isVerbal = (token: Token | undefined): boolean => token !== undefined && (token.tag === 'verb' || token.tag === 'third' || token.tag === 'past' || token.tag === 'auxiliary' || token.tag === 'modal')
+const isVerbal = (token: Token | undefined): boolean =>
+  token !== undefined &&
+  (token.tag === 'verb' ||
+    token.tag === 'third' ||
+    token.tag === 'past' ||
+    token.tag === 'auxiliary' ||
+    token.tag === 'modal')
 
 const OBJECT_OPENERS = new Set(['determiner', 'pronoun', 'number'])
-const SUBJECT_WORDS = new Set("i you we he she they it that this there".split(' '))
+const SUBJECT_WORDS = new Set('i you we he she they it that this there'.split(' '))
 
 /** Where a clause begins: after a pause with a verb near, at a subordinator, at "and" before a verb or subject, at an order in running text. */
 const isBoundary = (tokens: readonly Token[], i: number, from: number): boolean => {
@@ -42,14 +58,28 @@ const isBoundary = (tokens: readonly Token[], i: number, from: number): boolean 
   if (token.isAfterPause) return true
   if (CAUSES.has(token.word) && token.word !== 'since') return true
   if (CONDITIONS.has(token.word) && !['as', 'once', 'where', 'before', 'after'].includes(token.word)) return true
-  if (['once', 'before', 'after', 'where', 'as'].includes(token.word)) return after !== undefined && (SUBJECT_WORDS.has(after.word) || after.tag === 'determiner' || after.tag === 'ing')
+  if (['once', 'before', 'after', 'where', 'as'].includes(token.word))
+    return after !== undefined && (SUBJECT_WORDS.has(after.word) || after.tag === 'determiner' || after.tag === 'ing')
   if (token.tag === 'and' || token.word === 'which') {
     if (token.word === 'then' || token.word === 'but' || token.word === 'so' || token.word === 'which') return true
-    return after !== undefined && (after.tag === 'verb' || after.tag === 'modal' || after.tag === 'negation' || after.word === 'then' || after.word === 'just' || SUBJECT_WORDS.has(after.word) || after.tag === 'condition' || (after.tag === 'determiner' && tokens.slice(i + 2, i + 6).some(isVerbal)))
+    return (
+      after !== undefined &&
+      (after.tag === 'verb' ||
+        after.tag === 'modal' ||
+        after.tag === 'negation' ||
+        after.word === 'then' ||
+        after.word === 'just' ||
+        SUBJECT_WORDS.has(after.word) ||
+        after.tag === 'condition' ||
+        (after.tag === 'determiner' && tokens.slice(i + 2, i + 6).some(isVerbal)))
+    )
   }
   if (token.tag === 'verb' && after !== undefined && OBJECT_OPENERS.has(after.tag)) {
     // "wheel back in | close the quick release"
-    return ['noun', 'part', 'tool', 'material', 'particle', 'adverb', 'unit', 'word', 'adjective'].includes(before.tag) && tokens.slice(from, i).every(other => other.tag !== 'modal' && other.tag !== 'to')
+    return (
+      ['noun', 'part', 'tool', 'material', 'particle', 'adverb', 'unit', 'word', 'adjective'].includes(before.tag) &&
+      tokens.slice(from, i).every(other => other.tag !== 'modal' && other.tag !== 'to')
+    )
   }
   return false
 }
@@ -58,26 +88,58 @@ const PASSIVE_VERBS = new Set("goes go comes come gets get is are was were be 's
 
 const skipLead = (tokens: readonly Token[], from: number, to: number): number => {
   let at = from
-  while (at < to - 1 && (LEAD.has(tokens[at]?.word ?? '') || tokens[at]?.tag === 'filler' || (tokens[at]?.tag === 'adverb' && at > from - 1))) at++
+  while (
+    at < to - 1 &&
+    (LEAD.has(tokens[at]?.word ?? '') ||
+      tokens[at]?.tag === 'filler' ||
+      (tokens[at]?.tag === 'adverb' && at > from - 1))
+  )
+    at++
   return at
 }
 
-const YOU_LEADS = new Set("want going need have got can could should must just always 'll gonna to go ahead and 're 've like simply only then might may will would 'd do is just really also first gotta carefully gently probably shall usually still all now basically literally kind of".split(' '))
+const YOU_LEADS = new Set(
+  "want going need have got can could should must just always 'll gonna to go ahead and 're 've like simply only then might may will would 'd do is just really also first gotta carefully gently probably shall usually still all now basically literally kind of".split(
+    ' ',
+  ),
+)
 
 /** From a subject pronoun on, over "want to", "'re going to", "just", finds the verb that says the action. */
-const actionAfter = (tokens: readonly Token[], from: number, to: number): { verb: number | undefined; isPast: boolean } => {
+const actionAfter = (
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+): { verb: number | undefined; isPast: boolean } => {
   let isPast = false
   for (let i = from; i < to; i++) {
     const token = tokens[i]
     if (token === undefined) break
     if (token.tag === 'verb') {
-      if (YOU_LEADS.has(token.word) && (tokens[i + 1]?.word === 'to' || (token.word === 'go' && tokens[i + 1]?.word === 'ahead'))) continue
+      if (
+        YOU_LEADS.has(token.word) &&
+        (tokens[i + 1]?.word === 'to' || (token.word === 'go' && tokens[i + 1]?.word === 'ahead'))
+      )
+        continue
       return { verb: i, isPast }
     }
-    if (token.word === 'had' || token.word === 'did' || token.word === "'ve" || token.word === 'was' || token.word === 'were') isPast = true
+    if (
+      token.word === 'had' ||
+      token.word === 'did' ||
+      token.word === "'ve" ||
+      token.word === 'was' ||
+      token.word === 'were'
+    )
+      isPast = true
     if (token.tag === 'past') return { verb: i, isPast: true }
     if (token.tag === 'ing' && token.word !== 'going') return { verb: i, isPast }
-    if (YOU_LEADS.has(token.word) || token.tag === 'adverb' || token.tag === 'negation' || token.tag === 'auxiliary' || token.tag === 'modal') continue
+    if (
+      YOU_LEADS.has(token.word) ||
+      token.tag === 'adverb' ||
+      token.tag === 'negation' ||
+      token.tag === 'auxiliary' ||
+      token.tag === 'modal'
+    )
+      continue
     // An unknown verb right after "to" or "gonna".
     if (token.tag === 'word' && i > from) return { verb: i, isPast }
     break
@@ -85,16 +147,36 @@ const actionAfter = (tokens: readonly Token[], from: number, to: number): { verb
   return { verb: undefined, isPast }
 }
 
-const frameOf = (tokens: readonly Token[], start: number, to: number, isQuestion: boolean): { frame: Frame; verb: number | undefined } => {
+const frameOf = (
+  tokens: readonly Token[],
+  start: number,
+  to: number,
+  isQuestion: boolean,
+): { frame: Frame; verb: number | undefined } => {
   const first = tokens[start]
   if (first === undefined || start >= to) return { frame: 'fragment', verb: undefined }
   const rest = tokens.slice(start, to)
-  if (first.tag === 'verb') return first.word === 'let' && tokens[start + 1]?.word === 'us' ? { frame: 'we', verb: actionAfter(tokens, start + 2, to).verb } : { frame: isQuestion && first.word === 'want' ? 'question' : 'order', verb: start }
-  if (first.tag === 'negation' && (first.word === "don't" || first.word === 'never') && (tokens[start + 1]?.tag === 'verb' || tokens[start + 1]?.tag === 'word' || tokens[start + 1]?.tag === 'filler' || tokens[start + 1]?.word === 'you' || tokens[start + 1]?.word === 'be')) return { frame: 'order', verb: tokens[start + 1]?.word === 'you' ? start + 2 : start + 1 }
+  if (first.tag === 'verb')
+    return first.word === 'let' && tokens[start + 1]?.word === 'us'
+      ? { frame: 'we', verb: actionAfter(tokens, start + 2, to).verb }
+      : { frame: isQuestion && first.word === 'want' ? 'question' : 'order', verb: start }
+  if (
+    first.tag === 'negation' &&
+    (first.word === "don't" || first.word === 'never') &&
+    (tokens[start + 1]?.tag === 'verb' ||
+      tokens[start + 1]?.tag === 'word' ||
+      tokens[start + 1]?.tag === 'filler' ||
+      tokens[start + 1]?.word === 'you' ||
+      tokens[start + 1]?.word === 'be')
+  )
+    return { frame: 'order', verb: tokens[start + 1]?.word === 'you' ? start + 2 : start + 1 }
   if (isQuestion) return { frame: 'question', verb: undefined }
   if (first.word === 'you' || first.word === 'what' || (first.word === 'all' && tokens[start + 1]?.word === 'you')) {
     const from = first.word === 'you' ? start + 1 : start + 2
-    const is = first.word === 'you' ? -1 : tokens.findIndex((token, i) => i > from && i < to && (token.word === 'is' || token.word === "'s"))
+    const is =
+      first.word === 'you'
+        ? -1
+        : tokens.findIndex((token, i) => i > from && i < to && (token.word === 'is' || token.word === "'s"))
     const { verb, isPast } = actionAfter(tokens, is > 0 ? is + 1 : from, to)
     return verb === undefined ? { frame: 'statement', verb: undefined } : { frame: isPast ? 'past' : 'you', verb }
   }
@@ -107,18 +189,33 @@ const frameOf = (tokens: readonly Token[], start: number, to: number, isQuestion
   if (verbal < 0) {
     const last = rest.at(-1)
     const particle = rest.findIndex(token => token.tag === 'particle')
-    const isNominal = particle > 0 && particle < 6 && rest.slice(0, particle).some(token => ['part', 'tool', 'material', 'noun', 'word', 'pronoun'].includes(token.tag))
+    const isNominal =
+      particle > 0 &&
+      particle < 6 &&
+      rest.slice(0, particle).some(token => ['part', 'tool', 'material', 'noun', 'word', 'pronoun'].includes(token.tag))
     return { frame: isNominal && last !== undefined ? 'nominal' : 'fragment', verb: undefined }
   }
   const at = start + verbal
   const token = tokens[at]
   const next = tokens[at + 1]
   if (token?.tag === 'past') return { frame: 'past', verb: at }
-  if (token !== undefined && (PASSIVE_VERBS.has(token.word) || token.tag === 'modal' || token.base === 'go' || token.base === 'come')) {
+  if (
+    token !== undefined &&
+    (PASSIVE_VERBS.has(token.word) || token.tag === 'modal' || token.base === 'go' || token.base === 'come')
+  ) {
     const participle = rest.findIndex((other, i) => i > verbal && i < verbal + 5 && other.tag === 'past')
-    const isMoving = (token.base === 'go' || token.base === 'come' || /^(?:goes|comes|gets)$/.test(token.word)) && rest.slice(verbal + 1, verbal + 4).some(other => other.tag === 'particle' || other.tag === 'preposition')
+    const isMoving =
+      (token.base === 'go' || token.base === 'come' || /^(?:goes|comes|gets)$/.test(token.word)) &&
+      rest.slice(verbal + 1, verbal + 4).some(other => other.tag === 'particle' || other.tag === 'preposition')
     if (isMoving) return { frame: 'passive', verb: at }
-    if (participle > 0 && token.word !== 'was' && token.word !== 'were' && token.word !== 'has' && token.word !== 'have') return { frame: 'passive', verb: start + participle }
+    if (
+      participle > 0 &&
+      token.word !== 'was' &&
+      token.word !== 'were' &&
+      token.word !== 'has' &&
+      token.word !== 'have'
+    )
+      return { frame: 'passive', verb: start + participle }
     if (token.word === 'was' || token.word === 'were') return { frame: 'past', verb: at }
   }
   return { frame: 'statement', verb: next === undefined ? undefined : at }
@@ -134,10 +231,17 @@ export const toClauses = (tokens: readonly Token[], isQuestion: boolean): readon
       let head = from
       while (head < i - 1 && (tokens[head]?.tag === 'and' || tokens[head]?.tag === 'filler')) head++
       const opener = tokens[head]
-      const marker = opener !== undefined && (CONDITIONS.has(opener.word) || CAUSES.has(opener.word) || opener.tag === 'cause') ? opener.word : undefined
+      const marker =
+        opener !== undefined && (CONDITIONS.has(opener.word) || CAUSES.has(opener.word) || opener.tag === 'cause')
+          ? opener.word
+          : undefined
       const start = skipLead(tokens, marker === undefined ? from : head + 1, i)
       const { frame, verb } = frameOf(tokens, start, i, isQuestion && marker === undefined)
-      const isNegated = tokens.slice(from, i).some((token, k) => token.tag === 'negation' && token.word !== 'no' && (verb === undefined || from + k <= verb + 1))
+      const isNegated = tokens
+        .slice(from, i)
+        .some(
+          (token, k) => token.tag === 'negation' && token.word !== 'no' && (verb === undefined || from + k <= verb + 1),
+        )
       clauses.push({ from, to: i, start, frame, verb, marker, isNegated })
     }
     from = i

@@ -29,7 +29,10 @@ const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 export const toScorer = <Outcome extends string>(model: Model): Scorer<Outcome> => {
   const index = new Map(model.features.split(' ').map((name, i) => [name.replaceAll('_', ' '), i]))
   const weights = new Map(
-    Object.entries(model.weights).map(([outcome, row]) => [outcome, Float64Array.from(row.split(' '), text => Number(text) / 100)]),
+    Object.entries(model.weights).map(([outcome, row]) => [
+      outcome,
+      Float64Array.from(row.split(' '), text => Number(text) / 100),
+    ]),
   )
   const logOdds = (outcome: Outcome, indices: readonly number[]): number => {
     const row = weights.get(outcome)

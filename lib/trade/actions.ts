@@ -20,7 +20,9 @@ export const ACTIONS = {
     plug, stuff, pack, bed, nest, sandwich, stack, locate, position, place, put, set, lay, rest, pop, drop, lower, stick, bond, glue,
     clamp, chock, wedge, block, prop, support, secure, fasten, anchor, strap, lash, latch, cover, cap, shim, load, stow, fold`),
   /** Is made tight. */
-  tighten: wordList('tighten, retighten, torque, retorque, snug, nip, cinch, pinch, crank, bottom, preload, tension, compress'),
+  tighten: wordList(
+    'tighten, retighten, torque, retorque, snug, nip, cinch, pinch, crank, bottom, preload, tension, compress',
+  ),
   /** Moves round, over or along. */
   move: wordList(`
     turn, rotate, spin, twist, swing, flip, roll, wind, swivel, pivot, tilt, tip, lean, raise, lift, hoist, jack, lower, drop, drag, move,
@@ -48,7 +50,9 @@ export const ACTIONS = {
     reread, sniff, smell, prove, try, count, probe, trace, weigh, sight, view, scan, study, monitor, meter, mike, mic, ensure, eyeball, sense, peek, review,
     assess, squint, note, search, diagnose`),
   /** Leaves a trace for later. */
-  record: wordList('mark, label, tag, write, note, photograph, record, log, sketch, number, scribe, scratch, stamp, sign, date, enter, punch, draw, film, snap'),
+  record: wordList(
+    'mark, label, tag, write, note, photograph, record, log, sketch, number, scribe, scratch, stamp, sign, date, enter, punch, draw, film, snap',
+  ),
   /** Time does the work. */
   wait: wordList('wait, let, leave, allow, give, keep, stand, cure, set, settle, soak, rest, steep, stay, hold'),
   /** Shapes material. */
@@ -66,6 +70,17 @@ export const ACTIONS = {
     do, redo, repeat, go, come, begin, continue, finish, complete, follow, proceed, adjust, readjust, regulate, trim, tune, tweak, correct, reduce, increase, match,
     fix, repair, mend, service, overhaul, rebuild, restore, return, separate, split, divide, protect, stop, avoid, touch, reach, step, walk, stand, sit, kneel, stay, make, get,
     remember, satisfy, transfer, retain, save, sort, arrange, prepare, ready, plan, order, buy, ask, call, call, tell, show, consult, refer, figure, calculate, convert, multiply, play, throw, poke, offer, join, sew, thread`),
+  /** What machines and stuff do by themselves, in health and in trouble. Never an instruction. */
+  behave: wordList(`
+    leak, drip, weep, seep, ooze, foam, froth, bubble, seize, wobble, rattle, squeal, squeak, rub, jam, bind, slip, wear, melt, corrode, rust, rot, swell, sag, creep, drift, fail, die, stall, misfire, smoke, hum, buzz, click,
+    knock, ping, vibrate, chatter, skip, whine, hiss, gurgle, glug, surge, hunt, cough, splutter, sputter, spit, splash, spurt, gush, overheat, overflow, clog, block, foul, glaze, warp, burn, scorch, char, burst, explode, ignite, fly, shoot, spring, fall,
+    flow, circulate, evaporate, condense, freeze, thaw, expand, contract, shrink, harden, soften, cure, crystallise, oxidise, wander, float, sink, settle, drain, carry, trap, hold, grab, snatch, bite, kick, catch, chip, flake, scratch, score, gouge, dent,
+    distort, deform, bend, twist, snap, shear, break, crack, split, tear, stretch, loosen, work, rise, drop, trip, blow, fry, short, arc, spark, shock, electrocute, scald, blister, crush, trap, injure, hurt, kill, blind, poison, ruin, wreck, damage, destroy, contaminate, stain,
+    collect, gather, build, cling, stick, lubricate, protect, prevent, cause, help, allow, let, ensure, reduce, increase, spread, transfer, conduct, insulate, absorb, attract, repel, hide, last, outlast, survive, match, vary, differ, indicate, mean, show, tell, prove, suggest, point, flutter, flicker, dim, glow, fade, stutter, judder, shudder, grumble, growl, groan, screech, chirp, thump, clunk, scrape, graze, gall, pit, cavitate, starve, flood, choke, detonate, backfire, idle, rev, shift, move, wind, turn`),
+  /** What people think, say and own. Never an instruction. */
+  mind: wordList(`
+    want, need, know, think, like, love, hate, say, mean, seem, appear, sound, believe, guess, reckon, hope, wish, pay, owe, cost, happen, become, belong, contain, include, depend, matter, suppose, expect, remember, forget, care, laugh, talk, worry, bother, promise,
+    prefer, recommend, suggest, agree, understand, learn, teach, explain, mention, wonder, imagine, deserve, live, sleep, eat, drink, cry, swear, moan, complain, joke, blame, trust, thank, welcome, appreciate, subscribe, sell, spend, own, hear, lose, win, charge, hire, rent, speak, feel, swear, regret, retire, grow, marry`),
 } as const
 
 /** Name of a group of actions. */

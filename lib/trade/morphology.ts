@@ -10,11 +10,15 @@ const VOWEL = /[aeiou]/
 
 /** Doubles the last consonant of short verbs: stop, stopping. */
 const doubles = (base: string): boolean =>
-  /^[^aeiou]*[aeiou][bdgklmnprtz]$/.test(base) || /(?:trim|fit|mit|fer|gin|quip|pel|lug|set|cut|put|tap|run|snap|strip|flip|clip|slip|wrap|nip|tip|pop|drop|chop|prop)$/.test(base)
+  /^[^aeiou]*[aeiou][bdgklmnprtz]$/.test(base) ||
+  /(?:trim|fit|mit|fer|gin|quip|pel|lug|set|cut|put|tap|run|snap|strip|flip|clip|slip|wrap|nip|tip|pop|drop|chop|prop)$/.test(
+    base,
+  )
 
 const withIng = (base: string): string => {
   if (/ie$/.test(base)) return `${base.slice(0, -2)}ying`
-  if (/[^aeiouy]e$|[aiou]se$|ue$|[aeiou]ge$|ve$|ke$|[aeiou][cdlmnprtz]e$/.test(base) && !/ee$|oe$|ye$/.test(base)) return `${base.slice(0, -1)}ing`
+  if (/[^aeiouy]e$|[aiou]se$|ue$|[aeiou]ge$|ve$|ke$|[aeiou][cdlmnprtz]e$/.test(base) && !/ee$|oe$|ye$/.test(base))
+    return `${base.slice(0, -1)}ing`
   return doubles(base) ? `${base}${base.at(-1)}ing` : `${base}ing`
 }
 
@@ -68,7 +72,10 @@ export const guessBase = (word: string): string => {
 /** @returns the word without a plural s: "washers" gives "washer". Words that only look plural stay. */
 export const singular = (word: string): string => {
   if (word.length < 4 || /(?:ss|us|is|ous)$/.test(word)) return word
-  if (/(?:pliers|scissors|glasses|goggles|shears|snips|tweezers|grips|forceps|calipers|overalls|muffs|gloves)$/.test(word)) return word
+  if (
+    /(?:pliers|scissors|glasses|goggles|shears|snips|tweezers|grips|forceps|calipers|overalls|muffs|gloves)$/.test(word)
+  )
+    return word
   if (/(?:ches|shes|sses|xes)$/.test(word)) return word.slice(0, -2)
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`
   return word.endsWith('s') ? word.slice(0, -1) : word

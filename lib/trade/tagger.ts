@@ -1,14 +1,39 @@
+import * as words from './english'
 import { MATERIAL_HEADS } from './materials'
+import { singular, verbOf } from './morphology'
 import { PART_HEADS } from './parts'
 import { TOOL_HEADS } from './tools'
-import { singular, verbOf } from './morphology'
-import * as words from './english'
 
 /** What a word is, as far as drafting needs to know. Tags of content words are guesses from lexicon, ending and neighbours. */
 export type Tag =
-  | 'verb' | 'third' | 'past' | 'ing' | 'noun' | 'tool' | 'material' | 'part' | 'adverb' | 'adjective'
-  | 'number' | 'unit' | 'money' | 'determiner' | 'pronoun' | 'preposition' | 'particle' | 'auxiliary' | 'modal' | 'negation'
-  | 'condition' | 'cause' | 'question' | 'filler' | 'word' | 'to' | 'and' | 'name'
+  | 'verb'
+  | 'third'
+  | 'past'
+  | 'ing'
+  | 'noun'
+  | 'tool'
+  | 'material'
+  | 'part'
+  | 'adverb'
+  | 'adjective'
+  | 'number'
+  | 'unit'
+  | 'money'
+  | 'determiner'
+  | 'pronoun'
+  | 'preposition'
+  | 'particle'
+  | 'auxiliary'
+  | 'modal'
+  | 'negation'
+  | 'condition'
+  | 'cause'
+  | 'question'
+  | 'filler'
+  | 'word'
+  | 'to'
+  | 'and'
+  | 'name'
 
 /** A word or half of a contraction. Offsets [at, to) into the sentence's text. */
 export type Token = {
@@ -24,27 +49,78 @@ export type Token = {
 }
 
 const OPENED: Readonly<Record<string, readonly string[]>> = {
-  gonna: ['going', 'to'], wanna: ['want', 'to'], gotta: ['got', 'to'], hafta: ['have', 'to'], gimme: ['give', 'me'], lemme: ['let', 'me'],
-  "let's": ['let', 'us'], ya: ['you'], "y'all": ['you'], "'em": ['them'], em: ['them'], cannot: ['can', 'not'], "'cause": ['because'], cos: ['because'], coz: ['because'], till: ['until'], "'til": ['until'], til: ['until'], alright: ['okay'], ok: ['okay'],
-  "should've": ['should', "'ve"], "could've": ['could', "'ve"], "would've": ['would', "'ve"], dunno: ["don't", 'know'], kinda: ['kind', 'of'], sorta: ['sort', 'of'], oughta: ['ought', 'to'], "c'mon": ['come', 'on'], tryna: ['trying', 'to'], outta: ['out', 'of'],
+  gonna: ['going', 'to'],
+  wanna: ['want', 'to'],
+  gotta: ['got', 'to'],
+  hafta: ['have', 'to'],
+  gimme: ['give', 'me'],
+  lemme: ['let', 'me'],
+  "let's": ['let', 'us'],
+  ya: ['you'],
+  "y'all": ['you'],
+  "'em": ['them'],
+  em: ['them'],
+  cannot: ['can', 'not'],
+  "'cause": ['because'],
+  cos: ['because'],
+  coz: ['because'],
+  till: ['until'],
+  "'til": ['until'],
+  til: ['until'],
+  alright: ['okay'],
+  ok: ['okay'],
+  "should've": ['should', "'ve"],
+  "could've": ['could', "'ve"],
+  "would've": ['would', "'ve"],
+  dunno: ["don't", 'know'],
+  kinda: ['kind', 'of'],
+  sorta: ['sort', 'of'],
+  oughta: ['ought', 'to'],
+  "c'mon": ['come', 'on'],
+  tryna: ['trying', 'to'],
+  outta: ['out', 'of'],
 }
 
 const NUMBER_WORDS = new Set(
-  'zero nought naught one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand million half quarter quarters third thirds eighth eighths tenth tenths hundredth hundredths sixteenth sixteenths point dozen couple'.split(' '),
+  'zero nought naught one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand million half quarter quarters third thirds eighth eighths tenth tenths hundredth hundredths sixteenth sixteenths point dozen couple'.split(
+    ' ',
+  ),
 )
 const UNIT_WORDS = new Set(
-  'mil mils mm millimetre millimetres millimeter millimeters centimetre centimetres centimeter centimeters cm metre metres meter meters micron microns inch inches foot feet ft yard yards mile miles km kilometre kilometres kilometer kilometers thou thousandths tenths newton newtons nm pound pounds lb lbs foot-pound foot-pounds inch-pound inch-pounds psi bar kpa mpa pascal litre litres liter liters ml millilitre millilitres milliliter milliliters quart quarts pint pints gallon gallons ounce ounces oz cc gram grams kilo kilos kg degree degrees celsius fahrenheit volt volts millivolt millivolts amp amps milliamp milliamps ohm ohms megohm megohms kilohm watt watts kilowatt kilowatts hertz rpm revs revolution revolutions turn turns second seconds minute minutes hour hours day days week weeks month months year years percent per-cent microfarad microfarads farad stroke strokes k ton tons tonne cubic'.split(' '),
+  'mil mils mm millimetre millimetres millimeter millimeters centimetre centimetres centimeter centimeters cm metre metres meter meters micron microns inch inches foot feet ft yard yards mile miles km kilometre kilometres kilometer kilometers thou thousandths tenths newton newtons nm pound pounds lb lbs foot-pound foot-pounds inch-pound inch-pounds psi bar kpa mpa pascal litre litres liter liters ml millilitre millilitres milliliter milliliters quart quarts pint pints gallon gallons ounce ounces oz cc gram grams kilo kilos kg degree degrees celsius fahrenheit volt volts millivolt millivolts amp amps milliamp milliamps ohm ohms megohm megohms kilohm watt watts kilowatt kilowatts hertz rpm revs revolution revolutions turn turns second seconds minute minutes hour hours day days week weeks month months year years percent per-cent microfarad microfarads farad stroke strokes k ton tons tonne cubic'.split(
+    ' ',
+  ),
 )
-const isNumber = (word: string): boolean => /^[\d][\d.,/]*(?:-\d[\d/]*)?$/.test(word) || /^\d+[a-z]*-\d+$/.test(word) || word.split('-').every(part => NUMBER_WORDS.has(part))
-const isSized = (word: string): boolean => /^\d[\d./]*-?(?:mm|mil|inch|in|ml|l|v|w|amp|volt|watt|ohm|hour|minute|micron|point|grit|gauge|pin|way|piece|ton)$/.test(word)
+const isNumber = (word: string): boolean =>
+  /^[\d][\d.,/]*(?:-\d[\d/]*)?$/.test(word) ||
+  /^\d+[a-z]*-\d+$/.test(word) ||
+  word.split('-').every(part => NUMBER_WORDS.has(part))
+const isSized = (word: string): boolean =>
+  /^\d[\d./]*-?(?:mm|mil|inch|in|ml|l|v|w|amp|volt|watt|ohm|hour|minute|micron|point|grit|gauge|pin|way|piece|ton)$/.test(
+    word,
+  )
 
 const TOOLS = new Set(TOOL_HEADS)
 const MATERIALS = new Set(MATERIAL_HEADS)
 /** Nouns that the verb lexicon would claim, besides tools, materials and parts. */
-const NOUNISH = new Set('turn stop work drive mark touch hold run start check test set lift feel look watch pull push order change read rest measure level square light short cut point place kind sort bit bench load charge charging ground earth power heat water oil dust paint grease rust cover record note gap date name number match form face back top bottom side end play slack wear damage film sign fire drop show ride step try call help plan bend split'.split(' '))
-const ADJECTIVES = new Set('new old clean dirty fresh good bad big small little tiny long short thin thick wide narrow deep high low hot cold warm cool dry wet soft hard flat round square sharp blunt tight loose slow slow fast quick light heavy full empty open closed even level straight bent proper right wrong left front rear upper lower inner outer top bottom main other same whole next last first second third spare fine coarse rough smooth plain white black red blue green yellow brown grey gray silver clear sure careful safe dead live live ready different original plastic rubber brass copper steel aluminium aluminum wooden metal nylon ceramic leather cheap nice decent'.split(' '))
+const NOUNISH = new Set(
+  'turn stop work drive mark touch hold run start check test set lift feel look watch pull push order change read rest measure level square light short cut point place kind sort bit bench load charge charging ground earth power heat water oil dust paint grease rust cover record note gap date name number match form face back top bottom side end play slack wear damage film sign fire drop show ride step try call help plan bend split'.split(
+    ' ',
+  ),
+)
+const ADJECTIVES = new Set(
+  'new old clean dirty fresh good bad big small little tiny long short thin thick wide narrow deep high low hot cold warm cool dry wet soft hard flat round square sharp blunt tight loose slow slow fast quick light heavy full empty open closed even level straight bent proper right wrong left front rear upper lower inner outer top bottom main other same whole next last first second third spare fine coarse rough smooth plain white black red blue green yellow brown grey gray silver clear sure careful safe dead live live ready different original plastic rubber brass copper steel aluminium aluminum wooden metal nylon ceramic leather cheap nice decent'.split(
+    ' ',
+  ),
+)
 
 const raw = /(?:\$\s?\d[\d.,]*)|\d[\d.,/]*\d?(?:[a-z]+)?(?:-[a-z\d/.]+)*%?|[a-z]+(?:[-'’][a-z\d]+)*['’]?|['’][a-z]+/giu
+
+const ADVERBS = new Set(
+  'always again already too anywhere here there still never often sometimes usually maybe perhaps once twice anyway however instead together away forever yet almost enough quite rather very much more less most least even ever else far straight backwards forwards clockwise anticlockwise counterclockwise upward downward sideways'.split(
+    ' ',
+  ),
+)
 
 type Piece = { word: string; at: number; to: number; isAfterPause: boolean }
 
@@ -56,7 +132,10 @@ const pieces = (text: string): Piece[] => {
     const to = at + match[0].length
     const isAfterPause = found.length === 0 || /[,;:.!?…—–]|\s-\s/.test(text.slice(last, at))
     last = to
-    const word = match[0].toLowerCase().replaceAll('’', "'").replace(/[.,]+$/, '')
+    const word = match[0]
+      .toLowerCase()
+      .replaceAll('’', "'")
+      .replace(/[.,]+$/, '')
     const opened = OPENED[word]
     const contraction = /^([a-z]+)('(?:s|re|ve|ll|d|m))$/.exec(word)
     const parts = opened ?? (contraction && !/^(?:o|ma)$/.test(contraction[1] ?? '') ? contraction.slice(1) : [word])
@@ -81,6 +160,7 @@ const closedTag = (word: string): Tag | undefined => {
   if (words.PRONOUNS.has(word) || words.SUBJECTS.has(word)) return 'pronoun'
   if (words.PARTICLES.has(word)) return 'particle'
   if (words.PREPOSITIONS.has(word)) return 'preposition'
+  if (ADVERBS.has(word)) return 'adverb'
   if (words.FILLERS.has(word) && verbOf(word) === undefined) return 'filler'
   return undefined
 }
@@ -93,14 +173,26 @@ const nounTag = (word: string): Tag | undefined => {
   return NOUNISH.has(word) ? 'noun' : undefined
 }
 
-const BEFORE_VERB = new Set("to you we i they please just always never don't not let's go ahead then and us 'll will can could should must would might may carefully gently slowly now first next so really help".split(' '))
+const BEFORE_VERB = new Set(
+  "to you we i they please just always never don't not let's go ahead then and us 'll will can could should must would might may carefully gently slowly now first next so really help".split(
+    ' ',
+  ),
+)
 
 /** A word that may be noun or verb: neighbours decide. */
-const isVerbHere = (previous: Piece | undefined, tagBefore: Tag | undefined, next: Piece | undefined, isNoun: boolean): boolean => {
+const isVerbHere = (
+  previous: Piece | undefined,
+  tagBefore: Tag | undefined,
+  next: Piece | undefined,
+  isNoun: boolean,
+): boolean => {
+  if (next !== undefined && !next.isAfterPause && words.AUXILIARIES.has(next.word)) return false
   const after = next === undefined || next.isAfterPause ? undefined : closedTag(next.word)
   const takesObject = after === 'determiner' || after === 'pronoun' || after === 'number'
-  if (tagBefore === 'determiner' || tagBefore === 'preposition' || tagBefore === 'adjective') return !isNoun && takesObject
-  if (previous !== undefined && (BEFORE_VERB.has(previous.word) || tagBefore === 'modal' || tagBefore === 'to')) return !isNoun || previous.word !== 'and' || takesObject || after === 'particle'
+  if (tagBefore === 'determiner' || tagBefore === 'preposition' || tagBefore === 'adjective')
+    return !isNoun && takesObject
+  if (previous !== undefined && (BEFORE_VERB.has(previous.word) || tagBefore === 'modal' || tagBefore === 'to'))
+    return !isNoun || previous.word !== 'and' || takesObject || after === 'particle'
   if (takesObject) return tagBefore !== 'number'
   if (isNoun) return false
   return true
@@ -114,25 +206,48 @@ export const toTokens = (text: string): readonly Token[] => {
     const previous = list[i - 1]
     const before = tokens[i - 1]?.tag
     const { word, at, to, isAfterPause } = piece
-    const make = (tag: Tag, base?: string) => tokens.push({ word, tag, at, to, isAfterPause, ...(base === undefined ? {} : { base }) })
-    if (word === 'cause' && (isAfterPause || before !== 'determiner') && list[i + 1] !== undefined && words.SUBJECTS.has(list[i + 1]?.word ?? '')) return make('cause')
+    const make = (tag: Tag, base?: string) =>
+      tokens.push({ word, tag, at, to, isAfterPause, ...(base === undefined ? {} : { base }) })
+    if (
+      word === 'cause' &&
+      (isAfterPause || before !== 'determiner') &&
+      list[i + 1] !== undefined &&
+      words.SUBJECTS.has(list[i + 1]?.word ?? '')
+    )
+      return make('cause')
     const closed = closedTag(word)
     if (closed === 'pronoun' || closed === 'determiner') {
       const next = list[i + 1]
-      const stands = next === undefined || next.isAfterPause || (closedTag(next.word) ?? 'noun') !== 'noun'
-      return make(words.DETERMINERS.has(word) && words.PRONOUNS.has(word) ? (stands ? 'pronoun' : 'determiner') : closed)
+      const isThird = next !== undefined && verbOf(next.word)?.form === 'third' && nounTag(next.word) === undefined
+      const stands =
+        next === undefined || next.isAfterPause || isThird || !['number', undefined].includes(closedTag(next.word))
+      return make(
+        words.DETERMINERS.has(word) && words.PRONOUNS.has(word) ? (stands ? 'pronoun' : 'determiner') : closed,
+      )
     }
+    if (closed === 'modal' && (word === 'can' || word === 'will') && before === 'determiner') return make('noun')
     if (closed !== undefined) return make(closed)
-    if (UNIT_WORDS.has(word) && (before === 'number' || word.length > 4)) return make(before === 'number' || verbOf(word) === undefined ? 'unit' : 'noun')
+    if (UNIT_WORDS.has(word) && (before === 'number' || word.length > 4))
+      return make(before === 'number' || verbOf(word) === undefined ? 'unit' : 'noun')
     if (before === 'number' && words.MONEY.has(word)) return make('money')
     const noun = nounTag(word)
+    const isThing = noun !== undefined && noun !== 'noun'
     const verb = verbOf(word)
     if (verb !== undefined) {
       if (verb.form === 'base') {
-        if (isVerbHere(isAfterPause ? undefined : previous, isAfterPause ? undefined : before, list[i + 1], noun !== undefined)) return make('verb', verb.base)
+        if (isVerbHere(isAfterPause ? undefined : previous, isAfterPause ? undefined : before, list[i + 1], isThing))
+          return make('verb', verb.base)
         return make(noun ?? 'noun')
       }
-      if (verb.form === 'third') return make(before === 'determiner' || before === 'adjective' || before === 'preposition' || before === 'number' ? (noun ?? 'noun') : noun !== undefined && before !== 'pronoun' ? noun : 'third', verb.base)
+      if (verb.form === 'third')
+        return make(
+          before === 'determiner' || before === 'adjective' || before === 'preposition' || before === 'number'
+            ? (noun ?? 'noun')
+            : noun !== undefined && before !== 'pronoun'
+              ? noun
+              : 'third',
+          verb.base,
+        )
       if (verb.form === 'ing') return make('ing', verb.base)
       return make(ADJECTIVES.has(word) ? 'adjective' : 'past', verb.base)
     }
@@ -141,11 +256,25 @@ export const toTokens = (text: string): readonly Token[] => {
     if (/ly$/.test(word) && word.length > 4) return make('adverb')
     if (/ing$/.test(word) && word.length > 5) return make('ing')
     if (/ed$/.test(word) && word.length > 4) return make('past')
-    if (/^(?:un|re|de|dis)[a-z]{3,}$/.test(word) && (isAfterPause || before === 'to') && closedTag(list[i + 1]?.word ?? '') === 'determiner') return make('verb', word)
+    if (
+      /^(?:un|re|de|dis)[a-z]{3,}$/.test(word) &&
+      (isAfterPause || before === 'to') &&
+      closedTag(list[i + 1]?.word ?? '') === 'determiner'
+    )
+      return make('verb', word)
     // An unknown word that opens a clause and takes an object is an order: "degauss the coil".
     const next = list[i + 1]
     const nextTag = next === undefined || next.isAfterPause ? undefined : closedTag(next.word)
-    if ((isAfterPause || before === 'and' || before === 'filler' || before === 'to') && word.length > 2 && (next?.word === 'the' || next?.word === 'your' || next?.word === 'it' || next?.word === 'them' || next?.word === 'a') && nextTag !== undefined)
+    if (
+      (isAfterPause || before === 'and' || before === 'filler' || before === 'to') &&
+      word.length > 2 &&
+      (next?.word === 'the' ||
+        next?.word === 'your' ||
+        next?.word === 'it' ||
+        next?.word === 'them' ||
+        next?.word === 'a') &&
+      nextTag !== undefined
+    )
       return make('verb', word)
     return make('word')
   })

@@ -5,8 +5,21 @@ import type { Quantity } from '@/lib/quantity/quantity'
 import { readTranscript } from '@/lib/transcript/read'
 import { toSentences } from '@/lib/transcript/sentence'
 
-export type GoldMark = { readonly kind: string; readonly start: number; readonly end: number; readonly text: string; readonly level?: string; readonly hazard?: string }
-export type GoldSpec = Quantity & { readonly name: string; readonly start: number; readonly end: number; readonly tol?: number; readonly ref?: string }
+export type GoldMark = {
+  readonly kind: string
+  readonly start: number
+  readonly end: number
+  readonly text: string
+  readonly level?: string
+  readonly hazard?: string
+}
+export type GoldSpec = Quantity & {
+  readonly name: string
+  readonly start: number
+  readonly end: number
+  readonly tol?: number
+  readonly ref?: string
+}
 export type Gold = {
   readonly sentences: readonly { readonly start: number; readonly end: number; readonly text: string }[]
   readonly marks: readonly GoldMark[]
@@ -15,7 +28,13 @@ export type Gold = {
   readonly materials: readonly string[]
 }
 /** One walkthrough in one form. */
-export type Case = { readonly name: string; readonly form: string; readonly gold: Gold; readonly transcript: Transcript; readonly sentences: readonly Sentence[] }
+export type Case = {
+  readonly name: string
+  readonly form: string
+  readonly gold: Gold
+  readonly transcript: Transcript
+  readonly sentences: readonly Sentence[]
+}
 
 /** Reads every case of a folder in the forms asked for. */
 export const readCases = (folder: string, forms: readonly string[], only?: RegExp): readonly Case[] =>

@@ -8,7 +8,12 @@ export type Example = { readonly features: readonly number[]; readonly isTrue: b
  * @param penalty strength of the penalty (half the inverse of the prior's variance)
  * @returns weights to be summed over the features that hold
  */
-export const fitLogistic = (examples: readonly Example[], scales: readonly number[], penalty: number, rounds = 100): Float64Array => {
+export const fitLogistic = (
+  examples: readonly Example[],
+  scales: readonly number[],
+  penalty: number,
+  rounds = 100,
+): Float64Array => {
   const n = scales.length
   const [w, square] = [new Float64Array(n), new Float64Array(n).fill(1e-8)]
   const s = Float64Array.from(scales)
@@ -18,10 +23,16 @@ export const fitLogistic = (examples: readonly Example[], scales: readonly numbe
     for (let i = 0; i < rows.length; i++) {
       const row = rows[i] as Int32Array
       let z = 0
-      for (let k = 0; k < row.length; k++) { const j = row[k] as number; z += (w[j] as number) * (s[j] as number) }
+      for (let k = 0; k < row.length; k++) {
+        const j = row[k] as number
+        z += (w[j] as number) * (s[j] as number)
+      }
       const example = examples[i] as Example
       const e = (1 / (1 + Math.exp(-z)) - (example.isTrue ? 1 : 0)) * (example.weight ?? 1)
-      for (let k = 0; k < row.length; k++) { const j = row[k] as number; g[j] = (g[j] as number) + e * (s[j] as number) }
+      for (let k = 0; k < row.length; k++) {
+        const j = row[k] as number
+        g[j] = (g[j] as number) + e * (s[j] as number)
+      }
     }
     for (let j = 0; j < n; j++) {
       const gj = (g[j] as number) + 2 * penalty * (w[j] as number)
@@ -42,13 +53,21 @@ export const probabilityOf = (weights: Float64Array, features: readonly number[]
 export type Judged = { readonly p: number; readonly isTrue: boolean; readonly weight?: number }
 
 /** F1 over judged examples at a threshold, `missed` more true ones being out of reach. */
-export const f1At = (judged: readonly Judged[], threshold: number, missed = 0): { f1: number; precision: number; recall: number } => {
+export const f1At = (
+  judged: readonly Judged[],
+  threshold: number,
+  missed = 0,
+): { f1: number; precision: number; recall: number } => {
   let [hit, wrong, lost] = [0, 0, missed]
   for (const { p, isTrue, weight = 1 } of judged) {
     if (p >= threshold) isTrue ? (hit += weight) : (wrong += weight)
     else if (isTrue) lost += weight
   }
-  return { f1: (2 * hit) / (2 * hit + wrong + lost || 1), precision: hit / (hit + wrong || 1), recall: hit / (hit + lost || 1) }
+  return {
+    f1: (2 * hit) / (2 * hit + wrong + lost || 1),
+    precision: hit / (hit + wrong || 1),
+    recall: hit / (hit + lost || 1),
+  }
 }
 
 /** The threshold of best F1, smoothed over its neighbours so that it does not sit on a needle. */

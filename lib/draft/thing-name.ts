@@ -1,0 +1,134 @@
+import { singular } from '@/lib/trade/morphology'
+import type { Token } from '@/lib/trade/tagger'
+import type { NounPhrase } from './noun-phrase'
+
+/** Adjectives that say nothing about which thing it is. */
+const IDLE = new Set(
+  'new old little big small good nice proper cheap decent tiny wee own same other right whole first second next last normal ordinary regular standard simple plain favourite favorite trusty handy cute nasty dirty actual certain particular different another such fancy real brand-new horrible lovely separate couple several few spare'.split(
+    ' ',
+  ),
+)
+
+const ONES: Readonly<Record<string, number>> = {
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+}
+const TENS: Readonly<Record<string, number>> = {
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+}
+const FRACTIONS: Readonly<Record<string, string>> = {
+  half: '1/2',
+  quarter: '1/4',
+  eighth: '1/8',
+  sixteenth: '1/16',
+  'half-inch': '1/2-inch',
+  'quarter-inch': '1/4-inch',
+}
+
+/** "twenty-two" gives "22", "four point eight" gives "4.8"; words that are no number stay. */
+const inDigits = (words: readonly string[]): readonly string[] => {
+  const out: string[] = []
+  let value: number | undefined
+  let decimals = ''
+  let isDecimal = false
+  const flush = () => {
+    if (value !== undefined) out.push(decimals === '' ? String(value) : `${value}.${decimals}`)
+    value = undefined
+    decimals = ''
+    isDecimal = false
+  }
+  words.forEach((word, i) => {
+    const parts = word.split('-')
+    if (parts.every(part => part in ONES || part in TENS)) {
+      const n = parts.reduce((sum, part) => sum + (ONES[part] ?? TENS[part] ?? 0), 0)
+      if (isDecimal) decimals += String(n)
+      else if (value !== undefined && value % 10 === 0 && value >= 20 && n < 10) value += n
+      else {
+        flush()
+        value = n
+      }
+    } else if (word === 'point' && value !== undefined && words[i + 1] !== undefined) isDecimal = true
+    else {
+      flush()
+      out.push(FRACTIONS[word] ?? word)
+    }
+  })
+  flush()
+  return out
+}
+
+const UNITS: Readonly<Record<string, string>> = {
+  mil: 'mm',
+  mils: 'mm',
+  mill: 'mm',
+  millimetre: 'mm',
+  millimeter: 'mm',
+  millimetres: 'mm',
+  millimeters: 'mm',
+}
+const TURNED_BY_SIZE = /(?:spanner|wrench|socket|hex key|allen key|allen|hex|driver)$/
+
+/**
+ * A thing's name for a list: article and idle adjectives dropped, sizes in digits, "17 mil" as "17 mm", "of" phrases kept.
+ * Stuff ("grease") keeps no measure; a piece of something does ("piece of wire").
+ */
+export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): string => {
+  const inside = tokens.slice(phrase.from, phrase.to)
+  const kept = inside.filter(
+    (token, i) =>
+      phrase.from + i >= phrase.head || !(IDLE.has(token.word) || /^(?:just|about|like|some|any)$/.test(token.word)),
+  )
+  const words = inDigits(kept.map(token => token.word)).map(word => UNITS[word] ?? word)
+  const sized = words.map(word =>
+    word.replace(/^(\d[\d.]*)-?(?:mil|mill|mm)$/, '$1 mm').replace(/^(\d[\d./]*)-?in(?:ch)?$/, '$1-inch'),
+  )
+  // A bare whole size on a spanner or socket is in millimetres: common practice, no source.
+  const [first, ...rest] = sized
+  const isBare =
+    first !== undefined &&
+    /^(?:[4-9]|[1-5]\d)$/.test(first) &&
+    rest.length > 0 &&
+    TURNED_BY_SIZE.test(rest.join(' ')) &&
+    !/^(?:mm|inch|volt|watt|point|piece)/.test(rest[0] ?? '')
+  return (isBare ? [first, 'mm', ...rest] : sized).join(' ').trim()
+}
+
+/** The name as it is compared: singular, "safety goggles" and "goggles" apart, spelling folded. */
+export const keyOfThing = (name: string): string =>
+  name
+    .toLowerCase()
+    .replaceAll('-', ' ')
+    .replace(/\bvise\b/g, 'vice')
+    .replace(/\btire\b/g, 'tyre')
+    .replace(/\bgage\b/g, 'gauge')
+    .replace(/\bspanner\b/g, 'wrench')
+    .replace(/\ballen key\b/g, 'hex key')
+    .replace(/\bflashlight\b/g, 'torch')
+    .split(' ')
+    .map(singular)
+    .join(' ')

@@ -1,0 +1,63 @@
+import { type Example, fitLogistic } from './logistic'
+
+/** An example by feature names, with the outcomes that hold, in the case it is from. */
+export type Sample = {
+  readonly name: string
+  readonly features: readonly string[]
+  readonly outcomes: ReadonlySet<string>
+  readonly weight?: number
+}
+
+/** Weights of several outcomes over the features that enough cases show. */
+export type Fitted = {
+  readonly names: readonly string[]
+  readonly index: ReadonlyMap<string, number>
+  readonly weights: Readonly<Record<string, Float64Array>>
+}
+
+export type Settings = {
+  readonly leastCases: number
+  readonly penalty: number
+  readonly scaleOf: (feature: string) => number
+}
+
+/** Fits every outcome. Features found in fewer than `leastCases` cases are left out: they would be learnt by heart. */
+export const fitOutcomes = (
+  samples: readonly Sample[],
+  outcomes: readonly string[],
+  { leastCases, penalty, scaleOf }: Settings,
+): Fitted => {
+  const cases = new Map<string, Set<string>>()
+  for (const { name, features } of samples)
+    for (const feature of features) {
+      const found = cases.get(feature)
+      if (found === undefined) cases.set(feature, new Set([name]))
+      else found.add(name)
+    }
+  const names = [...cases].filter(([, found]) => found.size >= leastCases).map(([feature]) => feature)
+  const index = new Map(names.map((name, i) => [name, i]))
+  const rows = samples.map(({ features }) => features.flatMap(name => index.get(name) ?? []))
+  const scales = names.map(scaleOf)
+  const weights = Object.fromEntries(
+    outcomes.map(outcome => {
+      const examples: Example[] = samples.map(({ outcomes: held, weight }, i) => ({
+        features: rows[i] ?? [],
+        isTrue: held.has(outcome),
+        ...(weight === undefined ? {} : { weight }),
+      }))
+      return [outcome, fitLogistic(examples, scales, penalty)]
+    }),
+  )
+  return { names, index, weights }
+}
+
+/** Log odds of an outcome for features by name. */
+export const oddsOf = ({ index, weights }: Fitted, outcome: string, features: readonly string[]): number => {
+  const row = weights[outcome]
+  let sum = 0
+  for (const feature of features) {
+    const i = index.get(feature)
+    if (i !== undefined) sum += row?.[i] ?? 0
+  }
+  return sum
+}

@@ -1,0 +1,98 @@
+import { featuresAt, readSentence } from '@/lib/draft/feature'
+import type { Model } from '@/lib/draft/model'
+import type { Case } from './cases'
+import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
+import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
+import { packModel } from './pack'
+
+const KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
+
+/** N-grams and neighbours are many: each counts less than a hand-made feature. */
+const SETTINGS: Settings = {
+  leastCases: 5,
+  penalty: 3,
+  scaleOf: name => (/^(?:w|word|before|after):/.test(name) ? 0.5 : 1),
+}
+
+export type SentenceSample = Sample & { readonly form: string; readonly text: string }
+
+export const toSentenceSamples = ({ name, form, gold, sentences }: Case): readonly SentenceSample[] => {
+  const readings = sentences.map(sentence => readSentence(sentence.text))
+  return sentences.map((sentence, i) => {
+    const outcomes = new Set<string>()
+    for (const mark of gold.marks) {
+      const shared = Math.min(mark.end, sentence.end) - Math.max(mark.start, sentence.start)
+      if (shared > 0.5 * Math.min(mark.end - mark.start, sentence.end - sentence.start)) outcomes.add(mark.kind)
+    }
+    return { name, form, text: sentence.text, features: featuresAt(readings, i), outcomes }
+  })
+}
+
+const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
+
+const report = (
+  title: string,
+  samples: readonly SentenceSample[],
+  odds: (sample: SentenceSample, kind: string) => number,
+  thresholds?: Readonly<Record<string, number>>,
+) => {
+  const judgedOf = (kind: string, form?: string): Judged[] =>
+    samples
+      .filter(sample => form === undefined || sample.form === form)
+      .map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind) }))
+  const found: Record<string, number> = {}
+  for (const kind of KINDS) {
+    const at = thresholds?.[kind] ?? bestThreshold(judgedOf(kind))
+    found[kind] = at
+    const rows = ['vtt', 'raw.srt'].map(form => {
+      const { f1, precision, recall } = f1At(judgedOf(kind, form), at)
+      return `${form} F1 ${f1.toFixed(3)} (p ${precision.toFixed(2)} r ${recall.toFixed(2)})`
+    })
+    console.log(`${title} ${kind.padEnd(8)} ${rows.join('  ')} at ${at.toFixed(2)}`)
+  }
+  return { thresholds: found, calibration: Object.fromEntries(KINDS.map(kind => [kind, calibrate(judgedOf(kind))])) }
+}
+
+/** Fits the kinds of sentences; prints how well they hold on cases left out, and on `tests`. */
+export const fitSentences = (cases: readonly Case[], tests: readonly Case[]): Model => {
+  const samples = cases.flatMap(toSentenceSamples)
+  const names = [...new Set(samples.map(sample => sample.name))]
+  const folds = 6
+  const odds = new Map<SentenceSample, Record<string, number>>()
+  for (let fold = 0; fold < folds; fold++) {
+    const out = new Set(names.filter((_, i) => i % folds === fold))
+    const model = fitOutcomes(
+      samples.filter(sample => !out.has(sample.name)),
+      KINDS,
+      SETTINGS,
+    )
+    for (const sample of samples)
+      if (out.has(sample.name))
+        odds.set(sample, Object.fromEntries(KINDS.map(kind => [kind, oddsOf(model, kind, sample.features)])))
+  }
+  const { thresholds, calibration } = report('left out', samples, (sample, kind) => odds.get(sample)?.[kind] ?? 0)
+  const model = fitOutcomes(samples, KINDS, SETTINGS)
+  if (tests.length > 0)
+    report(
+      'test    ',
+      tests.flatMap(toSentenceSamples),
+      (sample, kind) => oddsOf(model, kind, sample.features),
+      thresholds,
+    )
+  const packed = packModel(model, thresholds, calibration)
+  console.log(`${samples.length} sentences, ${packed.features.split(' ').length} features`)
+  const show = process.env.SHOW
+  if (show !== undefined) {
+    const wrong = samples
+      .filter(sample => sample.form === 'vtt')
+      .map(sample => ({ sample, p: sigmoid(odds.get(sample)?.[show] ?? 0), isTrue: sample.outcomes.has(show) }))
+    const list = wrong
+      .sort((a, b) => Math.abs(Number(b.isTrue) - b.p) - Math.abs(Number(a.isTrue) - a.p))
+      .slice(0, Number(process.env.N ?? 50))
+    for (const { sample, p, isTrue } of list)
+      console.log(
+        `${p.toFixed(2)} ${isTrue ? '+' : '-'} ${sample.name} [${[...sample.outcomes].join(' ')}] ${sample.text}`,
+      )
+  }
+  return packed
+}
