@@ -146,6 +146,7 @@ const suffixBound = (lexemes: readonly Lexeme[], to: number): { bound: Bound; to
   let at = to
   if (lexemes[at]?.text === ',' || lexemes[at]?.text === '(') at++
   if (at > to && lexemes[at]?.is === 'word' && lexemes[at]?.text === 'and') return undefined
+  at = passNoun(lexemes, at)
   const lexeme = lexemes[at]
   const next = lexemes[at + 1]
   const startsNext =
@@ -156,6 +157,17 @@ const suffixBound = (lexemes: readonly Lexeme[], to: number): { bound: Bound; to
   if (lexeme?.is !== 'role' || startsNext) return undefined
   const bound = SUFFIX[lexeme.role]
   return bound === undefined ? undefined : { bound, to: at + 1 }
+}
+
+/** `of runout max`, `of pad left minimum`: a few words of what is measured before the bound. */
+const passNoun = (lexemes: readonly Lexeme[], i: number): number => {
+  if (lexemes[i]?.text !== 'of') return i
+  for (let j = i + 2; j < i + 5; j++) {
+    const lexeme = lexemes[j]
+    if (lexeme?.is === 'role' && SUFFIX[lexeme.role] !== undefined) return j
+    if (lexeme?.is !== 'word') return i
+  }
+  return i
 }
 
 const SUFFIX: Readonly<Record<string, Bound>> = {

@@ -53,7 +53,7 @@ const surroundings = (drafted: Drafted, draft: Draft, context: string): Surround
       .slice(Math.max(0, from), to)
       .flatMap(lexeme => (lexeme.is === 'stop' ? [] : lexeme.text.replace(/'s$/, '').split(' ')))
   return {
-    before: words(draft.from - WINDOW, draft.from),
+    before: words(draft.from - WINDOW, Math.max(draft.from, draft.phrase.term.from)),
     after: words(draft.to, draft.to + WINDOW),
     all: [],
     context,

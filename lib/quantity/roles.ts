@@ -117,8 +117,24 @@ const ROWS: readonly (readonly [Role, string])[] = [
   ['range', 'to, through, thru, till, until, up through, on up to, all the way to, all the way up to'],
 ]
 
-export const ROLES: Trie<Role> = trieOf(ROWS)
+const phrasesOf = (role: Role): readonly string[] =>
+  ROWS.flatMap(([own, phrases]) => (own === role ? phrases.split(',').map(phrase => phrase.trim()) : []))
 
+/** `no more than`, `not under`: a comparison with its negation is a bound of the other side. */
+const negatedRows = (): readonly (readonly [Role, string])[] =>
+  (
+    [
+      ['at-most', 'more'],
+      ['at-least', 'less'],
+    ] as const
+  ).map(([bound, comparison]) => [
+    bound,
+    ['no', 'not', 'never', 'not any', 'nothing', 'and not', 'but not', 'not a hair', 'not a thou']
+      .flatMap(no => phrasesOf(comparison).map(phrase => `${no} ${phrase}`))
+      .join(', '),
+  ])
+
+export const ROLES: Trie<Role> = trieOf([...negatedRows(), ...ROWS])
 /** Intervals said in one word: count and UCUM code. */
 export const INTERVALS: Readonly<Record<string, readonly [number, string]>> = {
   yearly: [1, 'a'],
