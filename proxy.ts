@@ -32,4 +32,4 @@ export const proxy = (request: NextRequest): NextResponse => {
   return response
 }
 
-export const config = { matcher: ['/((?!_next/static|vendor/|demo/|favicon).*)'] }
+export const config = { matcher: ['/((?!_next/static|vendor/|demo/|icon).*)'] }

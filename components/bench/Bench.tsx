@@ -7,6 +7,7 @@ import type { SheetActions } from '@/components/sheet/actions'
 import { Sheet } from '@/components/sheet/Sheet'
 import { Talk } from '@/components/talk/Talk'
 import { toSheet } from '@/lib/procedure/sheet'
+import { readQuantities } from '@/lib/quantity/read'
 import type { Finding } from '@/lib/review/rule'
 import { toSentences } from '@/lib/transcript/sentence'
 import { toTalk, type WordRange } from '@/lib/transcript/talk'
@@ -126,6 +127,11 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     },
     areSingleKeysOn,
   )
+  // The grammar of quantities builds its tables when first used: once now, when nobody waits for it.
+  useEffect(() => {
+    const warm = setTimeout(() => readQuantities('12 mm'), 800)
+    return () => clearTimeout(warm)
+  }, [])
   useEffect(() => {
     document.title = `${project.procedure.title || 'Recording'} · Tellwright`
   }, [project.procedure.title])

@@ -1,5 +1,3 @@
-import { fingerprintOf } from '@/lib/footage/fingerprint'
-import { openFootage } from '@/lib/footage/open'
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import { parseProject } from '@/lib/procedure/project-file'
@@ -31,6 +29,10 @@ const isText = async (file: File): Promise<boolean> => {
 
 const asFootage = async (given: GivenFile): Promise<Result<Sorted>> => {
   const { file } = given
+  const [{ openFootage }, { fingerprintOf }] = await Promise.all([
+    import('@/lib/footage/open'),
+    import('@/lib/footage/fingerprint'),
+  ])
   const opened = await openFootage(file, file.name)
   if (!opened.ok) return opened
   const { seconds, notices, close } = opened.value

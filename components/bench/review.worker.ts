@@ -1,0 +1,19 @@
+import type { Project } from '@/lib/procedure/project'
+import type { Transcript } from '@/lib/procedure/recording'
+import { reviewProject } from '@/lib/review/review'
+
+/** What the page sends: the project without its transcript, and the transcript only when it changed. */
+export type ToReviewer = {
+  readonly turn: number
+  readonly project: Project
+  readonly transcript?: Transcript | null
+}
+
+let transcript: Transcript | null = null
+
+/** Reviews off the main thread, so that typing and marking never wait for the rules. */
+self.onmessage = ({ data }: MessageEvent<ToReviewer>) => {
+  if (data.transcript !== undefined) transcript = data.transcript
+  const project = { ...data.project, recording: { ...data.project.recording, transcript } }
+  self.postMessage({ findings: reviewProject(project) })
+}
