@@ -1,7 +1,11 @@
 import { ALL_FORMATS, BlobSource, Input } from 'mediabunny'
+import { detectorOn } from './detector'
+import { loadFvad } from './engines-web'
 import type { FromListener, ToListener } from './listen-messages'
 import { addPeaks, PEAKS_PER_SECOND, silentPeaks } from './peaks'
 import { type DecodeWhole, soundPieces } from './sound'
+import { speechFinder } from './speech'
+import { voiceStream } from './voice-stream'
 
 const scope = self as unknown as DedicatedWorkerGlobalScope
 const say = (message: FromListener, transfer: Transferable[] = []) => scope.postMessage(message, transfer)
@@ -18,7 +22,9 @@ const decodeWhole: DecodeWhole = (bytes, rate) =>
     say({ say: 'decode', id, bytes, rate }, [bytes.buffer])
   })
 
-const listen = async (file: Blob, seconds: number): Promise<void> => {
+const listen = async (file: Blob, seconds: number, origin: string): Promise<void> => {
+  const finder = speechFinder(detectorOn(await loadFvad(origin), 1))
+  const voice = voiceStream(finder.push)
   const input = new Input({ source: new BlobSource(file), formats: ALL_FORMATS })
   const track = await input.getPrimaryAudioTrack()
   if (track === null) return say({ say: 'failed', why: 'there is no sound in this file' })
@@ -33,19 +39,21 @@ const listen = async (file: Blob, seconds: number): Promise<void> => {
   }
   for await (const piece of soundPieces(track, { decodeWhole })) {
     addPeaks(peaks, piece)
+    voice.push(piece)
     done = piece.start + (piece.channels[0]?.length ?? 0) / piece.rate
     if (done * PEAKS_PER_SECOND - sent > 10 * PEAKS_PER_SECOND) send()
   }
   if (done === 0) return say({ say: 'failed', why: 'none of the sound in this file can be decoded' })
   done = seconds
   send()
-  say({ say: 'heard', speech: [] })
+  voice.end()
+  say({ say: 'heard', speech: finder.end() })
 }
 
 scope.onmessage = ({ data }: MessageEvent<ToListener>) => {
   switch (data.say) {
     case 'listen':
-      listen(data.file, data.seconds).catch((error: unknown) =>
+      listen(data.file, data.seconds, data.origin).catch((error: unknown) =>
         say({ say: 'failed', why: error instanceof Error ? error.message : String(error) }),
       )
       return

@@ -1,7 +1,9 @@
+import { execFile } from 'node:child_process'
 import { createReadStream } from 'node:fs'
 import { readdir } from 'node:fs/promises'
 import { createServer, type Server } from 'node:http'
 import { extname, join, normalize } from 'node:path'
+import { promisify } from 'node:util'
 import { type Browser, chromium, type Page } from '@playwright/test'
 import { build } from 'esbuild'
 import type { Footage } from './page'
@@ -82,6 +84,7 @@ declare global {
 
 /** Starts Chromium on a page that has lib/footage; the site's vendored files are served from public/. */
 export const footagePage = async (entry = 'tests/lib/footage/page.ts'): Promise<FootagePage> => {
+  await promisify(execFile)(process.execPath, ['scripts/vendor.mjs'])
   const server = await serve(entry)
   const address = server.address()
   const port = typeof address === 'object' && address !== null ? address.port : 0

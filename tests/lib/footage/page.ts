@@ -1,9 +1,10 @@
 // Loaded into the browser by browser.ts: everything of lib/footage that the tests call there.
+import { fingerprintOf } from '@/lib/footage/fingerprint'
 import { listen } from '@/lib/footage/listen'
 import { openFootage } from '@/lib/footage/open'
 import * as peaks from '@/lib/footage/peaks'
 import { soundPieces } from '@/lib/footage/sound'
 
-const footage = { openFootage, listen, soundPieces, ...peaks }
+const footage = { fingerprintOf, openFootage, listen, soundPieces, ...peaks }
 export type Footage = typeof footage
 Object.assign(globalThis, { footage })

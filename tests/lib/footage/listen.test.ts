@@ -1,0 +1,102 @@
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { type FootagePage, footagePage } from './browser'
+import { ffmpeg, makeTalk, sampleFolder } from './samples'
+
+let folder: Awaited<ReturnType<typeof sampleFolder>>
+let page: FootagePage
+
+beforeAll(async () => {
+  folder = await sampleFolder()
+  const { path } = folder
+  await makeTalk(path)
+  await ffmpeg('-stream_loop', '8', '-i', path('talk.wav'), '-ac', '2', '-ar', '44100', '-c:a', 'aac', path('long.m4a'))
+  await ffmpeg('-i', path('long.m4a'), '-c:a', 'libmp3lame', path('long.mp3'))
+  await ffmpeg('-i', path('long.m4a'), '-c:a', 'libopus', path('long.webm'))
+  await ffmpeg('-i', path('end.mp4'), '-an', '-c', 'copy', path('silent.mp4'))
+  page = await footagePage()
+}, 120_000)
+
+afterAll(async () => {
+  await page.close()
+  await folder.remove()
+})
+
+const OPEN = `
+  const opened = await footage.openFootage(file, file.name)
+  if (!opened.ok) return opened.problems
+`
+
+/** Spans of speech: 4 sentences, 9 times over. */
+type Heard = {
+  ways: { sound: string }
+  buckets: number
+  worst: number
+  share: number
+  speech: [number, number][]
+  reports: number[]
+}
+
+test.each(['long.m4a', 'long.mp3', 'long.webm', 'talk.wav'])(
+  '[F5] peaks of %s are those of its samples, one by one',
+  async name => {
+    const heard = await page.on<Heard>(
+      folder.path(name),
+      `${OPEN}
+    const reports = []
+    const listened = await footage.listen(opened.value, { onProgress: ({ done }) => reports.push(done) })
+    if (!listened.ok) return listened.problems
+    const { peaks, seconds, speech } = listened.value
+    const plain = footage.silentPeaks(seconds)
+    for await (const piece of footage.soundPieces(await opened.value.input.getPrimaryAudioTrack())) footage.addPeaks(plain, piece)
+    const off = plain.map((peak, i) => Math.abs(peak - peaks[i]))
+    return {
+      ways: opened.value.ways,
+      buckets: peaks.length - Math.ceil(seconds * 100 - 1e-6),
+      worst: Math.max(...off),
+      share: off.filter(by => by > 0.02).length / off.length,
+      speech: speech.map(({ start, end }) => [start, end]),
+      reports,
+    }`,
+    )
+    expect(heard).toMatchObject({ ways: { sound: 'browser' }, buckets: 0 })
+    expect(heard.share).toBeLessThan(0.01)
+    expect(heard.speech.length).toBeGreaterThanOrEqual(name === 'talk.wav' ? 3 : 27)
+    expect(heard.reports.at(-1)).toBeGreaterThan(name === 'talk.wav' ? 9 : 80)
+  },
+)
+
+test('[F5] what was listened to is kept by fingerprint, and the second time nothing is decoded', async () => {
+  const result = await page.on<{ same: boolean; keys: string[]; reports: number }>(
+    folder.path('talk.wav'),
+    `${OPEN}
+    const kept = new Map()
+    const cache = { get: async key => kept.get(key), put: async (key, value) => void kept.set(key, value) }
+    const fingerprint = await footage.fingerprintOf(file)
+    const first = await footage.listen(opened.value, { cache, fingerprint })
+    let reports = 0
+    const second = await footage.listen(opened.value, { cache, fingerprint, onProgress: () => reports++ })
+    return { same: first.value === second.value, keys: [...kept.keys()], reports }`,
+  )
+  expect(result).toEqual({ same: true, keys: [expect.stringMatching(/^listened-\d+-[0-9a-f]{64}$/)], reports: 0 })
+})
+
+test('[F5] listening can be stopped; the worker is gone then', async () => {
+  const before = page.page.workers().length
+  const said = await page.on<string>(
+    folder.path('long.m4a'),
+    `${OPEN}
+    const control = new AbortController()
+    setTimeout(() => control.abort(new DOMException('stopped', 'AbortError')), 30)
+    try { await footage.listen(opened.value, { signal: control.signal }); return 'went through' } catch (error) { return error.name }`,
+  )
+  expect(said).toBe('AbortError')
+  await expect.poll(() => page.page.workers().length).toBe(before)
+})
+
+test('[F5] footage without sound says there is nothing to listen to', async () => {
+  const said = await page.on<string>(
+    folder.path('silent.mp4'),
+    `${OPEN} return (await footage.listen(opened.value)).problems[0].code`,
+  )
+  expect(said).toBe('no-sound')
+})
