@@ -1,17 +1,15 @@
 import type { PhrasingContent } from 'mdast'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
+import { findingLine, findingLines } from './findings'
 import { type Block, bullets, emphasis, heading, item, link, paragraph, quote, strong, table, text } from './nodes'
-import type { PublishedFinding, PublishOptions } from './publication'
+import type { PublishOptions } from './publication'
 import { SECTIONS } from './sections'
 import { countOf, toLine, toParagraphs } from './text'
 import { CLOSING_HEADING, CLOSING_NOTE, formatInterval } from './words'
 
 /** What the head must say before anything else, as a bold opening, a sentence and a list. */
 export type Notice = { readonly opening: string; readonly text: string; readonly items: readonly string[] }
-
-const findingLine = ({ message, where }: PublishedFinding): string =>
-  toLine(where === undefined || where === '' ? message : `${message} (${where})`)
 
 /** How many marks a sheet holds, and how many cautions among the pencilled. */
 const counts = (sheet: Sheet) => {
@@ -122,22 +120,9 @@ const titled = (title: string, items: readonly PhrasingContent[][]): readonly Bl
 
 /** All findings and what was let stand, where they were asked for. */
 export const findingsSections = (sheet: Sheet, options: PublishOptions): readonly Block[] => {
-  if (options.listFindings !== true) return []
-  const findings = options.findings ?? []
-  const open = findings.filter(({ waived }) => waived === undefined)
-  const waived = findings.filter(finding => finding.waived !== undefined)
-  const stated = waived.map(finding => [text(`${findingLine(finding)} Let stand: ${toLine(finding.waived ?? '')}`)])
-  const others =
-    waived.length > 0
-      ? []
-      : sheet.waivers.map(({ rule, reason }) => [text(`${toLine(rule)}. Let stand: ${toLine(reason)}`)])
-  return [
-    ...titled(
-      SECTIONS.findings,
-      open.map(finding => [strong(`${finding.level}:`), text(` ${findingLine(finding)}`)]),
-    ),
-    ...titled(SECTIONS.waivers, [...stated, ...others]),
-  ]
+  const { findings, waived } = findingLines(sheet, options)
+  const plain = (lines: readonly string[]) => lines.map(line => [text(line)])
+  return [...titled(SECTIONS.findings, plain(findings)), ...titled(SECTIONS.waivers, plain(waived))]
 }
 
 /** Rows of the sign-off table, to be filled in by hand. */

@@ -1,4 +1,5 @@
 import type { Project } from '@/lib/procedure/project'
+import type { Sentence } from '@/lib/procedure/recording'
 
 /** How values are written: as they were said, in SI-based metric units, in US customary units, or the first with the other in brackets. */
 export const UNIT_CHOICES = ['as-said', 'metric', 'us', 'both'] as const
@@ -32,10 +33,12 @@ export type PublishOptions = {
   readonly clips?: ReadonlyMap<string, Uint8Array>
   /** Faces to embed in the handout (WOFF2), by weight; default: what the reader's machine has. */
   readonly fonts?: ReadonlyMap<'text-400' | 'text-700' | 'figures-400', Uint8Array>
-  /** Paper of the handout. Default `a4`. Both print on either; this sets the page box of the PDF. */
+  /** Paper of the handout; default: what the printer has. A PDF needs one. */
   readonly paper?: 'a4' | 'letter'
   readonly notes?: NotesLimits
   readonly captions?: CaptionLimits
+  /** What was said, reflowed by lib/transcript; without it captions are made from the cues as they stand. */
+  readonly sentences?: readonly Sentence[]
 }
 
 /** Limits of the show notes. */

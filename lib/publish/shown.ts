@@ -1,5 +1,5 @@
 import { BASES, type Kind, LEVELS } from '@/lib/procedure/kinds'
-import { type Mark } from '@/lib/procedure/mark'
+import type { Mark } from '@/lib/procedure/mark'
 import { UNIT_CHOICES, type UnitChoice } from './publication'
 import { toLine } from './text'
 import { formatValue, parseValue } from './value'
@@ -128,7 +128,12 @@ export const reconcile = (
   const touched = new Set(
     PARTS.filter(([key]) => lines.every(line => line[key] !== shown[key])).flatMap(([, fields]) => fields),
   )
-  return withNoted(plain, new Map([...noted].filter(([field]) => !touched.has(field))))
+  // A noted lack of an equivalent says that what stands in brackets was converted, not stated: a changed value leaves it.
+  const isConverted = noted.has('equivalent') && noted.get('equivalent') === undefined
+  return withNoted(
+    plain,
+    new Map([...noted].filter(([field]) => !touched.has(field) || (field === 'equivalent' && isConverted))),
+  )
 }
 
 const withNoted = (plain: ShownFields, noted: ReadonlyMap<ShownField, ShownFields[ShownField]>): ShownFields => {

@@ -1,0 +1,224 @@
+import type { Element, ElementContent, Root } from 'hast'
+import { toHtml } from 'hast-util-to-html'
+import { h } from 'hastscript'
+import type { Mark } from '@/lib/procedure/mark'
+import type { Sheet } from '@/lib/procedure/sheet'
+import { formatTime } from '@/lib/procedure/time'
+import { footageAddress } from './address'
+import { findingLines } from './findings'
+import { flag, looseElement, panel, stepElement } from './handout-parts'
+import { handoutStyle } from './handout-style'
+import { headLines, type Notice, SIGN_OFF_COLUMNS, SIGN_OFF_ROWS, toNotices } from './head'
+import type { LineSetting } from './line'
+import type { PublishOptions } from './publication'
+import { SECTIONS, SPEC_COLUMNS, type StepNumbers, sameName, stepNumbers } from './sections'
+import { marksOf, selected } from './selection'
+import { toShown } from './shown'
+import { toLine, toParagraphs } from './text'
+import { CLOSING_HEADING, CLOSING_NOTE } from './words'
+
+const section = (title: string, ...children: ElementContent[]): Element[] =>
+  children.length === 0 ? [] : [h('section', [h('h2', title), ...children])]
+
+const stepLink = (number: number | undefined, word: string): ElementContent[] =>
+  number === undefined ? [] : [h('a.uses', { href: `#step-${number}` }, `${word}${number}`)]
+
+const noticeBox = ({ opening, text, items }: Notice): Element =>
+  h(opening.startsWith('Not fit') ? 'div.said' : 'div.said.open', { role: 'note' }, [
+    h('strong', opening),
+    ` ${text}`,
+    ...(items.length === 0
+      ? []
+      : [
+          h(
+            'ul',
+            items.map(line => h('li', line)),
+          ),
+        ]),
+  ])
+
+const head = (sheet: Sheet, notices: readonly Notice[]): Element => {
+  const { footage } = sheet
+  const facts: (readonly [string, string])[] = [
+    ...headLines(sheet),
+    ...(footage === null ? [] : [['Footage', `${toLine(footage.name)}, ${formatTime(footage.seconds)}`] as const]),
+  ]
+  return h('header', [
+    h('h1', toLine(sheet.heading.title) || 'Untitled procedure'),
+    ...(facts.length === 0
+      ? []
+      : [
+          h(
+            'dl.facts',
+            facts.flatMap(([label, value]) => [h('dt', label), h('dd', value)]),
+          ),
+        ]),
+    ...notices.map(noticeBox),
+  ])
+}
+
+/** Tools or materials with boxes to tick while laying them out. */
+const things = (sheet: Sheet, kind: 'tool' | 'material', numbers: StepNumbers, setting: LineSetting): Element[] => {
+  const names = kind === 'tool' ? sheet.tools : sheet.materials
+  const all = marksOf(sheet).filter(mark => mark.kind === kind)
+  return names.map(name => {
+    const { text, aside } = toShown(name, setting.units)
+    const steps = all.filter(mark => sameName(mark, name)).flatMap(mark => numbers.get(mark.id) ?? [])
+    const uses = [...new Set(steps)].sort((a, b) => a - b)
+    const where = uses.length === 0 ? '' : ` ${uses.length === 1 ? 'step' : 'steps'} ${uses.join(', ')}`
+    return h('li', [
+      h('span.box', { ariaHidden: 'true' }),
+      h('span', [text, ...(aside === undefined ? [] : [` (${aside})`]), ...flag(name), h('span.uses', where)]),
+    ])
+  })
+}
+
+const lists = (sheet: Sheet, numbers: StepNumbers, setting: LineSetting): Element[] => {
+  const groups = (['tool', 'material'] as const).flatMap(kind => {
+    const items = things(sheet, kind, numbers, setting)
+    return items.length === 0
+      ? []
+      : [h('div', [h('h2', kind === 'tool' ? SECTIONS.tools : SECTIONS.materials), h('ul', items)])]
+  })
+  return groups.length === 0 ? [] : [h(groups.length === 1 ? 'section.lists.one' : 'section.lists', groups)]
+}
+
+const specTable = (specs: readonly Mark[], numbers: StepNumbers, setting: LineSetting): ElementContent[] => {
+  const row = (mark: Mark) => {
+    const { text, value = '', tail = '', aside = '' } = toShown(mark, setting.units)
+    return h('tr', [
+      h('td', [text, ...flag(mark)]),
+      h('td', [h('span.value', value)]),
+      h('td', tail),
+      h('td', aside),
+      h('td', stepLink(numbers.get(mark.id), '')),
+    ])
+  }
+  if (specs.length === 0) return []
+  return [
+    h('table', [
+      h('thead', [
+        h(
+          'tr',
+          SPEC_COLUMNS.map(word => h('th', { scope: 'col' }, word)),
+        ),
+      ]),
+      h('tbody', specs.map(row)),
+    ]),
+  ]
+}
+
+const list = (items: readonly ElementContent[][]): ElementContent[] =>
+  items.length === 0
+    ? []
+    : [
+        h(
+          'ul.plain',
+          items.map(item => h('li', item)),
+        ),
+      ]
+
+const signOff = (sheet: Sheet): Element =>
+  h('table.sign-off', [
+    h('thead', [
+      h(
+        'tr',
+        SIGN_OFF_COLUMNS.map(word => h('th', { scope: 'col' }, word)),
+      ),
+    ]),
+    h(
+      'tbody',
+      SIGN_OFF_ROWS.map((row, i) =>
+        h('tr', [
+          h('th', { scope: 'row' }, row),
+          h('td', i === 0 ? toLine(sheet.heading.author) : ''),
+          h('td'),
+          h('td'),
+        ]),
+      ),
+    ),
+  ])
+
+const body = (whole: Sheet, options: PublishOptions): ElementContent[] => {
+  const sheet = selected(whole, options)
+  const numbers = stepNumbers(sheet)
+  const setting = {
+    address: footageAddress(sheet.footage?.name, options.footageAddress),
+    units: options.units ?? 'as-said',
+  }
+  const text = (mark: Mark): ElementContent[] => [
+    { type: 'text', value: `${toShown(mark, setting.units).text} ` },
+    ...stepLink(numbers.get(mark.id), 'step '),
+    ...flag(mark),
+  ]
+  const { findings, waived } = findingLines(sheet, options)
+  const steps = sheet.steps.map(step => stepElement(step, setting, options.stills?.get(step.mark.id)))
+  const scope = toParagraphs(sheet.heading.scope).map(lines =>
+    h(
+      'p',
+      lines.flatMap((line, i): ElementContent[] =>
+        i === 0 ? [{ type: 'text', value: line }] : [h('br'), { type: 'text', value: line }],
+      ),
+    ),
+  )
+  return [
+    head(sheet, toNotices(whole, options)),
+    ...section(SECTIONS.scope, ...scope),
+    ...section(
+      SECTIONS.safety,
+      ...sheet.safety.map(mark => panel(mark, setting, stepLink(numbers.get(mark.id), 'step '))),
+    ),
+    ...lists(sheet, numbers, setting),
+    ...(steps.length === 0 ? [] : section(SECTIONS.steps, h('ol', steps))),
+    ...(sheet.loose.length === 0
+      ? []
+      : section(
+          SECTIONS.loose,
+          h(
+            'ul',
+            sheet.loose.map(mark => looseElement(mark, setting)),
+          ),
+        )),
+    ...section(SECTIONS.specs, ...specTable(sheet.specs, numbers, setting)),
+    ...section(SECTIONS.symptoms, ...list(sheet.symptoms.map(text))),
+    ...section(
+      SECTIONS.references,
+      ...list(
+        sheet.heading.references.map(({ title, part }) => [
+          { type: 'text', value: [toLine(title), toLine(part)].filter(Boolean).join(', ') },
+        ]),
+      ),
+    ),
+    ...section(SECTIONS.findings, ...list(findings.map(line => [{ type: 'text', value: line }]))),
+    ...section(SECTIONS.waivers, ...list(waived.map(line => [{ type: 'text', value: line }]))),
+    ...section(SECTIONS.signOff, signOff(sheet)),
+    h('section.closing', [h('h2', CLOSING_HEADING), h('p', CLOSING_NOTE)]),
+  ]
+}
+
+/**
+ * A sheet as one self-contained HTML file that prints on A4 and Letter: pictures inside, no scripts, nothing fetched.
+ * Page numbers, title and revision stand on every page (CSS Paged Media margin boxes).
+ *
+ * @returns HTML 5. Never throws.
+ */
+export const toHandout = (sheet: Sheet, options: PublishOptions = {}): string => {
+  const title = toLine(sheet.heading.title) || 'Untitled procedure'
+  const revision = toLine(sheet.heading.revision)
+  const root: Root = {
+    type: 'root',
+    children: [
+      { type: 'doctype' },
+      h('html', { lang: 'en' }, [
+        h('head', [
+          h('meta', { charSet: 'utf-8' }),
+          h('title', title),
+          h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+          h('style', handoutStyle(title, revision === '' ? '' : `Revision ${revision}`, options)),
+        ]),
+        h('body', [h('main', body(sheet, options))]),
+      ]),
+    ],
+  }
+  return `${toHtml(root)}\n`
+}
