@@ -137,3 +137,6 @@ export const actionsOf = onceForText((text: string): readonly Action[] => {
   }
   return clauses.map(finish)
 })
+
+/** @returns the base form of the verb a text begins with, adverbs and conditions skipped; undefined where there is none. */
+export const leadingVerb = (text: string): string | undefined => actionsOf(text)[0]?.verb

@@ -1,7 +1,8 @@
 import type { Project, Waiver } from '@/lib/procedure/project'
 import { FINDING_LEVELS, type Finding, type FindingLevel, type FindingPlace, type Found, type Rule } from './rule'
 import { RULES } from './rules/index'
-import { toSubject } from './subject'
+import { NO_SHOP_RULES, type ShopRules } from './shop'
+import { type Subject, toSubject } from './subject'
 import { waiverKey } from './waiver'
 
 const toFinding = (rule: Rule, found: Found, waivers: readonly Waiver[]): Finding => {
@@ -16,6 +17,18 @@ const toFinding = (rule: Rule, found: Found, waivers: readonly Waiver[]): Findin
     ...(waiver === undefined ? {} : { waived: waiver.reason }),
   }
 }
+
+/** A level the shop sets replaces the rule's; one finding may still weigh less, as the rule says. */
+const findingsOf = (rule: Rule, subject: Subject): readonly Finding[] => {
+  const set = subject.shop.levels[rule.id]
+  if (set === 'off') return []
+  return rule
+    .check(subject)
+    .map(found => toFinding(rule, set === undefined ? found : { ...found, level: set }, subject.project.waivers))
+}
+
+/** What a review may be told. */
+export type ReviewOptions = { readonly rules?: ShopRules }
 
 /** Seconds into the footage where a finding's place begins; lists after the marks, the whole last. */
 const startOf = (place: FindingPlace, starts: ReadonlyMap<string, number>): number =>
@@ -36,13 +49,14 @@ export const isAtLeast = (finding: Finding, level: FindingLevel): boolean =>
  * be wrong or dangerous.
  *
  * @param project any valid project
+ * @param options the shop's own rules
  * @returns findings in order of the footage, those of lists and the whole last; waived ones too, with `waived`. The
  *   same project gives the same findings. Never throws.
  */
-export const reviewProject = (project: Project): readonly Finding[] => {
-  const subject = toSubject(project)
+export const reviewProject = (project: Project, { rules = NO_SHOP_RULES }: ReviewOptions = {}): readonly Finding[] => {
+  const subject = toSubject(project, rules)
   const starts = new Map(project.marks.map(({ id, start }) => [id, start]))
-  const findings = RULES.flatMap(rule => rule.check(subject).map(found => toFinding(rule, found, project.waivers)))
+  const findings = RULES.flatMap(rule => findingsOf(rule, subject))
   return findings
     .map((finding, i) => ({ finding, i, start: startOf(finding.place, starts) }))
     .sort((a, b) => (a.start === b.start ? a.i - b.i : a.start - b.start))

@@ -1,6 +1,7 @@
 import type { Edit } from '@/lib/procedure/edit'
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Project } from '@/lib/procedure/project'
+import type { ShopRules } from './shop'
 import type { Subject } from './subject'
 
 /** How much a finding weighs: `stop` blocks a release, `fix` should be mended, `consider` is a thought. */
@@ -52,6 +53,8 @@ export type Rule = {
   readonly trips: Project
   /** A project that does not. */
   readonly passes: Project
+  /** The shop's rules its samples are read with, for rules that need some. */
+  readonly shop?: Partial<ShopRules>
   /** Pure and total. */
   readonly check: (subject: Subject) => readonly Found[]
 }

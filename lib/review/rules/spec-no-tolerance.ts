@@ -1,33 +1,42 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { isToleranced } from '@/lib/quantity/quantity'
-import { type Dimension, dimensionOf } from '../dimension'
+import type { QuantityKind } from '@/lib/quantity/unit-table'
+import { dimensionOf } from '@/lib/quantity/units'
 import { eachMark } from '../memo'
 import { atMark, type FindingLevel, type Rule } from '../rule'
 import { sample } from '../sample'
 
 /** Where a limit nearly always has a range in the manual, and missing it damages something. */
-const TIGHT = new Set<Dimension>([
+const TIGHT = new Set<QuantityKind>([
   'torque',
   'pressure',
   'length',
-  'electric',
+  'voltage',
+  'current',
+  'resistance',
+  'capacitance',
   'force',
-  'speed',
-  'turn',
+  'frequency',
   'angle',
+  'rotation',
   'temperature',
 ])
 
 /** What is due, not what is measured: "every 200 hours" needs no tolerance. */
 const DUE = /\b(interval|every|due|schedule|service life|recheck distance|re-check distance)\b/i
 
-const isDue = (mark: Mark, dimension: Dimension): boolean =>
-  DUE.test(mark.text) ||
-  /\bwhichever\b|\bevery\b/i.test(mark.reference ?? '') ||
-  dimension === 'calendar' ||
-  dimension === 'distance'
+const CALENDAR = new Set(['mo', 'a', 'wk', 'd'])
 
-const levelFor = (dimension: Dimension): FindingLevel => (TIGHT.has(dimension) ? 'fix' : 'consider')
+const isDue = ({ text, reference = '', quantity }: Mark): boolean =>
+  DUE.test(text) ||
+  /\b(?:whichever|every)\b/i.test(reference) ||
+  CALENDAR.has(quantity?.unit ?? '') ||
+  dimensionOf(quantity?.unit ?? '') === 'distance'
+
+const levelFor = (unit: string): FindingLevel => {
+  const kind = dimensionOf(unit)
+  return kind !== undefined && TIGHT.has(kind) ? 'fix' : 'consider'
+}
 
 /** One value without limits can't be checked: every reading misses it. */
 export const specNoTolerance: Rule = {
@@ -48,9 +57,8 @@ export const specNoTolerance: Rule = {
   check: eachMark(['spec'], mark => {
     const { quantity } = mark
     if (quantity?.nominal === undefined || isToleranced(quantity)) return []
-    const dimension = dimensionOf(quantity.unit ?? '')
-    if (isDue(mark, dimension)) return []
+    if (isDue(mark)) return []
     const message = `"${mark.text}" is one value without limits. Add the range or the plus-or-minus the maker gives, or say that it is a maximum or a minimum.`
-    return [{ place: atMark(mark), level: levelFor(dimension), message }]
+    return [{ place: atMark(mark), level: levelFor(quantity.unit ?? ''), message }]
   }),
 }

@@ -1,0 +1,53 @@
+import { HAZARDS } from '@/lib/trade/hazards'
+import { actionsOf } from './action'
+import { onceForText } from './memo'
+
+/** Consequences by how grave they are. @source ANSI Z535.6 (from memory): what each signal word stands for */
+const DEATH =
+  /\b(?:kill\w*|death|die[sd]?|dead(?:ly)?(?! test| leg| band)|fatal\w*|lethal|electrocut\w*|suffocat\w*|asphyx\w*|drown\w*)\b/i
+const INJURY =
+  /\b(?:injur\w*|burn(?:s|ed|t)?\b(?! out)|cuts?\b|cut off|crush\w*|shock\w*|blind\w*|poison\w*|scald\w*|maim\w*|amputat\w*|sever(?:s|ed)?|lacerat\w*|pinch\w*|trap(?:s|ped)?|pierc\w*|punctur\w*|bruis\w*|break(?:s)? (?:bones|fingers|a)|fingers?|skin|eyes?|eyesight|lungs?|hearing|deaf\w*|frostbite|sting\w*|infect\w*|irritat\w*|hurt\w*|harm\w*|bites?|explo\w*|fire|ignite\w*|toxic|crash\w*|fall\w*|caught|drawn in|hit (?:you|your|the face)|strain\w*|inhal\w*|breath\w*|sick|cancer|slip\w*|entangl\w*|kickback|fly out|flies out|thrown|hands?|toes|feet|face|limbs?|hospital|stab\w*|gash\w*|swallow\w*|choke)\b/i
+const DAMAGE =
+  /\b(?:damag\w*|ruin\w*|wreck\w*|destroy\w*|strip(?:s|ped)?|crack(?:s|ed)?|leak\w*|warp\w*|seiz\w*|fail\w*|scrap|break(?:s|age)?|broken|wear\w*(?! (?:eye|gloves|safety|goggles|a |hearing|ear|protect))|contaminat\w*|corro\w*|jam\w*|distort\w*|bend(?:s)?|bent|snap\w*|score[sd]?|scratch\w*|chip(?:s|ped)?|clog\w*|foul\w*|overheat\w*|burns? out|come apart|comes? loose|locks? the|void\w*|lose\w*|lost|short(?:s|ed)? (?:out|circuit)|swell\w*|dries|harden\w*|stain\w*|trip(?:s|ped)?|blow(?:s)? the (?:fuse|seal)|spoil\w*|soak\w*|carries over|grit|pop(?:s)? out|come out|shear\w*|deform\w*|rust\w*|tear(?:s)?|torn|misalign\w*|shorten\w*|reduc\w*|weaken\w*|starv\w*|drives? grit|drain(?:s|ed)? the|wrong reading|won't|doesn't|will not|cannot)\b/i
+
+/** Words that tell to avoid or protect, besides plain instructions. */
+const AVOIDS =
+  /\b(?:do not|don't|never|not to|avoid|keep|wear|must|only|before|until|away|clear of|make sure|ensure|let\b|allow|use|stop|leave|isolate|disconnect|unplug|release|support|ventilat\w*|outdoors|protect\w*|no (?:smoking|flames?|loose|gloves|bare|sparks?|water|heat)|stay|stand|hold|watch|beware|mind|take care|be careful|follow|gloves on|goggles|with (?:two people|gloves))\b/i
+const NAMES_HAZARD = new RegExp(HAZARDS.map(({ signals }) => signals.source).join('|'), 'i')
+const HAZARD_WORDS =
+  /\b(?:hot|heat|steam|pressur\w*|spring\w*|live|volt\w*|electric\w*|current|charg\w*|fuel|petrol|gasoline|vapou?r\w*|fumes?|gas(?:es)?|acid\w*|caustic|chemical\w*|solvent\w*|dust|sharp|blade\w*|edge\w*|glass|swarf|rotat\w*|spin\w*|turning|moving|belt\w*|pulley\w*|fan\w*|chain\w*|gear\w*|heavy|load\w*|raised|suspended|jack\w*|fall\w*|roll\w*|oil|fluid\w*|water|batter\w*|capacitor\w*|terminal\w*|airbag\w*|refrigerant|exhaust|carbon monoxide|noise|loud|laser|uv|flame\w*|spark\w*|fire|explosive|hydraulic|jet|hose|air\b|sling\w*|ladder|edge|cord|cable|tool|key|start\w*|unexpected\w*|ride|drive|engine|machine|saw|cutter|needle|compressor|piston\w*|brak\w*|slippery|wet|ice|cold|particles?|chips?|debris|lead|asbestos|sewage|germs|magnet\w*|tension\w*|torque|overtighten\w*|overfill\w*|dry|contaminat\w*|dirt|grease|lever\w*|mix\w*|bleach|antifreeze|coolant|adhesive|paint|parts?|seal\w*|thread\w*|surface\w*|lint|pipe\w*|wire\w*|element|panel|door|lid|cover|guard)\b/i
+
+/** What a caution says and how grave its consequence is. */
+export type CautionParts = {
+  readonly hasHazard: boolean
+  readonly consequence: 'death' | 'injury' | 'damage' | undefined
+  readonly hasAvoidance: boolean
+}
+
+/** @returns the three parts a safety message is made of. @source ANSI Z535.6 (from memory): hazard, consequence, avoidance */
+export const cautionParts = onceForText((text: string): CautionParts => {
+  const consequence = DEATH.test(text)
+    ? 'death'
+    : INJURY.test(text)
+      ? 'injury'
+      : DAMAGE.test(text)
+        ? 'damage'
+        : undefined
+  return {
+    hasHazard: HAZARD_WORDS.test(text) || NAMES_HAZARD.test(text),
+    consequence,
+    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:]/).some(part => actionsOf(part.trim()).length > 0),
+  }
+})
+
+const SERIOUS =
+  /\b(?:serious\w*|sever(?:e|ely)|maim\w*|amputat\w*|blind\w*|cut off|take (?:off )?(?:your |a )?fingers?|fingers? off|limb|permanent\w*|lose (?:a|an|your))\b/i
+
+/** @returns whether the text speaks of grave harm to people. */
+export const isSerious = (text: string): boolean => DEATH.test(text) || SERIOUS.test(text)
+
+const PEOPLE =
+  /\b(?:you|your|fingers?|hands?|skin|eyes?|people|person|someone|anybody|burns? (?:skin|you|badly)|injur\w*|lungs?|hearing|shock|cuts?|scald\w*|crush\w*|poison\w*|face|feet|foot|child\w*)\b/i
+
+/** @returns whether the harm spoken of is to people, not only to things. */
+export const harmsPeople = (text: string): boolean => isSerious(text) || (INJURY.test(text) && PEOPLE.test(text))

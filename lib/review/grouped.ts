@@ -1,0 +1,11 @@
+/** @returns the values by key, keys in order of appearance. */
+export const grouped = <K, V>(values: readonly V[], keyOf: (value: V) => K): ReadonlyMap<K, readonly V[]> => {
+  const groups = new Map<K, V[]>()
+  for (const value of values) {
+    const key = keyOf(value)
+    const group = groups.get(key)
+    if (group === undefined) groups.set(key, [value])
+    else group.push(value)
+  }
+  return groups
+}

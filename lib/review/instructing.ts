@@ -1,0 +1,33 @@
+import type { Sentence } from '@/lib/procedure/recording'
+import { actionsOf } from './action'
+import { onceForText } from './memo'
+
+/** What speakers say before the order itself. Common speech, no source. */
+const LEAD_IN =
+  /^(?:(?:okay|ok|all right|alright|right|so|now|then|next|and|but|um|uh|er|well|first(?:ly| thing| of all)?|second(?:ly)?|third(?:ly)?|finally|lastly|after that|once (?:that's|that is|it's) (?:done|out|off)|from (?:there|here)|at this point|again|also|just|simply|here|there we go|what (?:you|we|i) (?:do|want to do|wanna do|need to do) (?:here |now )?is|the (?:first|next|last) thing (?:is|to do is)|(?:you|we)(?:'re| are) (?:going to|gonna)|(?:you|we)'ll (?:want to|need to|have to)?|(?:you|we|i) (?:want to|wanna|need to|have to|can|should|must|always)|i(?:'m| am) (?:going to|gonna)|let's|let us|go ahead and|please|always|make sure (?:you|to)|be sure to|it's time to)[\s,]*)+/i
+const STRONG =
+  /\b(?:make sure|you(?: really)? (?:want|need|have|must|should|gotta)|must be|has to be|have to be|should be|needs to be|don't|do not|never)\b/i
+const CHAT =
+  /\b(?:subscribe|like button|comment|channel|see you|thanks for|coffee|my name|welcome|video|episode|price|paid|cheers)\b|\?$/i
+
+/** @returns the sentence without what leads in to the order. */
+export const withoutLeadIn = (text: string): string => text.replace(LEAD_IN, '')
+
+/** @returns whether a sentence tells to do, look at or avoid something. */
+export const isInstructing = onceForText((text: string): boolean => {
+  if (CHAT.test(text)) return false
+  const bare = withoutLeadIn(text)
+  const [first] = actionsOf(bare)
+  if (first !== undefined && (first.things.length > 0 || first.particle !== undefined)) return true
+  return STRONG.test(text)
+})
+
+/** @returns whether a sentence plainly orders an action on something. */
+export const isOrder = onceForText((text: string): boolean => {
+  if (CHAT.test(text)) return false
+  const [first] = actionsOf(withoutLeadIn(text))
+  return first !== undefined && first.acts.size > 0 && first.things.some(({ head }) => head !== '')
+})
+
+/** A sentence of the talk and whether any mark covers most of it. */
+export type Covered = { readonly sentence: Sentence; readonly isCovered: boolean }

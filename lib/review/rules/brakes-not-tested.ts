@@ -1,0 +1,65 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
+import { quote } from '../late'
+import { actsOn, lastStep, linesOf, REDO } from '../proof'
+import { addStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const BRAKE = /^(?:brake|caliper|pad|rotor|disc|shoe|drum)$/
+const ABOUT = /\b(?:brakes?|calipers?|brake (?:pads?|shoes?|discs?|hose|fluid)|chain brake)\b/i
+const CONTEXT = /\b(?:brak\w*|calipers?)\b/i
+/** Pumped up, and seen to hold before anyone moves off. */
+const HOLDS =
+  /\b(?:(?:brakes?|lever|pedal)\b[^.;]*\b(?:hold\w*|stops?|stopped|bites?|grips?|keeps?)|(?:hold|holds|push|roll|rock|stop\w*|walking pace|spin)\b[^.;]*\bbrak\w*|brake test|test\w*[^.;]*\bbrak\w*|brakes? (?:work|function)\w*|slow speed|low speed[^.;]*brak\w*|wheels? lock)/i
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const isBrakeJob =
+    CONTEXT.test(`${sheet.heading.title} ${sheet.heading.equipment}`) ||
+    sheet.steps.some(({ mark }) =>
+      /\bbrake (?:pads?|shoes?|caliper|hose|fluid|cable|lever|disc|drum)\b/i.test(mark.text),
+    )
+  if (!isBrakeJob) return []
+  const worked = (step: SheetStep) =>
+    (ABOUT.test(step.mark.text) || CONTEXT.test(sheet.heading.title)) && actsOn(step.mark.text, REDO, BRAKE)
+  const last = lastStep(sheet, worked)
+  if (last === undefined) return []
+  if (linesOf(sheet).some(({ text, step }) => step.number >= last.number && HOLDS.test(text))) return []
+  const message = `The brake was worked on in step ${last.number}, ${quote(last.mark)}, and nothing shows that it holds before anyone moves off. Add a test standing still, then at walking pace.`
+  return [
+    {
+      place: atMark(last.mark),
+      message,
+      remedy: addStep(
+        'brake-test',
+        'Press the brake until it is firm and check that it holds, first standing still, then at walking pace',
+        sheet.steps.length,
+        last.mark,
+      ),
+    },
+  ]
+}
+
+/** A brake is tried before it is trusted. */
+export const brakesNotTested: Rule = {
+  id: 'brakes-not-tested',
+  level: 'stop',
+  about: 'A brake was worked on, and nothing shows that it holds before the machine moves.',
+  why: 'The first press after the job moves the pads, not the machine; found out on the road, that is a crash.',
+  source: 'common practice, no source',
+  trips: sample([
+    ['step', 'Take the brake pads out'],
+    ['step', 'Fit the new brake pads'],
+    ['step', 'Refit the wheel'],
+    ['step', 'Ride to bed the pads in'],
+  ]),
+  passes: sample([
+    ['step', 'Take the brake pads out'],
+    ['step', 'Fit the new brake pads'],
+    ['step', 'Refit the wheel'],
+    ['step', 'Pump the lever until it is firm'],
+    ['check', 'Brake holds the bike when it is pushed'],
+    ['step', 'Ride to bed the pads in'],
+  ]),
+  check,
+}

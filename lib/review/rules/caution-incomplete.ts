@@ -1,0 +1,37 @@
+import { cautionParts } from '../caution-parts'
+import { quote } from '../late'
+import { eachMark } from '../memo'
+import { atMark, type Rule } from '../rule'
+import { sample } from '../sample'
+
+/** What, what it does to you, how not to. */
+export const cautionIncomplete: Rule = {
+  id: 'caution-incomplete',
+  level: 'consider',
+  about: 'A caution lacks the hazard, what it does, or how to avoid it.',
+  why: '"Be careful here" changes nothing; people take care when they know of what, and why.',
+  source: 'ANSI Z535.6 (from memory): a safety message says hazard, consequence and avoidance',
+  trips: sample([
+    ['step', 'Drain the boiler'],
+    ['caution', 'Be careful here', { level: 'warning' }],
+  ]),
+  passes: sample([
+    ['step', 'Drain the boiler'],
+    ['caution', 'Hot water scalds skin; let the boiler cool first', { level: 'warning' }],
+  ]),
+  check: eachMark(['caution'], mark => {
+    const { hasHazard, consequence, hasAvoidance } = cautionParts(mark.text)
+    const missing = [
+      ...(hasHazard || mark.hazard !== undefined ? [] : ['what the danger is']),
+      ...(consequence === undefined ? ['what it does'] : []),
+      ...(hasAvoidance ? [] : ['how to avoid it']),
+    ]
+    if (missing.length === 0) return []
+    return [
+      {
+        place: atMark(mark),
+        message: `The caution ${quote(mark)} does not say ${missing.join(', nor ')}. Add it, as the maker’s manual puts it.`,
+      },
+    ]
+  }),
+}

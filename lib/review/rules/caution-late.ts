@@ -1,0 +1,77 @@
+import type { Mark } from '@/lib/procedure/mark'
+import type { SheetStep } from '@/lib/procedure/sheet'
+import { presences } from '../danger'
+import { doneTooEarly, quote } from '../late'
+import { attachTo } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { stemSet } from '../words'
+
+const COMMON = new Set(
+  'touch keep make clear work let never wear burn cut hurt kill damage serious injury cause remove fit use open turn run put hold check step hot hand face clean set start move pull push take'.split(
+    ' ',
+  ),
+)
+
+const shared = (caution: Mark, step: SheetStep): number => {
+  const own = stemSet(step.mark.text)
+  return [...stemSet(caution.text)].filter(stem => !COMMON.has(stem) && own.has(stem)).length
+}
+
+/** The earlier step a caution speaks of in so many words, where its own and every later step say nothing of it. */
+const spokenOf = (caution: Mark, number: number, steps: readonly SheetStep[]): SheetStep | undefined => {
+  if (steps.slice(number - 1).some(step => shared(caution, step) > 0)) return undefined
+  return steps.slice(0, number - 1).find(step => shared(caution, step) >= 2)
+}
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const found = new Map<Mark, SheetStep>()
+  for (const { step, cautions, protectedFrom } of presences(sheet)) {
+    const [first] = cautions
+    const isInTime =
+      cautions.some(({ number }) => number <= step.number) ||
+      (protectedFrom !== undefined && protectedFrom <= step.number)
+    if (first !== undefined && !isInTime) found.set(first.mark, step)
+  }
+  for (const { number, cautions } of sheet.steps)
+    for (const caution of cautions) {
+      const early =
+        found.get(caution) ?? doneTooEarly(caution.text, sheet.steps, number) ?? spokenOf(caution, number, sheet.steps)
+      if (early !== undefined) found.set(caution, early)
+    }
+  return [...found].map(([caution, step]) => ({
+    place: atMark(caution),
+    message: `The ${caution.level ?? 'caution'} ${quote(caution)} stands after step ${step.number}, ${quote(step.mark)}, which brings the danger. Move it before that step.`,
+    remedy: attachTo(caution, step.mark, step.number),
+  }))
+}
+
+/** A warning after the fact warns nobody. */
+export const cautionLate: Rule = {
+  id: 'caution-late',
+  level: 'stop',
+  about: 'A caution stands after the step it is for.',
+  why: 'Whoever works down the sheet has done the dangerous thing by the time the warning is read.',
+  source:
+    'ANSI Z535.6 on embedded safety messages; IEC/IEEE 82079-1:2019: the warning comes before the action (from memory)',
+  trips: sample([
+    ['step', 'Remove the coil spring with a spring compressor'],
+    ['step', 'Fit the damper'],
+    [
+      'caution',
+      'A compressed spring can fly out and kill; never stand in its line',
+      { level: 'danger', hazard: 'spring' },
+    ],
+  ]),
+  passes: sample([
+    ['step', 'Remove the coil spring with a spring compressor'],
+    [
+      'caution',
+      'A compressed spring can fly out and kill; never stand in its line',
+      { level: 'danger', hazard: 'spring' },
+    ],
+    ['step', 'Fit the damper'],
+  ]),
+  check,
+}

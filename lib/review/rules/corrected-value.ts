@@ -1,0 +1,54 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { quote } from '../late'
+import { atMark, type Found, type Remedy, type Rule } from '../rule'
+import { numbersIn, readingsIn, wordsAround } from '../said'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const CUE =
+  /\b(?:sorry|no[,—-]? |correct\w*|scratch that|strike|i mean|i meant|make that|wait|rather|actually|my mistake|i misspoke|not \d|take that back)\b/i
+
+const remedyFor = (mark: Mark, quantity: NonNullable<Mark['quantity']>): Remedy => ({
+  label: 'Take the corrected value',
+  edits: [{ do: 'change-mark', id: mark.id, to: { quantity } }],
+})
+
+const check = ({ project, sentences }: Subject): readonly Found[] => {
+  if (sentences.length === 0) return []
+  return project.marks.flatMap((mark): Found[] => {
+    const { quantity } = mark
+    const value = quantity?.nominal ?? quantity?.low ?? quantity?.high
+    if (mark.kind !== 'spec' || value === undefined) return []
+    const words = wordsAround(sentences, mark, 0, 2)
+    if (!CUE.test(words)) return []
+    for (const reading of readingsIn(words)) {
+      const withdrawn = reading.notes.filter(({ kind }) => kind === 'withdrawn').flatMap(({ text }) => numbersIn(text))
+      const now = [reading.quantity.nominal, reading.quantity.low, reading.quantity.high]
+      if (withdrawn.includes(value) && !now.includes(value))
+        return [
+          {
+            place: atMark(mark),
+            message: `${quote(mark)} still has ${value}, which the speaker takes back ("${reading.text}"). Take the corrected value.`,
+            remedy: remedyFor(mark, reading.quantity),
+          },
+        ]
+    }
+    return []
+  })
+}
+
+/** The slip was put right in the talk, not on the sheet. */
+export const correctedValue: Rule = {
+  id: 'corrected-value',
+  level: 'stop',
+  about: 'The speaker corrects a value, and the mark still has the old one.',
+  why: 'The sheet would pass on the very slip that was put right.',
+  source: 'common practice, no source',
+  trips: sample([['spec', 'hub nut torque', { quantity: { nominal: 40, unit: 'N.m' } }]], {
+    talk: ['Torque the hub nut to 40, no, sorry, 30 newton metres.'],
+  }),
+  passes: sample([['spec', 'hub nut torque', { quantity: { nominal: 30, unit: 'N.m' } }]], {
+    talk: ['Torque the hub nut to 40, no, sorry, 30 newton metres.'],
+  }),
+  check,
+}

@@ -1,0 +1,40 @@
+import { presences } from '../danger'
+import { quote } from '../late'
+import { addCaution } from '../remedy'
+import { atMark, type FindingLevel, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const check = ({ sheet }: Subject): readonly Found[] =>
+  presences(sheet).flatMap(({ hazard, step, cautions, protectedFrom }): Found[] => {
+    if (cautions.length > 0 || protectedFrom !== undefined) return []
+    const level: FindingLevel = hazard.level === 'danger' ? 'stop' : 'fix'
+    const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`
+    return [
+      {
+        place: atMark(step.mark),
+        level,
+        message,
+        remedy: addCaution(step.mark, hazard.id, hazard.level, hazard.caution),
+      },
+    ]
+  })
+
+/** The hazard is there; the warning is not. */
+export const hazardNoCaution: Rule = {
+  id: 'hazard-no-caution',
+  level: 'stop',
+  about: 'Steps, tools or materials bring a hazard and no caution speaks of it before.',
+  why: 'An experienced hand takes the care without saying so; the reader does not know that it was taken.',
+  source: 'ANSI Z535.6; IEC/IEEE 82079-1:2019 on warnings (from memory); hazard by hazard see lib/trade/hazards.ts',
+  trips: sample([['step', 'Blow the dust out of the housing with an air gun']]),
+  passes: sample([
+    ['step', 'Blow the dust out of the housing with an air gun'],
+    [
+      'caution',
+      'Compressed air throws grit that can blind; wear safety glasses',
+      { level: 'caution', hazard: 'eye-injury' },
+    ],
+  ]),
+  check,
+}

@@ -1,0 +1,45 @@
+import { DEFERS, LICENSED, type LicensedWork } from '@/lib/trade/licensed'
+import { quote } from '../late'
+import { onceForText } from '../memo'
+import { addCaution } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const licensedIn = onceForText((text: string): readonly LicensedWork[] =>
+  LICENSED.filter(({ signals, not }) => signals.test(text) && not?.test(text) !== true),
+)
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const { heading, steps, loose } = sheet
+  const lines = steps.flatMap(({ mark, cautions, checks, reasons }) =>
+    [mark, ...cautions, ...checks, ...reasons].map(({ text }) => text),
+  )
+  if ([heading.scope, ...lines, ...loose.map(({ text }) => text)].some(text => DEFERS.test(text))) return []
+  const seen = new Set<LicensedWork>()
+  return steps.flatMap(({ mark, number, tools }) =>
+    [mark, ...tools]
+      .flatMap(({ text }) => licensedIn(text))
+      .flatMap((work): Found[] => {
+        if (seen.has(work)) return []
+        seen.add(work)
+        const message = `Step ${number}, ${quote(mark)}, is work for ${work.who}. Say so in a caution and send the reader to them and to local codes.`
+        return [{ place: atMark(mark), message, remedy: addCaution(mark, work.id, 'danger', work.caution) }]
+      }),
+  )
+}
+
+/** Some work is not for everybody. */
+export const licensedWork: Rule = {
+  id: 'licensed-work',
+  level: 'stop',
+  about: 'Work that law or common sense leaves to the licensed, with no line that defers to them and to local codes.',
+  why: 'A clear sheet makes hard work look easy; some of it kills people who were not trained for it, or others.',
+  source: 'local codes and law, no single source; kinds of work in lib/trade/licensed.ts',
+  trips: sample([['step', 'Charge the system with refrigerant']]),
+  passes: sample([
+    ['step', 'Charge the system with refrigerant'],
+    ['caution', 'Refrigerant freezes skin; only certified people may charge it, by local law', { level: 'danger' }],
+  ]),
+  check,
+}

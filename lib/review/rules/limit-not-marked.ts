@@ -1,0 +1,69 @@
+import type { Sentence } from '@/lib/procedure/recording'
+import { gapBetween, sharedTime } from '@/lib/procedure/time'
+import { hasNumber, isToleranced } from '@/lib/quantity/quantity'
+import { type Reading, readQuantities } from '@/lib/quantity/read'
+import { onceFor } from '../memo'
+import type { Found, Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const readings = onceFor((sentences: readonly Sentence[]): readonly (readonly Reading[])[] =>
+  sentences.map(({ text }, i) => readQuantities(text, { context: sentences[i - 1]?.text ?? '' })),
+)
+/** Firm enough to be a limit of the job and not of a story. */
+const FIRM =
+  /\b(?:torque|should|must|needs?|at least|at most|no more|no less|between|within|maximum|minimum|max|min|plus or minus|set (?:it|the)|gap|clearance|tolerance|limit|not (?:over|under|more|less)|up to)\b/i
+const STORY =
+  /\b(?:mine|ours|this one|last (?:week|month|year|time|spring)|i (?:once|had|paid|bought|did)|(?:he|she|they) (?:said|used|put|applied|had|got|did)|was|were|used to|years? (?:ago|old)|cost|trainee|customer|reads?|got|shop down|neighbou?r|other (?:model|machine|one))\b/i
+
+const check = ({ project, sentences }: Subject): readonly Found[] => {
+  if (sentences.length === 0 || project.marks.length === 0) return []
+  const specs = project.marks.filter(({ kind }) => kind === 'spec').sort((a, b) => a.start - b.start)
+  const values = new Set(specs.flatMap(({ quantity }) => [quantity?.low, quantity?.high, quantity?.nominal]))
+  return sentences.flatMap((sentence, i): Found[] => {
+    const own = (readings(sentences)[i] ?? []).filter(
+      ({ quantity, equivalentOf }) => hasNumber(quantity) && quantity.unit !== undefined && equivalentOf === undefined,
+    )
+    const left = own.filter(
+      ({ quantity }) =>
+        ![quantity.low, quantity.high, quantity.nominal].some(value => value !== undefined && values.has(value)),
+    )
+    if (left.length === 0 || STORY.test(sentence.text)) return []
+    if (!left.some(({ quantity }) => isToleranced(quantity)) && !FIRM.test(sentence.text)) return []
+    if (
+      specs.some(
+        spec =>
+          sharedTime(spec, sentence) > 0 &&
+          specs.filter(other => gapBetween(other, sentence) === 0).length >= own.length,
+      )
+    )
+      return []
+    const [first] = left
+    return [
+      {
+        place: { at: 'talk', start: sentence.start, end: sentence.end },
+        message: `The talk gives a limit that no spec holds: "${first?.text ?? ''}". Mark it, or leave it out on purpose.`,
+      },
+    ]
+  })
+}
+
+/** A limit that stayed in the talk. */
+export const limitNotMarked: Rule = {
+  id: 'limit-not-marked',
+  level: 'consider',
+  about: 'A limit is said and no spec holds it.',
+  why: 'What is not marked is not on the sheet.',
+  source: 'common practice, no source',
+  trips: sample([['step', 'Torque the cover screws']], {
+    talk: ['Torque the cover screws.', 'They must be between 8 and 10 newton metres.'],
+  }),
+  passes: sample(
+    [
+      ['step', 'Torque the cover screws'],
+      ['spec', 'cover screw torque', { quantity: { low: 8, high: 10, unit: 'N.m' } }],
+    ],
+    { talk: ['Torque the cover screws.', 'They must be between 8 and 10 newton metres.'] },
+  ),
+  check,
+}

@@ -1,0 +1,28 @@
+import type { Rule } from '../rule'
+import { sample } from '../sample'
+import { unrestored } from '../unrestored'
+
+/** A lock comes off by the one who put it on. */
+export const lockNotRemoved: Rule = {
+  id: 'lock-not-removed',
+  level: 'fix',
+  about: 'A lock or tag is put on and never taken off.',
+  why: 'Someone will cut a lock whose owner has gone home; the sheet has to say when it comes off, and by whom.',
+  source: 'OSHA 29 CFR 1910.147 on release from lockout (from memory)',
+  trips: sample([
+    ['step', 'Lock out the isolator'],
+    ['step', 'Replace the belt'],
+    ['step', 'Refit the guard'],
+  ]),
+  passes: sample([
+    ['step', 'Lock out the isolator'],
+    ['step', 'Replace the belt'],
+    ['step', 'Take your lock off and switch on'],
+  ]),
+  check: unrestored({
+    undone: 'locked',
+    was: 'locked out',
+    never: 'unlocked',
+    step: 'Remove the lock and tag from {}',
+  }),
+}

@@ -1,0 +1,100 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
+import { FASTENERS } from '@/lib/trade/pairs'
+import { type Action, actionsOf } from '../action'
+import { quote } from '../late'
+import { moveStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { isSameThing, type Thing } from '../thing'
+import { undoneBy } from '../undone'
+
+/** Verbs that say the thing was undone before. */
+const AGAIN = new Set(
+  'refit reinstall reconnect reassemble replug refasten reattach remount reinsert rehang'.split(' '),
+)
+const MAKES = new Set('cut mix make prepare build print mill bend form crimp splice shape assemble'.split(' '))
+const TAKES = new Set(['removed', 'disconnected'])
+
+type Row = { readonly step: SheetStep; readonly action: Action; readonly thing: Thing }
+
+const rowsOf = (steps: readonly SheetStep[]): readonly Row[] =>
+  steps.flatMap(step =>
+    actionsOf(step.mark.text).flatMap(action =>
+      action.things.filter(({ head }) => head !== '').map(thing => ({ step, action, thing })),
+    ),
+  )
+
+const isAgain = ({ action }: Row): boolean =>
+  AGAIN.has(action.verb) || (action.particle === 'back' && action.acts.has('refit'))
+
+const isTaking = ({ action, thing }: Row): boolean => {
+  const undone = undoneBy(action, thing)
+  return undone !== undefined && TAKES.has(undone)
+}
+
+/** Whether `earlier` needs what `later` brings about. */
+const isUpsideDown = (earlier: Row, later: Row): boolean => {
+  if (isAgain(earlier) && isTaking(later)) return true
+  if (
+    MAKES.has(later.action.verb) &&
+    earlier.action.acts.has('refit') &&
+    !MAKES.has(earlier.action.verb) &&
+    later.thing.words.length > 1
+  )
+    return true
+  const isTight = earlier.action.verb === 'torque' || earlier.action.verb === 'tighten'
+  return isTight && FASTENERS.has(earlier.thing.head) && isFitting(later) && later.thing.words.length > 1
+}
+
+const isFitting = ({ action }: Row): boolean =>
+  action.acts.has('refit') &&
+  !action.acts.has('remove') &&
+  action.verb !== 'tighten' &&
+  action.verb !== 'torque' &&
+  !action.acts.has('close') === !AGAIN.has(action.verb)
+
+/** Index by head, so that a long procedure stays linear. */
+const byHead = (rows: readonly Row[]): ReadonlyMap<string, readonly Row[]> => {
+  const map = new Map<string, Row[]>()
+  for (const row of rows) map.set(row.thing.head, [...(map.get(row.thing.head) ?? []), row])
+  return map
+}
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const rows = rowsOf(sheet.steps)
+  const heads = byHead(rows)
+  const seen = new Set<string>()
+  return rows.flatMap(row => {
+    const kin = heads.get(row.thing.head) ?? []
+    const wasBefore = kin.some(other => other.step.number < row.step.number && isSameThing(other.thing, row.thing))
+    if (wasBefore || seen.has(row.step.mark.id)) return []
+    const later = kin.find(
+      other => other.step.number > row.step.number && isSameThing(other.thing, row.thing) && isUpsideDown(row, other),
+    )
+    if (later === undefined) return []
+    seen.add(row.step.mark.id)
+    const message = `Step ${row.step.number}, ${quote(row.step.mark)}, needs what step ${later.step.number}, ${quote(later.step.mark)}, brings about. Put that one first.`
+    return [{ place: atMark(row.step.mark), message, remedy: moveStep(later.step.mark, row.step.number) }]
+  })
+}
+
+/** Refitted before it came off. */
+export const needsLater: Rule = {
+  id: 'needs-later',
+  level: 'fix',
+  about: 'A step needs something that only a later step brings about.',
+  why: 'The reader gets stuck, or guesses.',
+  source: 'IEC/IEEE 82079-1:2019: steps in the order of doing (from memory)',
+  trips: sample([
+    ['step', 'Refit the pump cover'],
+    ['step', 'Clean the strainer'],
+    ['step', 'Remove the pump cover'],
+  ]),
+  passes: sample([
+    ['step', 'Remove the pump cover'],
+    ['step', 'Clean the strainer'],
+    ['step', 'Refit the pump cover'],
+  ]),
+  check,
+}

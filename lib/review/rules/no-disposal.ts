@@ -1,0 +1,69 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
+import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
+import { quote } from '../late'
+import { onceForText } from '../memo'
+import { addStep } from '../remedy'
+import { atMark, type FindingLevel, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const wastesIn = onceForText((text: string): readonly Waste[] =>
+  WASTES.filter(({ arises, not }) => arises.test(text) && not?.test(text) !== true),
+)
+
+/** Kinds of waste a line about disposal speaks of; empty where it names none and so stands for every kind. */
+const namedIn = onceForText(
+  (text: string): ReadonlySet<Waste> => new Set(WASTES.filter(({ named }) => named.test(text))),
+)
+const OTHER = /\b(?:condensate|water|rinse|swarf|packaging|drained water)\b/i
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const first = new Map<Waste, SheetStep>()
+  for (const step of sheet.steps)
+    for (const { text } of [step.mark, ...step.materials])
+      for (const waste of wastesIn(text)) if (!first.has(waste)) first.set(waste, step)
+  if (first.size === 0) return []
+  const lines = sheet.steps
+    .flatMap(({ mark, checks, cautions }) => [mark, ...checks, ...cautions].map(({ text }) => text))
+    .concat(
+      sheet.loose.map(({ text }) => text),
+      sheet.heading.scope,
+    )
+  const said = lines.filter(text => DISPOSAL.test(text))
+  const isHandled = (waste: Waste) =>
+    said.some(text => namedIn(text).has(waste) || (namedIn(text).size === 0 && !OTHER.test(text)))
+  return [...first].flatMap(([waste, step]): Found[] => {
+    if (isHandled(waste)) return []
+    const level: FindingLevel = waste.isHazardous ? 'fix' : 'consider'
+    const message = `Step ${step.number}, ${quote(step.mark)}, leaves waste behind and nothing says where it goes. ${waste.advice}.`
+    return [
+      {
+        place: atMark(step.mark),
+        level,
+        message,
+        remedy: addStep(`disposal-${waste.id}`, waste.advice, sheet.steps.length, step.mark),
+      },
+    ]
+  })
+}
+
+/** Waste oil has an address. */
+export const noDisposal: Rule = {
+  id: 'no-disposal',
+  level: 'fix',
+  about: 'Waste fluid, battery, filter, solvent or worn parts come about with no word on where they go.',
+  why: 'What the sheet does not say goes down the drain.',
+  source: 'IEC/IEEE 82079-1:2019 on disposal (from memory); local rules decide',
+  trips: sample([
+    ['step', 'Drain the engine oil'],
+    ['step', 'Refit the drain plug'],
+    ['step', 'Fill with new oil'],
+  ]),
+  passes: sample([
+    ['step', 'Drain the engine oil'],
+    ['step', 'Refit the drain plug'],
+    ['step', 'Fill with new oil'],
+    ['step', 'Take the used oil to a collection point'],
+  ]),
+  check,
+}

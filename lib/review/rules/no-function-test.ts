@@ -1,0 +1,60 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
+import type { Act } from '@/lib/trade/pairs'
+import { actionsOf } from '../action'
+import { quote } from '../late'
+import { lastStep, linesOf } from '../proof'
+import { addStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const DISTURBS: ReadonlySet<Act> = new Set<Act>(['refit', 'tighten', 'connect'])
+const TAKES: ReadonlySet<Act> = new Set<Act>(['remove', 'disconnect', 'loosen', 'drain', 'open'])
+const PROVES =
+  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|function\w*|works?|working|switch(?:es)? on|power up|drive|ride|rides|print|sew|spin|spins|turns? (?:freely|by hand|without)|verify|confirm\w*|heats?|cools?|flow\w*|fires?|lights?|reads?|holds?|moves? freely|stops?|plays?|flush(?:es)?|charges?|cuts? (?:a|the)|pump (?:the )?(?:lever|pedal)|check that|recheck|measure\w*|weigh|observe|listen)\b/i
+
+const isTight = ({ mark }: SheetStep): boolean =>
+  actionsOf(mark.text).some(
+    ({ acts, verb }) => !/^(?:put|wear|don|clamp|mount)$/.test(verb) && [...acts].some(act => DISTURBS.has(act)),
+  )
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  if (!sheet.steps.some(({ mark }) => actionsOf(mark.text).some(({ acts }) => [...acts].some(act => TAKES.has(act)))))
+    return []
+  const last = lastStep(sheet, isTight)
+  if (last === undefined) return []
+  const isProved = linesOf(sheet).some(
+    ({ text, step, isCheck }) =>
+      PROVES.test(text) &&
+      (step.number > last.number ||
+        (step.number === last.number && (isCheck || /\b(?:start|run|test|power|switch(?:es)?|restore)\b/i.test(text)))),
+  )
+  if (isProved) return []
+  const message = `After step ${last.number}, ${quote(last.mark)}, nothing tries out whether it works. Add a run or a test with what to look for.`
+  return [
+    {
+      place: atMark(last.mark),
+      message,
+      remedy: addStep('function-test', 'Run it and check that it works as it should', sheet.steps.length, last.mark),
+    },
+  ]
+}
+
+/** The job is done when it was tried. */
+export const noFunctionTest: Rule = {
+  id: 'no-function-test',
+  level: 'fix',
+  about: 'Parts were disturbed, and nothing at the end tries out whether the thing works.',
+  why: 'The customer finds what a two-minute test would have found.',
+  source: 'IEC/IEEE 82079-1:2019 on verifying the result (from memory); common practice, no source',
+  trips: sample([
+    ['step', 'Remove the switch'],
+    ['step', 'Fit the new switch'],
+  ]),
+  passes: sample([
+    ['step', 'Remove the switch'],
+    ['step', 'Fit the new switch'],
+    ['check', 'The lamp switches on and off'],
+  ]),
+  check,
+}

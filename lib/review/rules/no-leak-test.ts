@@ -1,0 +1,61 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
+import { quote } from '../late'
+import { actsOn, lastStep, linesOf, REDO } from '../proof'
+import { addStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+/** Parts that hold something in, once disturbed. */
+const JOINT =
+  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|refrigerant|flange|diaphragm|impeller)$/
+const DRY =
+  /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
+const FLUID =
+  /\b(?:oil|water|coolant|fuel|gas|fluid|petrol|gasoline|diesel|hydraulic|refrigerant|plumbing|boiler|pump|tap|drain|radiator|dishwasher|washing machine|compressor|steam|brake|heating|pipe)\b/i
+const PROVES =
+  /\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
+
+const disturbs = ({ mark }: SheetStep): boolean => !DRY.test(mark.text) && actsOn(mark.text, REDO, JOINT)
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const all = [
+    sheet.heading.title,
+    sheet.heading.equipment,
+    ...sheet.steps.map(({ mark }) => mark.text),
+    ...sheet.materials.map(({ text }) => text),
+  ].join(' ')
+  const last = FLUID.test(all) ? lastStep(sheet, disturbs) : undefined
+  if (last === undefined) return []
+  const isProved = linesOf(sheet).some(({ text, step }) => step.number >= last.number - 1 && PROVES.test(text))
+  if (isProved) return []
+  const message = `After step ${last.number}, ${quote(last.mark)}, nothing looks for leaks at what was disturbed. Add a check under working pressure.`
+  return [
+    {
+      place: atMark(last.mark),
+      message,
+      remedy: addStep('leak-check', 'Look for leaks at every joint that was disturbed', sheet.steps.length, last.mark),
+    },
+  ]
+}
+
+/** A joint that was opened is looked at once it is under pressure. */
+export const noLeakTest: Rule = {
+  id: 'no-leak-test',
+  level: 'fix',
+  about: 'A joint that holds fluid or gas was disturbed, and nothing looks for leaks afterwards.',
+  why: 'A seal that was pinched shows only under pressure, and by then nobody is looking.',
+  source: 'common practice, no source',
+  trips: sample([
+    ['step', 'Drain the oil'],
+    ['step', 'Fit a new gasket to the oil pump cover'],
+    ['step', 'Start the engine'],
+  ]),
+  passes: sample([
+    ['step', 'Drain the oil'],
+    ['step', 'Fit a new gasket to the oil pump cover'],
+    ['step', 'Start the engine'],
+    ['check', 'No oil weeps from the pump cover'],
+  ]),
+  check,
+}

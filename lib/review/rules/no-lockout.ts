@@ -1,0 +1,54 @@
+import { actionsOf } from '../action'
+import { quote } from '../late'
+import { linesOf } from '../proof'
+import { addStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { undoneBy } from '../undone'
+
+const SUPPLY = /\b(?:isolator|breaker|disconnect|main switch|mains|supply|power)\b/i
+const LOCKS =
+  /\b(?:lock\w*|padlock\w*|tag(?:ged|s|out)?|key (?:in|on)|keep the (?:key|plug)|plug in sight|unplug\w*|fuse (?:in|out)|pull the fuse|permit)\b/i
+const OPENS = /\b(?:remove|take off|lift off|open|unscrew|undo|disconnect|pull|reach|replace|adjust|clean|clear)\b/i
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const cut = sheet.steps.find(
+    ({ mark }) =>
+      SUPPLY.test(mark.text) &&
+      actionsOf(mark.text).some(action => action.things.some(thing => undoneBy(action, thing) === 'switched-off')),
+  )
+  if (cut === undefined || !sheet.steps.some(({ mark, number }) => number > cut.number && OPENS.test(mark.text)))
+    return []
+  const texts = [...linesOf(sheet).map(({ text }) => text), ...sheet.tools.map(({ text }) => text)]
+  if (texts.some(text => LOCKS.test(text))) return []
+  const message = `Step ${cut.number}, ${quote(cut.mark)}, cuts the power but nothing keeps it off. Add a lock and a tag of the person at work.`
+  return [
+    {
+      place: atMark(cut.mark),
+      message,
+      remedy: addStep('lockout', 'Lock and tag it, and keep the key', cut.number, cut.mark),
+    },
+  ]
+}
+
+/** Off is not locked off. */
+export const noLockout: Rule = {
+  id: 'no-lockout',
+  level: 'stop',
+  about: 'Power is switched off for the work, but neither locked nor tagged.',
+  why: 'Someone comes by, finds it off and switches it on.',
+  source: 'OSHA 29 CFR 1910.147 on lockout and tagout (from memory)',
+  trips: sample([
+    ['step', 'Switch off the breaker'],
+    ['step', 'Remove the cover'],
+    ['step', 'Replace the contactor'],
+  ]),
+  passes: sample([
+    ['step', 'Switch off the breaker'],
+    ['step', 'Lock and tag the breaker'],
+    ['step', 'Remove the cover'],
+    ['step', 'Replace the contactor'],
+  ]),
+  check,
+}

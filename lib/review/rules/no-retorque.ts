@@ -1,0 +1,51 @@
+import { quote } from '../late'
+import { actsOn, lastStep, linesOf, REDO } from '../proof'
+import { addStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const WHEEL = /\b(?:lug|wheel) (?:nuts?|bolts?)\b/i
+const AGAIN = /\b(?:re-?check|re-?torque|re-?tighten|check\b[^.;]*\b(?:again|after)|after (?:the first )?\d+)\b/i
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const last = lastStep(sheet, ({ mark }) => WHEEL.test(mark.text) && actsOn(mark.text, REDO, /^(?:nut|bolt)$/))
+  if (last === undefined) return []
+  const lines = [
+    ...linesOf(sheet).map(({ text }) => text),
+    ...sheet.specs.map(({ text, reference }) => `${text} ${reference ?? ''}`),
+  ]
+  if (lines.some(text => AGAIN.test(text) && /\b(?:lug|wheel|nuts?|bolts?|torque)\b/i.test(text))) return []
+  const message = `The wheel fasteners of step ${last.number}, ${quote(last.mark)}, are not checked again after the first distance. Add the distance the maker gives.`
+  return [
+    {
+      place: atMark(last.mark),
+      message,
+      remedy: addStep(
+        'retorque',
+        'Check the wheel fasteners again after the distance the maker gives',
+        sheet.steps.length,
+        last.mark,
+      ),
+    },
+  ]
+}
+
+/** Wheels settle: they are torqued twice. */
+export const noRetorque: Rule = {
+  id: 'no-retorque',
+  level: 'fix',
+  about: 'Wheel nuts or bolts are tightened and not checked again after the first distance.',
+  why: 'Paint and rust under the wheel give way on the first drive and the clamp load goes with them.',
+  source: 'common practice, no source',
+  trips: sample([
+    ['step', 'Refit the wheel'],
+    ['step', 'Torque the wheel nuts crosswise'],
+  ]),
+  passes: sample([
+    ['step', 'Refit the wheel'],
+    ['step', 'Torque the wheel nuts crosswise'],
+    ['check', 'Recheck wheel nut torque after 50 km'],
+  ]),
+  check,
+}

@@ -1,0 +1,54 @@
+import { quote } from '../late'
+import { lastStep, linesOf } from '../proof'
+import { addStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const THREE_PHASE = /\b(?:three|3)[- ]phase\b/i
+const TURNS = /\b(?:pump|motor|fan|compressor|impeller|conveyor|blower|spindle)\b/i
+const RESTORES =
+  /\b(?:switch(?:es)? (?:it |the [^.;]* )?(?:back )?on|restore|energi[sz]e|turn (?:the [^.;]* )?on|remove (?:the |your )?lock|reconnect\b[^.;]*\b(?:leads?|phases?|supply|motor))\b/i
+const PROVES =
+  /\b(?:rotation|direction|phase (?:sequence|order)|turns? the right way|turning the right way|runs? the right way|arrow|backwards|bump)\b/i
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const all = [sheet.heading.title, sheet.heading.equipment, ...sheet.steps.map(({ mark }) => mark.text)].join(' ')
+  if (!THREE_PHASE.test(all) || !TURNS.test(all)) return []
+  const last = lastStep(sheet, ({ mark }) => RESTORES.test(mark.text))
+  if (last === undefined || linesOf(sheet).some(({ text }) => PROVES.test(text) && !/\bclockwise\b/i.test(text)))
+    return []
+  const message = `Three-phase power comes back in step ${last.number}, ${quote(last.mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
+  return [
+    {
+      place: atMark(last.mark),
+      message,
+      remedy: addStep('rotation', 'Check the direction of rotation against the arrow', last.number, last.mark),
+    },
+  ]
+}
+
+/** Two phases swapped and a pump runs backwards. */
+export const noRotationCheck: Rule = {
+  id: 'no-rotation-check',
+  level: 'fix',
+  about: 'A three-phase motor was worked on, and its direction of rotation is not checked.',
+  why: 'Run backwards, a pump moves little and wrecks its seal, and a threaded part unscrews itself.',
+  source: 'common practice, no source',
+  trips: sample(
+    [
+      ['step', 'Reconnect the three motor leads'],
+      ['step', 'Switch on the isolator'],
+    ],
+    { heading: { equipment: 'three-phase pump' } },
+  ),
+  passes: sample(
+    [
+      ['step', 'Reconnect the three motor leads'],
+      ['step', 'Switch on the isolator'],
+      ['check', 'Motor turns in the direction of the arrow'],
+    ],
+    { heading: { equipment: 'three-phase pump' } },
+  ),
+  check,
+}

@@ -1,0 +1,33 @@
+import { leadingVerb } from '../action'
+import { quote } from '../late'
+import { eachMark } from '../memo'
+import { atMark, type Rule } from '../rule'
+import { sample } from '../sample'
+import { tokensOf, verbOf } from '../words'
+
+/** Steps that name a state as an order: "Safety glasses on". */
+const STATE = /\b(?:on|off|in|out|down|up|back|shut|open|tight|loose)[.]?$/i
+
+/** An instruction begins with what to do. */
+export const noVerbFirst: Rule = {
+  id: 'no-verb-first',
+  level: 'consider',
+  about: 'A step does not begin with a verb in the imperative.',
+  why: 'The hands wait for the verb; a step without one is a remark.',
+  source: 'ASD-STE100 rule 5.3, issue 8 (from memory)',
+  trips: sample([['step', 'The cover is then taken off by the operator']]),
+  passes: sample([['step', 'Once the pump has stopped, take the cover off']]),
+  check: eachMark(['step'], mark => {
+    const text = mark.text.trim()
+    if (text === '' || STATE.test(text)) return []
+    const [first = ''] = tokensOf(text)
+    const isTold = /(?:ing|ed)$/.test(first) && verbOf(first) !== undefined && verbOf(first) !== first
+    if (leadingVerb(text) !== undefined && !isTold) return []
+    return [
+      {
+        place: atMark(mark),
+        message: `Step ${quote(mark)} does not begin with what to do. Start with the verb: remove, turn, check.`,
+      },
+    ]
+  }),
+}

@@ -1,0 +1,96 @@
+import type { Mark } from '@/lib/procedure/mark'
+import type { Quantity } from '@/lib/quantity/quantity'
+import { convert } from '@/lib/quantity/units'
+import { quote } from '../late'
+import { atMark, type Found, type Rule } from '../rule'
+import { numbersIn, readingsIn, sentenceAt, wordsAround } from '../said'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const NEAR = 0.006
+const areNear = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b), 1e-9)
+
+const valuesOf = ({ low, high, nominal }: Quantity): readonly number[] =>
+  [low, high, nominal].filter(value => value !== undefined)
+
+/** The number as said, or said in another unit. */
+const isSaid = (value: number, unit: string | undefined, words: string): boolean => {
+  if (numbersIn(words).some(number => areNear(number, value))) return true
+  return readingsIn(words).some(({ quantity }) =>
+    valuesOf(quantity).some(said => {
+      if (quantity.unit === undefined || unit === undefined) return areNear(said, value)
+      const converted = convert(said, quantity.unit, unit)
+      return converted.ok && areNear(converted.value, value)
+    }),
+  )
+}
+
+/** Limits that follow from a nominal value and a tolerance that were both said. */
+const isDerived = ({ low, high, nominal, unit }: Quantity, value: number, words: string): boolean => {
+  if (low === undefined || high === undefined) return false
+  const middle = nominal ?? (low + high) / 2
+  const half = (high - low) / 2
+  const isTolerance = isSaid(half, unit, words) || isSaid(Math.round((half / middle) * 1000) / 10, undefined, words)
+  return value !== middle && isSaid(middle, unit, words) && isTolerance
+}
+
+const wrongIn = (mark: Mark, words: string): number | undefined => {
+  const { quantity } = mark
+  if (quantity === undefined) return undefined
+  return valuesOf(quantity).find(
+    value => value !== 0 && !isSaid(value, quantity.unit, words) && !isDerived(quantity, value, words),
+  )
+}
+
+const FIGURES = /(?<![\p{L}\d./-])\d+(?:[.,]\d+)?(?![\p{L}\d/-])/gu
+
+const strangeIn = (text: string, words: string): string | undefined =>
+  (text.match(FIGURES) ?? []).find(figure => !isSaid(Number(figure.replace(',', '.')), undefined, words))
+
+const check = ({ project, sentences }: Subject): readonly Found[] => {
+  if (sentences.length === 0) return []
+  const end = sentences.at(-1)?.end ?? 0
+  return project.marks.flatMap((mark): Found[] => {
+    if (mark.start >= end || sentenceAt(sentences, mark.start) >= sentences.length) return []
+    if (mark.kind === 'spec') {
+      if (mark.quantity === undefined || (mark.basis !== undefined && mark.basis !== 'spoken')) return []
+      const words = `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`
+      const value = wrongIn(mark, words)
+      return value === undefined
+        ? []
+        : [
+            {
+              place: atMark(mark),
+              message: `${quote(mark)} says ${value}, which nobody says there. Listen again, or note the plate or manual it is from.`,
+            },
+          ]
+    }
+    if (mark.kind !== 'step' && mark.kind !== 'check') return []
+    const figure = strangeIn(mark.text, `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`)
+    return figure === undefined
+      ? []
+      : [
+          {
+            place: atMark(mark),
+            level: 'consider',
+            message: `${quote(mark)} has the number ${figure}, which nobody says there. Listen again.`,
+          },
+        ]
+  })
+}
+
+/** A number that is on the sheet and not in the talk. */
+export const numberNotSaid: Rule = {
+  id: 'number-not-said',
+  level: 'fix',
+  about: 'A mark has a number that was not said.',
+  why: 'A slip of the keyboard turns 14 into 41, and the sheet looks as sure as before.',
+  source: 'common practice, no source',
+  trips: sample([['spec', 'cover screw torque', { quantity: { nominal: 41, unit: 'N.m' } }]], {
+    talk: ['Torque the cover screws to 14 newton metres.'],
+  }),
+  passes: sample([['spec', 'cover screw torque', { quantity: { nominal: 14, unit: 'N.m' } }]], {
+    talk: ['Torque the cover screws to fourteen newton metres.'],
+  }),
+  check,
+}

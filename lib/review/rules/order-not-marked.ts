@@ -1,0 +1,37 @@
+import { coveredSeconds } from '../coverage'
+import { isOrder } from '../instructing'
+import type { Found, Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+const check = ({ project, sentences }: Subject): readonly Found[] => {
+  if (sentences.length === 0 || project.marks.length === 0) return []
+  const seconds = coveredSeconds(sentences, project.marks)
+  return sentences.flatMap(({ start, end, text }, i): Found[] => {
+    if (end <= start || (seconds[i] ?? 0) > 0.2 * (end - start) || !isOrder(text)) return []
+    return [
+      {
+        place: { at: 'talk', start, end },
+        message: `The talk tells to do something that no mark holds: "${text.length > 80 ? `${text.slice(0, 77)}…` : text}" Mark it, or leave it out on purpose.`,
+      },
+    ]
+  })
+}
+
+/** Told and not marked. */
+export const orderNotMarked: Rule = {
+  id: 'order-not-marked',
+  level: 'consider',
+  about: 'An instruction in the talk is covered by no mark.',
+  why: 'What is not marked is not on the sheet.',
+  source: 'common practice, no source',
+  trips: sample([['step', 'Remove the cover']], { talk: ['Take the cover off.', 'Now disconnect the fan lead.'] }),
+  passes: sample(
+    [
+      ['step', 'Remove the cover'],
+      ['step', 'Disconnect the fan lead'],
+    ],
+    { talk: ['Take the cover off.', 'Now disconnect the fan lead.'] },
+  ),
+  check,
+}

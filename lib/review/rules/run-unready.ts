@@ -1,0 +1,82 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
+import { type Action, actionsOf } from '../action'
+import { quote } from '../late'
+import { moveStep } from '../remedy'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { isLikeThing, type Thing } from '../thing'
+import { undoneBy } from '../undone'
+
+const GUARDS = /^(?:guard|cover|shroud|panel|door|hood|cowl|cowling|fairing|lid|chute|deck)$/
+const DRAINS = /^(?:drain|plug|cock|valve|bolt|screw|tap)$/
+const STARTS =
+  /\b(?:run|start|switch on|turn on|power up|energi[sz]e|restore (?:the )?(?:power|supply|mains)|test[- ]run|test drive)\b/i
+const NOT_A_RUN =
+  /\b(?:start (?:the|each|every|all)?[^.;]*\bby hand|run (?:a|the) (?:tap|thread|finger|cloth|file|bead)|(?:switch|turn) on (?:the )?(?:lamp|light|torch|meter|tester|water|tap|gas)|vacuum|with the [^.;]*\b(?:off|removed|open)\b|start (?:the )?(?:nut|bolt|screw|thread|cap|new)s?\b)/i
+
+const isDrain = ({ words, head }: Thing): boolean => words.includes('drain') && DRAINS.test(head)
+
+const isBack = ({ acts }: Action): boolean =>
+  acts.has('refit') || acts.has('close') || acts.has('tighten') || acts.has('connect')
+
+type Off = { readonly thing: Thing; readonly drain: boolean; readonly step: SheetStep; used?: SheetStep }
+
+const takenOff = (action: Action, step: SheetStep): readonly Off[] =>
+  action.things.flatMap(thing => {
+    const undone = undoneBy(action, thing)
+    const drain = isDrain(thing)
+    if (undone === undefined || undone === 'switched-off' || undone === 'locked' || undone === 'closed') return []
+    return drain || (undone === 'removed' && GUARDS.test(thing.head)) ? [{ thing, drain, step }] : []
+  })
+
+const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
+  let off: Off[] = []
+  const found: Found[] = []
+  for (const step of steps) {
+    const { text } = step.mark
+    const actions = actionsOf(text)
+    for (const action of actions) {
+      const taken = takenOff(action, step)
+      if (taken.length === 0 && isBack(action))
+        off = off.filter(item => {
+          if (!action.things.some(thing => isLikeThing(item.thing, thing))) return true
+          if (item.used !== undefined) found.push(finding(item, item.used, step))
+          return false
+        })
+      off.push(...taken)
+    }
+    const isFill = actions.some(({ acts, verb }) => acts.has('fill') && verb !== 'prime')
+    const isRun = STARTS.test(text) && !NOT_A_RUN.test(text)
+    for (const item of off) if (item.step !== step && (item.drain ? isFill : isRun)) item.used ??= step
+  }
+  return found
+}
+
+const finding = ({ thing, drain }: Off, used: SheetStep, back: SheetStep): Found => ({
+  place: atMark(used.mark),
+  message: `Step ${used.number}, ${quote(used.mark)}, comes while the ${thing.name} is still ${drain ? 'open' : 'off'}; step ${back.number} puts it back. Put that one first, or say why it stays ${drain ? 'open' : 'off'} and warn.`,
+  remedy: moveStep(back.mark, used.number),
+})
+
+/** Filled with the drain open, run with the guard off. */
+export const runUnready: Rule = {
+  id: 'run-unready',
+  level: 'fix',
+  about: 'A machine is filled while its drain is open, or run while a guard is off that goes back on later.',
+  why: 'What is poured in runs out again; what turns without its guard takes fingers.',
+  source: 'common practice, no source',
+  trips: sample([
+    ['step', 'Remove the drain plug'],
+    ['step', 'Drain the oil'],
+    ['step', 'Fill with new oil'],
+    ['step', 'Refit the drain plug'],
+  ]),
+  passes: sample([
+    ['step', 'Remove the drain plug'],
+    ['step', 'Drain the oil'],
+    ['step', 'Refit the drain plug'],
+    ['step', 'Fill with new oil'],
+  ]),
+  check,
+}

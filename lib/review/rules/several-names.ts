@@ -1,0 +1,65 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { SAME_PART } from '@/lib/trade/pairs'
+import { actionsOf } from '../action'
+import { quote } from '../late'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { isOpposed, type Thing } from '../thing'
+
+const GROUPS = SAME_PART.slice(0, 5)
+const groupOf = (head: string): number => GROUPS.findIndex(group => group.includes(head))
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const first = new Map<string, { readonly mark: Mark; readonly thing: Thing }>()
+  const names = new Set<string>()
+  const rows = sheet.steps.flatMap(({ mark }) =>
+    actionsOf(mark.text).flatMap(({ things }) =>
+      things.filter(({ words }) => words.length > 1).map(thing => ({ mark, thing })),
+    ),
+  )
+  for (const { thing } of rows) names.add(thing.words.join(' '))
+  const told = new Set<string>()
+  return rows.flatMap(({ mark, thing }): Found[] => {
+    const group = groupOf(thing.head)
+    if (group < 0) return []
+    const key = `${group} ${thing.words.slice(0, -1).join(' ')}`
+    const earlier = first.get(key)
+    if (earlier === undefined) {
+      first.set(key, { mark, thing })
+      return []
+    }
+    const isOther =
+      earlier.thing.head !== thing.head &&
+      !isOpposed(earlier.thing.words, thing.words) &&
+      !told.has(thing.words.join(' '))
+    if (!isOther || earlier.mark === mark) return []
+    told.add(thing.words.join(' '))
+    return [
+      {
+        place: atMark(mark),
+        message: `"${thing.name}" in ${quote(mark)} was "${earlier.thing.name}" in ${quote(earlier.mark)}. If it is one part, use one name; if there are two, say what tells them apart.`,
+      },
+    ]
+  })
+}
+
+/** One part, one name. */
+export const severalNames: Rule = {
+  id: 'several-names',
+  level: 'consider',
+  about: 'One part seems to go by several names.',
+  why: 'The reader looks for a second part that is not there.',
+  source: 'ASD-STE100 rule 1.11 on one name for one thing, issue 8 (from memory)',
+  trips: sample([
+    ['step', 'Remove the access panel'],
+    ['step', 'Clean the fan'],
+    ['step', 'Refit the access cover'],
+  ]),
+  passes: sample([
+    ['step', 'Remove the access panel'],
+    ['step', 'Clean the fan'],
+    ['step', 'Refit the access panel'],
+  ]),
+  check,
+}

@@ -1,0 +1,63 @@
+import type { Level } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
+import { cautionParts, harmsPeople, isSerious } from '../caution-parts'
+import { quote } from '../late'
+import { eachMark } from '../memo'
+import { atMark, type Rule } from '../rule'
+import { sample } from '../sample'
+
+const WILL = /\b(?:will (?:kill|die|be killed|cause death|electrocute|maim)|kills\b)/i
+
+/** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
+const fitting = ({ text }: Mark): readonly Level[] | undefined => {
+  const { consequence } = cautionParts(text)
+  if (WILL.test(text)) return ['danger', 'warning']
+  if (isSerious(text)) return ['warning', 'danger']
+  if (harmsPeople(text)) return ['caution', 'warning', 'danger']
+  return consequence === 'damage' ? ['notice'] : undefined
+}
+
+/** Danger, warning, caution, notice each say how bad it gets. */
+export const signalWord: Rule = {
+  id: 'signal-word',
+  level: 'fix',
+  about: 'The signal word of a caution does not fit the consequence it states, or there is none.',
+  why: 'A notice over something that kills is overlooked; a danger over a scratched panel wears the word out.',
+  source:
+    'ANSI Z535.6 (from memory): danger and warning for death or serious injury, caution for lesser injury, notice for damage',
+  trips: sample([
+    ['step', 'Test the supply'],
+    ['caution', 'Mains voltage can kill; keep the cover on', { level: 'notice' }],
+  ]),
+  passes: sample([
+    ['step', 'Test the supply'],
+    ['caution', 'Mains voltage can kill; keep the cover on', { level: 'warning' }],
+  ]),
+  check: eachMark(['caution'], mark => {
+    const levels = fitting(mark)
+    const [best] = levels ?? []
+    if (mark.level === undefined)
+      return [
+        {
+          place: atMark(mark),
+          message: `The caution ${quote(mark)} has no signal word. Choose danger, warning, caution or notice by what can happen.`,
+          ...(best === undefined
+            ? {}
+            : {
+                remedy: {
+                  label: `Make it a ${best}`,
+                  edits: [{ do: 'change-mark', id: mark.id, to: { level: best } }],
+                },
+              }),
+        },
+      ]
+    if (levels === undefined || best === undefined || levels.includes(mark.level)) return []
+    return [
+      {
+        place: atMark(mark),
+        message: `The caution ${quote(mark)} is marked ${mark.level}, but what it states calls for ${best}. Change the word or the text.`,
+        remedy: { label: `Make it a ${best}`, edits: [{ do: 'change-mark', id: mark.id, to: { level: best } }] },
+      },
+    ]
+  }),
+}

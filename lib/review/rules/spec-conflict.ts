@@ -1,0 +1,114 @@
+import type { Mark } from '@/lib/procedure/mark'
+import type { Quantity } from '@/lib/quantity/quantity'
+import { convert, dimensionOf } from '@/lib/quantity/units'
+import { grouped } from '../grouped'
+import { quote } from '../late'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { isOpposed } from '../thing'
+import { contentStems, tokensOf } from '../words'
+
+/** Words that say what is measured, not of what. */
+const MEASURES = new Set(
+  'torque pressure capacity volume level temperature gap clearance thickness length width height time limit value setting spec minimum maximum min max current voltage resistance speed interval depth tightness range'.split(
+    ' ',
+  ),
+)
+const STAGE =
+  /\b(?:first|second|third|1st|2nd|3rd|final|initial|stage|pass|new|used|cold|hot|before|after|dry|oiled|front|rear|light|heavy|summer|winter|hours?|calendar|metric|unload|idle|load(?:ed)?)\b/i
+
+const namesOf = (mark: Mark): readonly string[] => contentStems(mark.text)
+const stagesOf = (mark: Mark): readonly string[] =>
+  tokensOf(`${mark.text} ${mark.reference ?? ''}`).filter(token => STAGE.test(token))
+
+const isSubset = (a: readonly string[], b: readonly string[]): boolean => a.every(word => b.includes(word))
+
+/** Whether two specs are about one thing. */
+const isOneThing = (a: Mark, b: Mark): boolean => {
+  const [one, other] = [namesOf(a), namesOf(b)]
+  if (one.length === 0 || other.length === 0 || isOpposed(one, other)) return false
+  const [stagesA, stagesB] = [stagesOf(a), stagesOf(b)]
+  if (!isSubset(stagesA, stagesB) || !isSubset(stagesB, stagesA)) return false
+  if (isSubset(one, other) && isSubset(other, one)) return true
+  const [short, long] = one.length < other.length ? [one, other] : [other, one]
+  return isSubset(short, long) && short.filter(word => !MEASURES.has(word)).length >= 2
+}
+
+const NEAR = 0.005
+
+const inUnit = (value: number | undefined, from: string, to: string): number | undefined => {
+  if (value === undefined) return undefined
+  const converted = convert(value, from, to)
+  return converted.ok ? converted.value : undefined
+}
+
+const areNear = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b))
+
+/** Whether two values can't both hold: other limits, or a value outside the other's limits. */
+const disagree = (a: Quantity, b: Quantity): boolean => {
+  const unit = a.unit ?? ''
+  const from = b.unit ?? ''
+  const of = (value: number | undefined) => inUnit(value, from, unit)
+  const [low, high, nominal] = [of(b.low), of(b.high), of(b.nominal)]
+  for (const [mine, theirs] of [
+    [a.low, low],
+    [a.high, high],
+    [a.nominal, nominal],
+  ] as const)
+    if (mine !== undefined && theirs !== undefined && !areNear(mine, theirs)) return true
+  const outside = (value: number | undefined, least: number | undefined, most: number | undefined) =>
+    value !== undefined &&
+    ((least !== undefined && value < least * (1 - NEAR)) || (most !== undefined && value > most * (1 + NEAR)))
+  return outside(a.nominal, low, high) || outside(nominal, a.low, a.high)
+}
+
+const check = ({ sheet, project }: Subject): readonly Found[] => {
+  const specs = project.marks
+    .filter(({ kind, quantity }) => kind === 'spec' && quantity?.unit !== undefined)
+    .sort((a, b) => a.start - b.start)
+  if (specs.length < 2 || sheet.specs.length < 2) return []
+  const byKind = grouped(specs, ({ quantity }) => dimensionOf(quantity?.unit ?? '') ?? quantity?.unit ?? '')
+  return [...byKind.values()].flatMap(alike => {
+    const byWord = new Map<string, Mark[]>()
+    return alike.flatMap((mark): Found[] => {
+      const kin = new Set(namesOf(mark).flatMap(word => byWord.get(word) ?? []))
+      for (const word of namesOf(mark)) byWord.set(word, [...(byWord.get(word) ?? []), mark])
+      const other = [...kin].find(
+        earlier =>
+          isOneThing(earlier, mark) &&
+          earlier.quantity !== undefined &&
+          mark.quantity !== undefined &&
+          disagree(earlier.quantity, mark.quantity),
+      )
+      if (other === undefined) return []
+      return [
+        {
+          place: atMark(mark),
+          message: `${quote(mark)} has another value here than ${quote(other)} at ${Math.round(other.start)} s. Find out which one holds, keep it, and drop the other.`,
+        },
+      ]
+    })
+  })
+}
+
+/** Two values for one thing. */
+export const specConflict: Rule = {
+  id: 'spec-conflict',
+  level: 'stop',
+  about: 'Two specs give different values for one thing.',
+  why: 'One of them is wrong, and nobody at the bench can tell which.',
+  source: 'common practice, no source',
+  trips: sample([
+    ['step', 'Tighten the axle nut'],
+    ['spec', 'axle nut torque', { quantity: { low: 90, high: 100, unit: 'N.m' } }],
+    ['step', 'Recheck the axle nut'],
+    ['spec', 'axle nut torque', { quantity: { low: 60, high: 70, unit: 'N.m' } }],
+  ]),
+  passes: sample([
+    ['step', 'Tighten the axle nut'],
+    ['spec', 'axle nut torque', { quantity: { low: 90, high: 100, unit: 'N.m' } }],
+    ['spec', 'pinch bolt torque', { quantity: { low: 20, high: 25, unit: 'N.m' } }],
+  ]),
+  check,
+}

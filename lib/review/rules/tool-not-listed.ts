@@ -1,0 +1,105 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { IMPLIED_TOOLS } from '@/lib/trade/implied-tools'
+import { PART_HEADS } from '@/lib/trade/parts'
+import { TOOL_HEADS, WEAK_TOOLS } from '@/lib/trade/tools'
+import { quote } from '../late'
+import { onceForText } from '../memo'
+import { atMark, type Found, type Remedy, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { contentStems, singular, tokensOf } from '../words'
+
+const HEADS = new Set(TOOL_HEADS.map(head => head.split(' ').map(singular).join(' ')))
+const WEAK = new Set([...WEAK_TOOLS].map(singular))
+const PARTS = new Set([...PART_HEADS].map(singular))
+const WITH = new Set(['with', 'using'])
+const ENDS =
+  /^(?:[.,;:()!?]|and|or|to|on|in|at|until|from|of|into|for|set|by|while|so|then|through|under|over|as|its|their|that|which|against|across|between)$/
+
+/** Tools a step names: after "with" or "using" any, elsewhere only what is nothing but a tool. */
+const toolsIn = onceForText((text: string): readonly string[] => {
+  const tokens = tokensOf(text)
+  const found: string[] = []
+  let start = -1
+  for (let i = 0; i <= tokens.length; i++) {
+    const token = tokens[i]
+    if (token !== undefined && WITH.has(token)) {
+      start = i + 1
+      continue
+    }
+    if (token !== undefined && !ENDS.test(token)) continue
+    if (start >= 0) {
+      const name = tokens.slice(start, i).filter(word => !/^(?:a|an|the|your|two|some|this)$/.test(word))
+      const [last = '', before = ''] = [singular(name.at(-1) ?? ''), singular(name.at(-2) ?? '')]
+      if (HEADS.has(`${before} ${last}`) || (HEADS.has(last) && !(PARTS.has(last) && WEAK.has(last))))
+        found.push(name.join(' '))
+    }
+    start = -1
+  }
+  return found
+})
+
+const isListed = (name: string, listed: ReadonlySet<string>): boolean => {
+  const stems = contentStems(name)
+  const last = stems.at(-1)
+  return last === undefined || listed.has(last) || stems.every(stem => listed.has(stem))
+}
+
+const listTool = (step: Mark, name: string): Remedy => ({
+  label: `List "${name}" as a tool`,
+  edits: [
+    {
+      do: 'add-marks',
+      marks: [
+        {
+          id: `tool-${name.replaceAll(/\W+/g, '-')}-${step.id}`,
+          kind: 'tool',
+          start: step.start,
+          end: step.end,
+          text: name,
+          said: '',
+          step: step.id,
+        },
+      ],
+    },
+  ],
+})
+
+const check = ({ sheet, project }: Subject): readonly Found[] => {
+  const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')
+  const listed = new Set(items.flatMap(({ text }) => contentStems(text)))
+  const names = items.map(({ text }) => text).join('\n')
+  const seen = new Set<string>()
+  return sheet.steps.flatMap(({ mark, number, checks }) => {
+    const named = [mark, ...checks].flatMap(own => toolsIn(own.text)).filter(name => !isListed(name, listed))
+    const implied = IMPLIED_TOOLS.filter(
+      ({ action, not, tool }) => action.test(mark.text) && not?.test(mark.text) !== true && !tool.test(names),
+    ).map(({ name }) => name)
+    return [...named, ...implied].flatMap((name): Found[] => {
+      if (seen.has(name)) return []
+      seen.add(name)
+      return [
+        {
+          place: atMark(mark),
+          message: `Step ${number}, ${quote(mark)}, takes a tool that is not listed: ${name}. List it, so that it is at hand.`,
+          remedy: listTool(mark, name),
+        },
+      ]
+    })
+  })
+}
+
+/** At hand before the job, not fetched with oily hands. */
+export const toolNotListed: Rule = {
+  id: 'tool-not-listed',
+  level: 'fix',
+  about: 'A step uses a tool that is not in the list of tools.',
+  why: 'Halfway through, with the oil running, is when it is missing.',
+  source: 'IEC/IEEE 82079-1:2019: tools and materials up front (from memory)',
+  trips: sample([['step', 'Loosen the lock ring with a pin spanner']]),
+  passes: sample([
+    ['step', 'Loosen the lock ring with a pin spanner'],
+    ['tool', 'pin spanner'],
+  ]),
+  check,
+}

@@ -1,0 +1,91 @@
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { contentStems, stemSet } from '../words'
+
+/** What tools of a kind are used for: listed ones are in use where the sheet does such a thing. General knowledge, no source. */
+const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
+  [
+    /\b(?:spanner|wrench|socket|ratchet|breaker bar|extension|nut driver|pliers|grips|hex|allen|torx|key|screwdriver|driver|bit|impact)s?\b/i,
+    /\b(?:tighten|loosen|torque|remove|undo|unscrew|screw|bolt|nut|fit|refit|slacken|hold|open|disconnect|pull|clip|pin|retighten|take off|unbolt|adjust|plug|turn|secure|install|replace|reinstall)\w*\b/i,
+  ],
+  [/\btorque\b/i, /\b(?:torque|tighten)\w*\b/i],
+  [
+    /\b(?:glasses|goggles|gloves?|visor|shield|muffs|defenders|plugs|mask|respirator|apron|boots|hat|helmet|padlock|lock|tag|lockout|hasp|extinguisher|protection|overalls|mat)\b/i,
+    /./,
+  ],
+  [
+    /\b(?:pan|tray|bucket|bowl|container|jug|jar|funnel|can|dish|tub|bottle|syringe|pump|cup|tin|basin|saucer)\b/i,
+    /\b(?:drain|fill|pour|oil|fluid|water|coolant|catch|collect|screws?|empty|mix|top up|refill|rinse|soak|parts?|flush|bleed)\w*\b/i,
+  ],
+  [
+    /\b(?:gauge|meter|multimeter|caliper|micrometer|feeler|rule|ruler|tape|tester|indicator|scale|thermometer|level|straightedge|refractometer|hydrometer|square|stopwatch|timer|watch)s?\b/i,
+    /\b(?:measure|check|gap|clearance|read|test|pressure|voltage|resistance|thickness|temperature|length|wear|prove|dead|depth|runout|play|level|straight|square|time|deflection|align|distance|slack|tension|weigh|wait|minutes?|inspect|verify)\w*\b/i,
+  ],
+  [
+    /\b(?:brush|scraper|vacuum|rag|cloth|air gun|blow gun|broom|sponge|file|stone|emery)\b/i,
+    /\b(?:clean|brush|scrape|wipe|vacuum|blow|dust|dirt|debris|swarf|sweep|clear|deburr|file|polish|sharpen|rinse|wash|rust)\w*\b/i,
+  ],
+  [
+    /\b(?:jack|stand|ramp|hoist|lift|crane|chock|wedge|block|trolley)s?\b/i,
+    /\b(?:jack|raise|lift|lower|stand|support|chock|block|wheel|hoist)\w*\b/i,
+  ],
+  [
+    /\b(?:torch|lamp|light|flashlight|mirror|magnifier|camera|phone|marker|pen|chalk|pencil|label|scribe|paint)s?\b/i,
+    /\b(?:look|inspect|check|mark|label|photograph|see|find|note|write|record|number)\w*\b/i,
+  ],
+  [
+    /\b(?:hammer|mallet|drift|punch|chisel|puller|press|lever|pry|bar|extractor|pick|hook|spudger)s?\b/i,
+    /\b(?:tap|drive|knock|press|pull|remove|pry|lever|extract|ease|seat|free|fit|drift|hammer|lift|hook|pick|prise|separate|break)\w*\b/i,
+  ],
+  [
+    /\b(?:saw|drill|reamer|cutter|knife|snips|shears|scissors|blade|strippers?|crimper)s?\b/i,
+    /\b(?:cut|drill|ream|trim|strip|crimp|open|slit|saw|sharpen)\w*\b/i,
+  ],
+  [/\b(?:soldering|iron|heat gun|torch|hair ?dryer|kettle)\b/i, /\b(?:solder|heat|warm|shrink|braze|boil)\w*\b/i],
+  [/\b(?:grease gun|oiler|oil can)\b/i, /\b(?:grease|oil|lubricat)\w*\b/i],
+  [
+    /\b(?:vice|vise|clamp|strap|rope|wire|stand|bench|fixture|jig|cradle)s?\b/i,
+    /\b(?:clamp|hold|secure|mount|support|hang|strap|tie|grip|fit|put|place|set|stand|turn)\w*\b/i,
+  ],
+]
+
+const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
+  if (sheet.steps.length === 0) return []
+  const lines = project.marks
+    .filter(({ kind }) => kind !== 'tool' && kind !== 'material')
+    .map(({ text, reference }) => `${text} ${reference ?? ''}`)
+  const all = lines.join('\n')
+  const stems = new Set(lines.flatMap(line => [...stemSet(line)]))
+  return sheet.tools.flatMap((mark): Found[] => {
+    const last = contentStems(mark.text).at(-1)
+    if (last === undefined || stems.has(last)) return []
+    const uses = USES.filter(([tool]) => tool.test(mark.text))
+    if (uses.some(([, use]) => use.test(all))) return []
+    if (uses.length === 0 && (sentences.length > 0 || mark.said !== '')) return []
+    return [
+      {
+        place: atMark(mark),
+        message: `"${mark.text}" is listed, but no step uses it. Name it in its step, or drop it from the list.`,
+      },
+    ]
+  })
+}
+
+/** Listed and never picked up. */
+export const toolNotUsed: Rule = {
+  id: 'tool-not-used',
+  level: 'consider',
+  about: 'A tool is listed and no step uses it.',
+  why: 'Either the list asks for what nobody needs, or the step that needs it is missing.',
+  source: 'IEC/IEEE 82079-1:2019: tools and materials up front (from memory)',
+  trips: sample([
+    ['step', 'Wipe the lens'],
+    ['tool', 'bearing puller'],
+  ]),
+  passes: sample([
+    ['step', 'Pull the bearing off the shaft'],
+    ['tool', 'bearing puller'],
+  ]),
+  check,
+}

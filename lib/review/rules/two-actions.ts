@@ -1,0 +1,58 @@
+import { FASTENERS } from '@/lib/trade/pairs'
+import { type Action, actionsOf } from '../action'
+import { quote } from '../late'
+import { eachMark } from '../memo'
+import { atMark, type Rule } from '../rule'
+import { sample } from '../sample'
+import { isLikeThing } from '../thing'
+
+const MINOR = new Set(
+  'keep hold let wait leave allow make be check look feel listen watch note record write put place lay set wipe use repeat press clean mark'.split(
+    ' ',
+  ),
+)
+
+/** Two actions that are one move: on one thing, screws with what they hold, or done at once. */
+const areOne = (a: Action, b: Action): boolean => {
+  if (b.things.length === 0 || b.things.some(({ head }) => head === '') || a.things.length === 0) return true
+  if (MINOR.has(a.verb) || MINOR.has(b.verb)) return true
+  if (
+    a.things.some(thing =>
+      b.things.some(
+        other => isLikeThing(thing, other) || thing.words.includes(other.head) || other.words.includes(thing.head),
+      ),
+    )
+  )
+    return true
+  return [...a.things, ...b.things].some(({ head }) => FASTENERS.has(head))
+}
+
+/** One step, one thing to do. */
+export const twoActions: Rule = {
+  id: 'two-actions',
+  level: 'consider',
+  about: 'A step tells to do several things.',
+  why: 'The second one is skipped: the eye comes back to the next number.',
+  source: 'ASD-STE100 rule 5.2, issue 8; IEC/IEEE 82079-1:2019: one action a step (from memory)',
+  trips: sample([['step', 'Drain the tank, remove the pump and fit the new seal']]),
+  passes: sample([
+    ['step', 'Undo the four screws and lift off the cover'],
+    ['step', 'Lift out and rinse the tray'],
+  ]),
+  check: eachMark(['step'], mark => {
+    const actions = actionsOf(mark.text)
+    let breaks = 0
+    for (let i = 1; i < actions.length; i++) {
+      const [a, b] = [actions[i - 1], actions[i]]
+      if (a !== undefined && b !== undefined && !areOne(a, b)) breaks++
+    }
+    if (breaks === 0 && actions.length < 4) return []
+    if (breaks < 1) return []
+    return [
+      {
+        place: atMark(mark),
+        message: `Step ${quote(mark)} tells ${actions.length} things to do: ${actions.map(({ verb, particle }) => (particle === undefined ? verb : `${verb} ${particle}`)).join(', ')}. Make a step of each.`,
+      },
+    ]
+  }),
+}

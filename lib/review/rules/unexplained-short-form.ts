@@ -1,0 +1,50 @@
+import { quote } from '../late'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+/** Short forms that every workshop reads, units and sizes left aside. General knowledge, no source. */
+const KNOWN = new Set(
+  'LED USB PVC ABS PTFE AC DC HVAC PPE OK ID OD RV TV PC UV LH RH TDC BDC RPM PSI ISO SAE API DOT NPT BSP AWG MIG TIG CNC PCB RCD GFCI EGR OBD ECU VIN SRS PTO HP CD DVD LCD PID CO LPG DIY WD AM PM NO YES OFF ON OIL II III IV VI VG EPA OSHA IP RTV TDS PH SRAM SDS MDF PLA PETG ATF UTP LAN WIFI GPS UK US EU CE UL BAR MAX MIN NM KPA HZ KW MM CM IBC CAT AAA AA NLGI EP CR JIS DIN ANSI HSS OEM UPS VAC VDC RMS NC COM GND QR SPD MCB MCCB HDMI SD SSD RAM CPU BIOS DI RO PEX UPVC EPDM NBR BLDC ESC VFD PLC HMI KOH DTI XL SUV ATV RPM PAG POE ABS ESP MAF MAP PCV TPS CV'.split(
+    ' ',
+  ),
+)
+const SHORT = /(?<![\p{L}\p{N}.-])[A-Z]{2,5}s?(?![\p{L}\p{N}-])/gu
+
+const check = ({ sheet, project }: Subject): readonly Found[] => {
+  const all = [
+    sheet.heading.title,
+    sheet.heading.equipment,
+    sheet.heading.scope,
+    ...project.marks.map(({ text }) => text),
+  ].join('\n')
+  const seen = new Set<string>()
+  return sheet.steps.flatMap(({ mark, checks }) =>
+    [mark, ...checks].flatMap(own => {
+      if (own.text === own.text.toUpperCase()) return []
+      return (own.text.match(SHORT) ?? []).flatMap((short): Found[] => {
+        const bare = short.replace(/s$/, '')
+        if (KNOWN.has(bare) || seen.has(bare) || all.includes(`(${bare})`) || all.includes(`${bare} (`)) return []
+        seen.add(bare)
+        return [
+          {
+            place: atMark(own),
+            message: `"${bare}" in ${quote(own)} is not explained. Write it out once: "full name (${bare})".`,
+          },
+        ]
+      })
+    }),
+  )
+}
+
+/** Letters only insiders read. */
+export const unexplainedShortForm: Rule = {
+  id: 'unexplained-short-form',
+  level: 'consider',
+  about: 'A short form is used and never written out.',
+  why: 'The next person may come from another trade.',
+  source: 'IEC/IEEE 82079-1:2019 on abbreviations (from memory)',
+  trips: sample([['step', 'Reset the DPFE valve']]),
+  passes: sample([['step', 'Reset the differential pressure feedback (DPFE) valve']]),
+  check,
+}

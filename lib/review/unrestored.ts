@@ -1,0 +1,41 @@
+import { type Open, openItems } from './ledger'
+import { addStep, placeToMend } from './remedy'
+import { atMark, type FindingLevel, type Found } from './rule'
+import type { Subject } from './subject'
+import type { Undone } from './undone'
+
+/** How a rule of this family words its findings. */
+export type Restoration = {
+  readonly undone: Undone
+  /** Past participle: "removed". */
+  readonly was: string
+  /** What is missing: "put back". */
+  readonly never: string
+  /** What the added step says, `{}` standing for the thing. */
+  readonly step: string
+  readonly level?: (open: Open) => FindingLevel | undefined
+}
+
+const nameOf = ({ thing }: Open): string => `the ${thing.name}`
+
+/** @returns the check for what is undone in one way and never made good. */
+export const unrestored =
+  ({ undone, was, never, step, level }: Restoration) =>
+  ({ sheet }: Subject): readonly Found[] =>
+    openItems(sheet)
+      .filter(open => open.undone === undone)
+      .map(open => {
+        const own = level?.(open)
+        const { thing, number, step: mark } = open
+        return {
+          place: atMark(mark),
+          message: `Step ${number}: ${nameOf(open)} ${thing.isPlural ? 'are' : 'is'} ${was} and never ${never}. Add the step that does it, or say that it stays so.`,
+          remedy: addStep(
+            `${undone}-${thing.words.join('-')}`,
+            step.replace('{}', nameOf(open)),
+            placeToMend(sheet, number),
+            mark,
+          ),
+          ...(own === undefined ? {} : { level: own }),
+        }
+      })

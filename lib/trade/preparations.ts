@@ -1,0 +1,125 @@
+/** What has to come before something else, and why. */
+export type Preparation = {
+  readonly id: string
+  /** What a step that prepares says. */
+  readonly prepares: RegExp
+  /** What a step that needs it says. */
+  readonly needs: RegExp
+  /** What in a step shows that it is about something else. */
+  readonly not?: RegExp
+  /** Completes "It belongs before step 4, …". */
+  readonly why: string
+}
+
+/** Orders that hold in most trades. Common practice, no source. To teach one, add a row. */
+export const PREPARATIONS: readonly Preparation[] = [
+  {
+    id: 'chock',
+    prepares: /\b(?:chock\w*|wedge the wheels?|(?:set|apply|pull) the (?:parking|hand) ?brake)\b/i,
+    needs:
+      /\b(?:jack\w* (?:up|the|it)|jack\b.*\bup|raise the (?:car|vehicle|front|rear|machine)|lift the (?:car|vehicle|front|rear))\b/i,
+    why: 'so that nothing rolls off the jack',
+  },
+  {
+    id: 'stands',
+    prepares: /\b(?:(?:axle|jack) stands?|(?:lower|set) [^.;]*\bon(?:to)? (?:a |the |two )?(?:stands?|blocks))\b/i,
+    needs: /\b(?:(?:slide|crawl|get|work|reach) under|remove the wheels?|take the wheels? off)\b/i,
+    not: /\bremove the (?:axle |jack )?stands?\b/i,
+    why: 'so that nobody works under what only a jack holds',
+  },
+  {
+    id: 'eyes-hands',
+    prepares:
+      /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:glasses|goggles|gloves|visor|face shield|mask|respirator|muffs|ear ?plugs|apron|eye protection|protection|helmet)\b|^(?:safety glasses|gloves|goggles) on\b/i,
+    needs:
+      /\b(?:drain\w*|blow\w*|grind\w*|drill\w*|hammer\w*|spray\w*|acid|caustic|descal\w*|solvent|bleach|hot\w*|battery|open the (?:door|panel|cover)|lift off the [^.;]*(?:door|panel)|reach in\w*|sharpen\w*|handle|chisel\w*|weld\w*|solder\w*|cut\w*|sand\w*|brake dust|heat the|run the|start the|standpipe|pour\w*|disconnect\w*[^.;]*battery|live|chemical\w*|sew\w*|touch\w*)\b/i,
+    not: /\b(?:don't|do not|never)\b/i,
+    why: 'because it protects nobody once the harm is done',
+  },
+  {
+    id: 'label',
+    prepares:
+      /\b(?:label|photograph|take a (?:photo|picture)|mark|tag|sketch|note)\b[^.;]*\b(?:wir\w+|leads?|hoses?|connect\w*|cables?|order|positions?|terminals?|plugs?|orientation|routing)\b/i,
+    needs:
+      /\b(?:disconnect|unplug|pull (?:both |the |all )?[^.;]*(?:wires?|leads?|connectors?) off|remove the (?:wires|leads|hoses))\b/i,
+    why: 'while everything is still where it belongs',
+  },
+  {
+    id: 'catch',
+    prepares:
+      /\b(?:place|put|set|slide|lay|position|have)\b[^.;]*\b(?:drain pan|pan|tray|bucket|container|bowl|rags?|cloths?|drip tray|absorbent)\b[^.;]*\b(?:under\w*|below|beneath|ready)\b/i,
+    needs:
+      /\b(?:(?:drain|loosen|unscrew|remove|undo|open)\w*\b[^.;]*\b(?:drain|oil|coolant|plug|filter|hoses?|fuel|valve|fluid)|let [^.;]*drain)\b/i,
+    why: 'before anything can drip',
+  },
+  {
+    id: 'isolate',
+    prepares:
+      /\b(?:(?:switch|turn|shut) (?:off )?(?:the )?[^.;]*\b(?:isolator|breaker|mains|power|supply|main switch)\b[^.;]*|isolate\b[^.;]*|lock(?:ed)? (?:out|off)\b[^.;]*|unplug (?:the )?(?:machine|unit|appliance|printer|saw|tool|mixer|washer|dryer|dishwasher|oven|amplifier|sewing machine)\b[^.;]*|disconnect the (?:battery|negative)[^.;]*|pull the plug from the (?:wall|socket)[^.;]*)/i,
+    needs:
+      /\b(?:(?:remove|take off|lift off|unscrew|undo|open)\w*\b[^.;]*\b(?:panel|cover|guard|terminal|lid|back|housing|blower door|casing|enclosure)|(?:disconnect|pull)\w*\b[^.;]*\b(?:wires?|leads?|terminals?)|reach (?:in|into))\b/i,
+    not: /\b(?:switch|turn) on\b|\bremove the (?:lock|padlock)\b|\bcooker\b|\bgas\b|\boutlet\b|\bfan off\b/i,
+    why: 'because the machine is live until then',
+  },
+  {
+    id: 'relieve',
+    prepares:
+      /\b(?:(?:relieve|release|bleed|let out|dump|vent)\b[^.;]*\b(?:pressure|air|tank|system|residual)|depressuri[sz]e|blow (?:the \w+ )?down|drain the (?:air )?(?:tank|receiver)|cycle the (?:lever|valve|control)s?)\b/i,
+    needs:
+      /\b(?:disconnect|loosen|crack|remove|undo|uncouple|unscrew|open)\w*\b[^.;]*\b(?:hoses?|lines?|fittings?|unions?|couplings?|cap|bonnet|fuel filter|air line)\b/i,
+    not: /\b(?:bleed the brakes?|bleed nipple|air from the system|out any air|trapped air)\b/i,
+    why: 'because it is under pressure until then',
+  },
+  {
+    id: 'shield',
+    prepares:
+      /\b(?:hold|put|place|lay|fit|hang|wrap|cover|mask|shield)\b[^.;]*\b(?:card(?:board)?|sheet|shield|masking|rag|cloth|cover|film)\b[^.;]*\b(?:behind|over|around|to (?:shield|protect|catch)|against)\b/i,
+    needs: /\b(?:spray\w*|grind\w*|paint\w*|sand\w*|weld\w*|blow\w*)\b/i,
+    why: 'because it shields nothing afterwards',
+  },
+  {
+    id: 'cool',
+    prepares: /\b(?:let|allow|leave|wait)\b[^.;]*\b(?:cool\w*|cold)\b/i,
+    needs:
+      /\b(?:reach in\w*|touch\w*|(?:remove|open|unscrew|take off)\w*\b[^.;]*\b(?:radiator cap|exhaust|manifold|spark plugs?|filler cap|element|burner|nozzle|bulb|lamp))\b/i,
+    not: /\bsolder|glue|weld/i,
+    why: 'because it burns until it has cooled',
+  },
+  {
+    id: 'warm',
+    prepares:
+      /\b(?:(?:run|warm)\b[^.;]*\b(?:warm|to warm|up)\b[^.;]*\b(?:oil|engine|it|fluid)|(?:run|warm)\b[^.;]*\b(?:engine|compressor|machine|gearbox)\b[^.;]*\bwarm)/i,
+    needs:
+      /\b(?:drain\b|loosen the drain|remove the drain|unscrew the drain|lock(?:ed)? (?:out|off)|fit your own padlock|switch off)/i,
+    why: 'because warm oil drains and it can’t be run later',
+  },
+  {
+    id: 'prove-dead',
+    prepares:
+      /\b(?:prove\w*|check|test|measure)\b[^.;]*\b(?:dead|no voltage|for voltage|absence of voltage|zero volts?|zero energy)\b/i,
+    needs:
+      /\b(?:disconnect|pull|remove|undo|touch)\w*\b[^.;]*\b(?:wires?|leads?|terminals?|conductors?|element|contactor|capacitor)\b/i,
+    not: /\bbattery\b/i,
+    why: 'because only a tester tells that it is dead',
+  },
+  {
+    id: 'discharge',
+    prepares: /\b(?:discharge\b[^.;]*\bcapacitors?|bleed resistor|short the capacitor)/i,
+    needs: /\b(?:disconnect|pull|remove|undo|touch|unplug)\w*\b[^.;]*\b(?:capacitors?)\b/i,
+    why: 'because it holds its charge with the power off',
+  },
+  {
+    id: 'ventilate',
+    prepares:
+      /\b(?:open (?:a|the) (?:window|garage door|workshop door|doors?)|ventilat\w*|switch on the extract\w*|turn on the extract\w*)\b/i,
+    needs:
+      /\b(?:solvent|acetone|thinner|adhesive|paint|varnish|epoxy|bleach|heat the|start the engine|run the engine|degreaser|brake cleaner|spray\w*|plastic|hotend|solder\w*)\b/i,
+    why: 'because the fumes are there from the start',
+  },
+  {
+    id: 'compress',
+    prepares: /\b(?:fit|compress|tighten)\w*\b[^.;]*\bspring(?: compressors?)?\b/i,
+    needs: /\b(?:loosen|remove|undo|unscrew)\w*\b[^.;]*\b(?:cent(?:er|re) nut|top nut of the strut|retaining plate)\b/i,
+    why: 'because the spring lets go',
+  },
+]
