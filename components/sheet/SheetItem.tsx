@@ -72,10 +72,10 @@ const Pencil = ({ mark, actions }: { readonly mark: Mark; readonly actions: Shee
       </i>
       {pencilled.question !== undefined && <b> {pencilled.question}</b>}
       <span className={styles.pencilKeys}>
-        <Button tabIndex={-1} onClick={() => actions.perform({ do: 'keep-marks', ids: [mark.id] })}>
+        <Button look="quiet" tabIndex={-1} onClick={() => actions.perform({ do: 'keep-marks', ids: [mark.id] })}>
           Keep
         </Button>
-        <Button tabIndex={-1} onClick={() => actions.perform({ do: 'drop-marks', ids: [mark.id] })}>
+        <Button look="quiet" tabIndex={-1} onClick={() => actions.perform({ do: 'drop-marks', ids: [mark.id] })}>
           Drop
         </Button>
       </span>

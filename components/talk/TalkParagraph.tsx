@@ -40,7 +40,7 @@ const measure = (
 ): Drawn[] => {
   const node = text.firstChild
   if (!(node instanceof Text)) return []
-  const { top } = text.getBoundingClientRect()
+  const { top, left, right } = text.getBoundingClientRect()
   const rectOf = (index: number): DOMRect | undefined => {
     const word = words[index]
     if (word === undefined || word.to > node.length) return undefined
@@ -55,7 +55,11 @@ const measure = (
     const [a, b] = [rectOf(from), rectOf(to - 1)]
     if (a === undefined || b === undefined) return []
     const [first, last] = [from === bracket.words.from, to === bracket.words.to]
-    return [{ bracket, top: a.top - top, height: Math.max(b.bottom - a.top, 18), first, last }]
+    // A mark that begins or ends inside a line leaves the other half of that line to its neighbour.
+    const isSingle = b.top - a.top < 14
+    const upper = a.top - top + (first && !isSingle && a.left - left > 24 ? 10 : 1)
+    const lower = b.bottom - top - (last && !isSingle && right - b.right > 120 ? 9 : 1)
+    return [{ bracket, top: upper, height: Math.max(lower - upper, 18), first, last }]
   })
 }
 

@@ -15,6 +15,9 @@ export type Bracket = {
 /** Lanes the margin has room for; what needs more shares the last. */
 export const LANES = 6
 
+/** Words between two marks of one lane, so that they do not meet on the same line. */
+const APART = 7
+
 /**
  * Lays the marks out beside the talk, those that cover the same words in lanes next to each other.
  *
@@ -31,7 +34,7 @@ export const bracketsByParagraph = (talk: Talk, marks: readonly Mark[]): Readonl
   const laneEnds: number[] = []
   const byParagraph = new Map<number, Bracket[]>()
   for (const { mark, words } of placed) {
-    const free = laneEnds.findIndex(end => end <= words.from)
+    const free = laneEnds.findIndex(end => end === 0 || end + APART <= words.from)
     const lane = free >= 0 ? free : Math.min(laneEnds.length, LANES - 1)
     laneEnds[lane] = Math.max(laneEnds[lane] ?? 0, words.to)
     const { id, kind, text, pencilled } = mark
