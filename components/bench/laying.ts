@@ -57,8 +57,7 @@ export const layOnBench = async (files: readonly GivenFile[]): Promise<Result<La
   const id = crypto.randomUUID()
   await benchStore().save(id, assemble(parts, emptyProject()))
   for (const part of parts) if (part.is === 'footage') await keepFootage(id, part.given)
-  return success({
-    id,
-    problems: [...problems, ...parts.flatMap(part => (part.is === 'project' ? [] : part.problems))],
-  })
+  const notices = [...problems, ...parts.flatMap(part => (part.is === 'project' ? [] : part.problems))]
+  noticesAtHand.set(id, notices.map(formatProblem))
+  return success({ id, problems: notices })
 }

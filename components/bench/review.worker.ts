@@ -4,7 +4,6 @@ import { reviewProject } from '@/lib/review/review'
 
 /** What the page sends: the project without its transcript, and the transcript only when it changed. */
 export type ToReviewer = {
-  readonly turn: number
   readonly project: Project
   readonly transcript?: Transcript | null
 }

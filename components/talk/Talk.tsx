@@ -173,7 +173,6 @@ export const Talk = (props: Props) => {
   }
 
   return (
-    // biome-ignore lint/a11y/useSemanticElements: no element of HTML moves a caret through read-only text
     <section
       ref={root}
       className={styles.talk}
