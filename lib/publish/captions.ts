@@ -1,4 +1,4 @@
-import { breakCost, cutWord, toLines } from './phrase'
+import { cutWord, measure, toLines } from './phrase'
 import type { CaptionLimits } from './publication'
 import type { SpokenText } from './spoken'
 
@@ -20,9 +20,6 @@ export const CAPTION_LIMITS: Required<CaptionLimits> = { columns: 42, lines: 2, 
 
 /** Silence after which a new caption starts, seconds. Common practice, no source. */
 const SILENCE = 1.5
-
-/** Most words one caption can hold, whatever the limits: bounds the search. */
-const MOST_WORDS = 60
 
 /** Stretches spoken by one person without a long silence. */
 const stretches = (words: readonly SpokenText[]): readonly SpokenText[][] => {
@@ -50,37 +47,39 @@ const cut = (words: readonly SpokenText[], columns: number): readonly SpokenText
 
 /** Cheapest division of a stretch into captions, found backwards. */
 const divide = (words: readonly SpokenText[], limits: Required<CaptionLimits>): readonly Caption[] => {
-  const cost: number[] = new Array(words.length + 1).fill(Number.POSITIVE_INFINITY)
-  const next: { to: number; lines: readonly string[] }[] = []
-  cost[words.length] = 0
-  for (let from = words.length - 1; from >= 0; from--) {
-    const first = words[from]
-    const texts: string[] = []
-    for (let to = from + 1; to <= Math.min(words.length, from + MOST_WORDS); to++) {
-      const last = words[to - 1]
-      if (first === undefined || last === undefined) break
-      texts.push(last.text)
-      const lines = toLines(texts, limits.columns, limits.lines)
-      if (lines === undefined) break
+  const measured = measure(words.map(word => word.text))
+  const { starts, costs } = measured
+  const best: number[] = new Array(words.length + 1).fill(Number.POSITIVE_INFINITY)
+  const next: { to: number; lines: readonly number[] }[] = []
+  best[words.length] = 0
+  for (let from = words.length - 1; from >= 0; from--)
+    for (let to = from + 1; to <= words.length; to++) {
+      const [first, last] = [words[from], words[to - 1]]
+      const lines = toLines(measured, from, to, limits.columns, limits.lines)
+      if (first === undefined || last === undefined || lines === undefined) break
       const seconds = last.end - first.start
       const tooLong = Math.max(0, seconds - limits.longest) * 40
       const tooShort = Math.max(0, limits.least - seconds) * 60
-      const filled = lines.join(' ').length / (limits.columns * limits.lines)
-      const here = breakCost(last.text, words[to]?.text) + tooLong + tooShort + 12 * (1 - filled) + 6
-      const total = here + (cost[to] ?? Number.POSITIVE_INFINITY)
-      if (total < (cost[from] ?? Number.POSITIVE_INFINITY)) {
-        cost[from] = total
+      const filled = ((starts[to] ?? 0) - (starts[from] ?? 0)) / (limits.columns * limits.lines)
+      const total = (costs[to - 1] ?? 0) + tooLong + tooShort + 12 * (1 - filled) + 6 + (best[to] ?? 0)
+      if (total < (best[from] ?? Number.POSITIVE_INFINITY)) {
+        best[from] = total
         next[from] = { to, lines }
       }
     }
-  }
   const captions: Caption[] = []
   for (let at = 0; at < words.length; ) {
-    const step = next[at]
-    const [first, last] = [words[at], words[(step?.to ?? at + 1) - 1]]
-    if (step === undefined || first === undefined || last === undefined) break
-    captions.push({ start: first.start, end: last.end, lines: step.lines, speaker: first.speaker })
-    at = step.to
+    const { to, lines } = next[at] ?? { to: at + 1, lines: [at] }
+    const [first, last] = [words[at], words[to - 1]]
+    if (first === undefined || last === undefined) break
+    const text = (from: number, end: number) =>
+      words
+        .slice(from, end)
+        .map(word => word.text)
+        .join(' ')
+    const shown = lines.map((from, i) => text(from, lines[i + 1] ?? to))
+    captions.push({ start: first.start, end: last.end, lines: shown, speaker: first.speaker })
+    at = to
   }
   return captions
 }

@@ -1,3 +1,4 @@
+import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { toLine } from './text'
 
@@ -11,6 +12,9 @@ export type Chapter = {
 
 /** Shortest chapter where the user sets none, seconds. Common practice, no source. */
 export const LEAST_CHAPTER = 10
+
+/** A step's text, with a flag where nobody has kept it yet. */
+const stepTitle = (mark: Mark): string => `${toLine(mark.text)}${mark.pencilled === undefined ? '' : ' (pencilled)'}`
 
 const titleOf = (parts: readonly string[]): string => {
   const title = parts.filter(Boolean).join('; ')
@@ -30,7 +34,7 @@ export const toChapters = (sheet: Sheet, least = LEAST_CHAPTER): readonly Chapte
   const end = Math.max(sheet.footage?.seconds ?? 0, last)
   if (end <= 0) return []
   const name = toLine(sheet.heading.title) || 'Beginning'
-  const marks = steps.map(({ mark, number }) => ({ start: mark.start, titles: [toLine(mark.text)], steps: [number] }))
+  const marks = steps.map(({ mark, number }) => ({ start: mark.start, titles: [stepTitle(mark)], steps: [number] }))
   const opening = { start: 0, titles: [marks.length === 0 ? name : 'Beginning'], steps: [] as number[] }
   const all = marks[0]?.start === 0 ? marks : [opening, ...marks]
   const joined: { start: number; titles: string[]; steps: number[] }[] = []

@@ -42,6 +42,10 @@ export const panel = (mark: Mark, setting: LineSetting, where: ElementContent[])
   ])
 }
 
+/** A value in figures, or a limit in words. */
+export const valueSpan = (mark: Mark, value: string): Element =>
+  h(mark.quantity === undefined ? 'strong' : 'span.value', value)
+
 /** A spec with room for what was measured. */
 const specRow = (mark: Mark, setting: LineSetting): Element => {
   const { label = '', text, value, tail, aside } = toShown(mark, setting.units)
@@ -49,7 +53,7 @@ const specRow = (mark: Mark, setting: LineSetting): Element => {
     h('span.kind', label),
     h('span', [
       text,
-      ...(value === undefined ? [] : [text === '' ? '' : ': ', h('span.value', value)]),
+      ...(value === undefined ? [] : [text === '' ? '' : ': ', valueSpan(mark, value)]),
       ...(tail === undefined ? [] : [`, ${tail}`]),
       ...(aside === undefined ? [] : [h('span.uses', ` (${aside})`)]),
       ...flag(mark),

@@ -6,7 +6,7 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
 import { footageAddress } from './address'
 import { findingLines } from './findings'
-import { flag, looseElement, panel, stepElement } from './handout-parts'
+import { flag, looseElement, panel, stepElement, valueSpan } from './handout-parts'
 import { handoutStyle } from './handout-style'
 import { headLines, type Notice, SIGN_OFF_COLUMNS, SIGN_OFF_ROWS, toNotices } from './head'
 import type { LineSetting } from './line'
@@ -88,7 +88,7 @@ const specTable = (specs: readonly Mark[], numbers: StepNumbers, setting: LineSe
     const { text, value = '', tail = '', aside = '' } = toShown(mark, setting.units)
     return h('tr', [
       h('td', [text, ...flag(mark)]),
-      h('td', [h('span.value', value)]),
+      h('td', [valueSpan(mark, value)]),
       h('td', tail),
       h('td', aside),
       h('td', stepLink(numbers.get(mark.id), '')),

@@ -1,4 +1,5 @@
 import type { PhrasingContent, Root } from 'mdast'
+import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
 import { footageAddress, spanAddress } from './address'
@@ -11,7 +12,7 @@ import { selected } from './selection'
 import { toShown } from './shown'
 import { countOf, listOf, toLine } from './text'
 import { type Thing, toThings } from './things'
-import { CLOSING_NOTE, formatInterval, SIGNAL_WORDS } from './words'
+import { CLOSING_NOTE, formatInterval } from './words'
 
 /** Longest show notes where the user sets no limit, characters. Common practice, no source. */
 export const MOST_CHARACTERS = 5000
@@ -31,15 +32,18 @@ type Notes = {
   readonly closing: string
 }
 
-const thingLine = ({ name, price }: Thing): Line => ({ text: price === undefined ? name : `${name} (${price})` })
+const flag = (mark: Mark): string => (mark.pencilled === undefined ? '' : ' (pencilled)')
+
+const thingLine = ({ name, price, mark }: Thing): Line => ({
+  text: `${name}${price === undefined ? '' : ` (${price})`}${flag(mark)}`,
+})
 
 /** One paragraph from the marks: what is done on what, how many steps from which to which, what it needs, when it is due. */
 const summaryOf = (sheet: Sheet): string => {
   const { title, equipment, interval } = sheet.heading
   const steps = sheet.steps.map(step => toLine(step.mark.text)).filter(Boolean)
   const due = formatInterval(interval)
-  const [job, on] = [toLine(title), toLine(equipment)]
-  const what = [job, on === '' ? '' : `on: ${on}`].filter(Boolean).join(', ')
+  const what = [toLine(title), toLine(equipment)].filter(Boolean).join('. ')
   const ends =
     steps.length > 1 ? `, from “${steps[0]}” to “${steps.at(-1)}”` : steps.length === 1 ? `: “${steps[0]}”` : ''
   const counts = [
@@ -68,12 +72,15 @@ const toNotes = (whole: Sheet, options: PublishOptions): Notes => {
   const specs = sheet.specs.map((mark): Line => {
     const { text: name, value, tail, aside } = toShown(mark, units)
     const rest = [value, tail].filter(Boolean).join(', ')
-    return { text: `${name}: ${rest}${aside === undefined ? '' : ` (${aside})`}`, time: time(mark.start, mark.end) }
+    return {
+      text: `${name}: ${rest}${aside === undefined ? '' : ` (${aside})`}${flag(mark)}`,
+      time: time(mark.start, mark.end),
+    }
   })
   const safety = sheet.safety.map(
     (mark): Line => ({
-      bold: `${SIGNAL_WORDS[mark.level ?? 'caution']}:`,
-      text: toLine(mark.text),
+      bold: `${toShown(mark, units).label}:`,
+      text: `${toLine(mark.text)}${flag(mark)}`,
       time: time(mark.start, mark.end),
     }),
   )

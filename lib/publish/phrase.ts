@@ -10,6 +10,9 @@ const HANGERS = new Set(
   ),
 )
 
+/** Words that hold two figures together: ten *to* twelve, forty *plus or minus* three. */
+const LINKS = new Set(['to', 'or', 'at', 'about', 'than', 'least', 'most', 'plus', 'minus', 'and', 'point', 'by'])
+
 const bare = (word: string): string => word.toLowerCase().replace(/[^\p{L}\p{N}']/gu, '')
 
 /**
@@ -20,8 +23,8 @@ const bare = (word: string): string => word.toLowerCase().replace(/[^\p{L}\p{N}'
 export const breakCost = (after: string, before: string | undefined): number => {
   if (before === undefined || /[.?!…]["”’)]*$/.test(after)) return 0
   if (/[,;:–—]["”’)]*$/.test(after)) return 8
-  if (/^\d/.test(after) && /^[^\d]/.test(before) && !OPENERS.has(bare(before))) return 60
-  if (/^\d/.test(before) && /^(?:to|at|about|than|least|most|plus|minus|±)$/.test(bare(after))) return 60
+  if (/^[\d.]/.test(after) && (LINKS.has(bare(before)) || !OPENERS.has(bare(before)))) return 60
+  if (/^[\d.]/.test(before) && (LINKS.has(bare(after)) || after === '±')) return 60
   if (HANGERS.has(bare(after))) return 45
   return OPENERS.has(bare(before)) ? 15 : 28
 }
@@ -35,27 +38,39 @@ export const cutWord = (word: string, columns: number): readonly string[] => {
   )
 }
 
-const length = (text: string): number => [...text].length
+/** Words of a stretch, measured once: where each starts in the joined text, and what breaking after it costs. */
+export type Measured = { readonly starts: readonly number[]; readonly costs: readonly number[] }
+
+/** @returns the measures of words joined by single blanks; lengths in code points. */
+export const measure = (words: readonly string[]): Measured => {
+  const starts = [0]
+  for (const word of words) starts.push((starts.at(-1) ?? 0) + [...word].length + 1)
+  return { starts, costs: words.map((word, i) => breakCost(word, words[i + 1])) }
+}
+
+const lengthOf = ({ starts }: Measured, from: number, to: number): number => (starts[to] ?? 0) - (starts[from] ?? 0) - 1
 
 /**
- * Breaks words into lines: as few as they need, broken where the phrase allows, even in length, the lower not shorter.
+ * Breaks words `from` up to `to` into lines: as few as they need, where the phrase allows, even in length.
  *
- * @param words each at most `columns` characters
- * @returns undefined where they do not fit in `lines` lines
+ * @returns index of the first word of each line; undefined where they do not fit in `lines` lines
  */
-export const toLines = (words: readonly string[], columns: number, lines: number): readonly string[] | undefined => {
-  const whole = words.join(' ')
-  if (length(whole) <= columns) return [whole]
-  if (lines < 2) return undefined
-  let best: { cost: number; lines: readonly string[] } | undefined
-  for (let at = words.length - 1; at > 0; at--) {
-    const head = words.slice(0, at).join(' ')
-    if (length(head) > columns) continue
-    const rest = toLines(words.slice(at), columns, lines - 1)
-    if (rest === undefined) break
-    const uneven = Math.abs(length(head) - length(rest[0] ?? ''))
-    const cost = breakCost(words[at - 1] ?? '', words[at]) + uneven
-    if (best === undefined || cost < best.cost) best = { cost, lines: [head, ...rest] }
+export const toLines = (
+  words: Measured,
+  from: number,
+  to: number,
+  columns: number,
+  lines: number,
+): readonly number[] | undefined => {
+  if (lengthOf(words, from, to) <= columns) return [from]
+  if (lines < 2 || lengthOf(words, from, to) > lines * columns + lines) return undefined
+  let best: { cost: number; lines: readonly number[] } | undefined
+  for (let at = from + 1; at < to && lengthOf(words, from, at) <= columns; at++) {
+    const rest = toLines(words, at, to, columns, lines - 1)
+    if (rest === undefined) continue
+    const uneven = Math.abs(lengthOf(words, from, at) - lengthOf(words, at, rest[1] ?? to))
+    const cost = (words.costs[at - 1] ?? 0) + uneven
+    if (best === undefined || cost < best.cost) best = { cost, lines: [from, ...rest] }
   }
   return best?.lines
 }

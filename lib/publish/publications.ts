@@ -1,23 +1,21 @@
-import { toSheet } from '@/lib/procedure/sheet'
-import type { Publication } from './publication'
+import type { Publication, PublicationName } from './publication'
+import { SINGLES } from './singles'
 import { toFileName } from './text'
 
-/** Every publication, in the order they are offered. Each loads its writer only when it is asked for. */
+/** Every publication, in the order they are offered. */
 export const PUBLICATIONS: readonly Publication[] = [
+  ...SINGLES,
   {
-    name: 'sheet',
-    about: 'The job sheet in Markdown: every mark with its time, readable back after editing by hand.',
+    name: 'packet',
+    about: 'One ZIP with all of these, stills and clips, and a manifest to check it by.',
     files: async (project, options) => {
-      const { toSheetMarkdown } = await import('./markdown')
-      const { toPictures } = await import('./pictures')
-      const sheet = toSheet(project)
-      const { files, paths } = toPictures(
-        sheet.steps.map(step => step.mark),
-        options.stills,
-      )
-      const name = toFileName(project.procedure.title, 'procedure')
-      const content = toSheetMarkdown(sheet, options, paths)
-      return [{ path: `${name}.md`, type: 'text/markdown', content }, ...files]
+      const [{ packetFiles }, { toZip }] = await Promise.all([import('./packet'), import('./zip')])
+      const content = await toZip(await packetFiles([{ project, options }]))
+      return [{ path: `${toFileName(project.procedure.title, 'procedure')}.zip`, type: 'application/zip', content }]
     },
   },
 ]
+
+/** @returns the publication of that name; undefined where there is none. */
+export const publicationOf = (name: string): Publication | undefined =>
+  PUBLICATIONS.find(publication => publication.name === (name as PublicationName))

@@ -3,7 +3,7 @@ import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { spanAddress } from './address'
-import { type LineSetting, toLineNodes, toPartNodes } from './line'
+import { type LineSetting, PENCILLED, toLineNodes, toPartNodes } from './line'
 import { type Block, bullets, emphasis, heading, item, link, numbered, paragraph, quote, table, text } from './nodes'
 import { formatNote } from './note'
 import { toShown } from './shown'
@@ -60,7 +60,9 @@ const echoItem = (mark: Mark, links: PhrasingContent[], setting: LineSetting, la
   const { label, ...shown } = toShown(mark, setting.units)
   const parts = toPartNodes(labelled && label !== undefined ? { label, ...shown } : shown)
   const nodes = parts.length === 0 ? [] : [...parts, text(' ')]
-  return item(paragraph(...nodes, emphasis(text('('), ...links, text(')'))))
+  return item(
+    paragraph(...nodes, emphasis(text('('), ...links, text(mark.pencilled === undefined ? ')' : `, ${PENCILLED})`))),
+  )
 }
 
 export const safetySection = (sheet: Sheet, numbers: StepNumbers, setting: LineSetting): readonly Block[] =>
@@ -95,6 +97,9 @@ export const listSection = (
   return titled(kind === 'tool' ? SECTIONS.tools : SECTIONS.materials, listed(items))
 }
 
+const flag = (mark: Mark): PhrasingContent[] =>
+  mark.pencilled === undefined ? [] : [text(' '), emphasis(text(PENCILLED))]
+
 /** Head of the table of specs; the reader knows its columns by these words. */
 export const SPEC_COLUMNS = ['Spec', 'Value', 'Condition', 'Basis', 'Step'] as const
 
@@ -102,7 +107,7 @@ export const specsSection = (sheet: Sheet, numbers: StepNumbers, setting: LineSe
   const rows = sheet.specs.map(mark => {
     const shown = toShown(mark, setting.units)
     const cells = [shown.text, shown.value ?? '', shown.tail ?? '', shown.aside ?? '']
-    return [...cells.map(cell => (cell === '' ? [] : [text(cell)])), [whereLink(mark, numbers, setting)]]
+    return [...cells.map(cell => (cell === '' ? [] : [text(cell)])), [whereLink(mark, numbers, setting), ...flag(mark)]]
   })
   return titled(SECTIONS.specs, rows.length === 0 ? [] : [table([SPEC_COLUMNS.map(word => [text(word)]), ...rows])])
 }

@@ -77,7 +77,8 @@ const inFigures = (words: readonly SpokenText[], mark: Mark): readonly SpokenTex
   const [first, last] = [part[a], part[b]]
   if (first === undefined || last === undefined) return words
   const tail = /[.,;:?!]*$/.exec(last.text)?.[0] ?? ''
-  const value = formatValue(mark.quantity, undefined, 'as-said')
+  // No-break spaces: a value is never parted from its unit.
+  const value = formatValue(mark.quantity, undefined, 'as-said').replace(/ /g, '\u00A0')
   const figures = spread(`${value}${tail}`, first.start, last.end, first.speaker)
   return [...words.slice(0, from + a), ...figures, ...words.slice(from + b + 1)]
 }

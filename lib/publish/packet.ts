@@ -1,0 +1,66 @@
+import type { Project } from '@/lib/procedure/project'
+import { toSheet } from '@/lib/procedure/sheet'
+import { toContents } from './contents'
+import { MANIFEST, toManifest } from './manifest'
+import { mediaOf, toPictures } from './pictures'
+import type { PublishedFile, PublishOptions } from './publication'
+import { selected } from './selection'
+import { type Job, jobTitle } from './service'
+import { toServiceNotes } from './service-notes'
+import { SINGLES } from './singles'
+import { toFileName } from './text'
+
+/** A project with the options that are its own: stills, clips and findings differ from job to job. */
+export type PacketJob = { readonly project: Project; readonly options: PublishOptions }
+
+const inFolder = (folder: string, file: PublishedFile): PublishedFile =>
+  folder === '' ? file : { ...file, path: `${folder}/${file.path}` }
+
+const clipFiles = ({ project, options }: PacketJob): readonly PublishedFile[] =>
+  toPictures(
+    toSheet(project).steps.map(step => step.mark),
+    options.clips,
+    'clips',
+  ).files.filter(({ content }) => typeof content !== 'string' && mediaOf(content)?.type.startsWith('video/'))
+
+const jobFiles = async (job: PacketJob, folder: string): Promise<readonly PublishedFile[]> => {
+  const all: PublishedFile[] = []
+  for (const publication of SINGLES) all.push(...(await publication.files(job.project, job.options)))
+  const files = [...all, ...clipFiles(job)]
+  const title = jobTitle(toSheet(job.project))
+  const contents = toContents(title, [{ title: 'Files', files }])
+  return [{ path: 'index.html', type: 'text/html', content: contents }, ...files].map(file => inFolder(folder, file))
+}
+
+const withManifest = async (title: string, files: readonly PublishedFile[]): Promise<readonly PublishedFile[]> => {
+  const content = `${JSON.stringify(await toManifest(title, files), null, 2)}\n`
+  return [...files, { path: MANIFEST, type: 'application/json', content }]
+}
+
+/**
+ * The files of a packet: every publication of every job, stills and clips, a page of contents and a manifest. Several
+ * jobs each have a folder, in the order given, and notes of the whole service stand at the root.
+ *
+ * @param title of the service; default: the first job's title, or `Service of N jobs`
+ */
+export const packetFiles = async (jobs: readonly PacketJob[], title?: string): Promise<readonly PublishedFile[]> => {
+  const [only, ...others] = jobs
+  if (only === undefined) return []
+  if (others.length === 0) return withManifest(title ?? jobTitle(toSheet(only.project)), await jobFiles(only, ''))
+  const name = title ?? `Service of ${jobs.length} jobs`
+  const placed = jobs.map(({ project, options }, i): Job => {
+    const sheet = selected(toSheet(project), options)
+    return { title: jobTitle(sheet), sheet, folder: `${i + 1}-${toFileName(project.procedure.title, 'procedure')}` }
+  })
+  const folders: PublishedFile[][] = []
+  for (const [i, job] of jobs.entries()) folders.push([...(await jobFiles(job, placed[i]?.folder ?? `${i + 1}`))])
+  const { findings: _, ...shared } = only.options
+  const notes: PublishedFile = {
+    path: 'service.md',
+    type: 'text/markdown',
+    content: toServiceNotes(name, placed, shared),
+  }
+  const groups = folders.map((files, i) => ({ title: placed[i]?.title ?? '', files }))
+  const contents = toContents(name, [{ title: 'Service', files: [notes] }, ...groups])
+  return withManifest(name, [{ path: 'index.html', type: 'text/html', content: contents }, notes, ...folders.flat()])
+}

@@ -1,0 +1,76 @@
+import { LEVELS } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
+import type { Sheet } from '@/lib/procedure/sheet'
+import { formatTime } from '@/lib/procedure/time'
+import { stepNumbers } from './sections'
+import { toLine } from './text'
+import { type Thing, toThings } from './things'
+import { formatInterval } from './words'
+
+/** One job of a service, with the folder its files are in. */
+export type Job = { readonly title: string; readonly sheet: Sheet; readonly folder: string }
+
+/** A tool or material of the whole service, once, with where it is used: `Belt service: steps 2, 4`. */
+export type SharedThing = {
+  readonly name: string
+  readonly prices: readonly string[]
+  readonly uses: readonly string[]
+}
+
+const usesOf = (job: Job, { steps }: Thing): string => {
+  if (steps.length === 0) return job.title
+  return `${job.title}: ${steps.length === 1 ? 'step' : 'steps'} ${steps.join(', ')}`
+}
+
+/** @returns tools or materials of all jobs, each name once, in the order first needed. */
+export const sharedThings = (jobs: readonly Job[], kind: 'tool' | 'material'): readonly SharedThing[] => {
+  const byName = new Map<string, { name: string; prices: string[]; uses: string[] }>()
+  for (const job of jobs)
+    for (const thing of toThings(job.sheet, kind)) {
+      const key = thing.name.toLowerCase()
+      const entry = byName.get(key) ?? { name: thing.name, prices: [], uses: [] }
+      if (thing.price !== undefined && !entry.prices.includes(thing.price)) entry.prices.push(thing.price)
+      entry.uses.push(usesOf(job, thing))
+      byName.set(key, entry)
+    }
+  return [...byName.values()]
+}
+
+/** A caution of the whole service, with where it holds. */
+export type SharedCaution = { readonly mark: Mark; readonly where: string }
+
+const gravity = (mark: Mark): number => LEVELS.indexOf(mark.level ?? 'caution')
+
+/** @returns every caution of all jobs, gravest first, then in the order of the jobs. None is left out, however alike. */
+export const sharedCautions = (jobs: readonly Job[]): readonly SharedCaution[] =>
+  jobs
+    .flatMap(job => {
+      const numbers = stepNumbers(job.sheet)
+      return job.sheet.safety.map(mark => {
+        const number = numbers.get(mark.id)
+        return { mark, where: number === undefined ? job.title : `${job.title}, step ${number}` }
+      })
+    })
+    .sort((a, b) => gravity(a.mark) - gravity(b.mark))
+
+/** When a job is due, and how long its footage runs, counted through the service. */
+export type JobTime = { readonly title: string; readonly startsAt: string; readonly runs: string; readonly due: string }
+
+/** @returns each job's running time, where it starts if the footage is shown in order, and when it is due. */
+export const jobTimes = (jobs: readonly Job[]): readonly JobTime[] => {
+  let at = 0
+  return jobs.map(({ title, sheet }) => {
+    const seconds = sheet.footage?.seconds ?? 0
+    const row = {
+      title,
+      startsAt: formatTime(at),
+      runs: formatTime(seconds),
+      due: formatInterval(sheet.heading.interval) ?? 'not stated',
+    }
+    at += seconds
+    return row
+  })
+}
+
+/** @returns a job's title as a line. */
+export const jobTitle = (sheet: Sheet): string => toLine(sheet.heading.title) || 'Untitled procedure'
