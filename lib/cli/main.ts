@@ -13,6 +13,14 @@ const VERBS: Readonly<Record<string, { about: string; load: () => Promise<Comman
     about: 'pencil in a procedure from a transcript',
     load: async () => (await import('./commands/draft')).command,
   },
+  publish: {
+    about: 'write a project as a sheet, handout, notes, captions, chapters, page, task or packet',
+    load: async () => (await import('./commands/publish')).command,
+  },
+  verify: {
+    about: 'check a packet against its manifest',
+    load: async () => (await import('./commands/verify')).command,
+  },
 }
 
 const overview = (): string => {

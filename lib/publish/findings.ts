@@ -1,5 +1,7 @@
 import type { Sheet } from '@/lib/procedure/sheet'
+import { formatTime } from '@/lib/procedure/time'
 import type { PublishedFinding, PublishOptions } from './publication'
+import { stepNumbers } from './sections'
 import { toLine } from './text'
 
 /** @returns a finding in one line: message, then where. */
@@ -21,4 +23,34 @@ export const findingLines = (
     findings: open.map(finding => `${finding.level}: ${findingLine(finding)}`),
     waived: known.length > 0 ? known : stored,
   }
+}
+
+/** A finding as a review gives it, by its shape alone: review and publish do not know each other. */
+export type ReviewedFinding = {
+  readonly level: PublishedFinding['level']
+  readonly message: string
+  readonly waived?: string
+  readonly place:
+    | { readonly at: 'mark'; readonly mark: string }
+    | { readonly at: 'list'; readonly kind: string }
+    | { readonly at: 'talk'; readonly start: number; readonly end: number }
+    | { readonly at: 'whole' }
+}
+
+/** @returns findings as publications show them, each with the step, list or time it lies at, in words. */
+export const toPublishedFindings = (
+  sheet: Sheet,
+  findings: readonly ReviewedFinding[],
+): readonly PublishedFinding[] => {
+  const numbers = stepNumbers(sheet)
+  const whereOf = (place: ReviewedFinding['place']): string | undefined => {
+    if (place.at === 'talk') return `at ${formatTime(place.start)}`
+    if (place.at === 'list') return `${place.kind}s`
+    const number = place.at === 'mark' ? numbers.get(place.mark) : undefined
+    return number === undefined ? undefined : `step ${number}`
+  }
+  return findings.map(({ level, message, waived, place }) => {
+    const where = whereOf(place)
+    return { level, message, ...(where === undefined ? {} : { where }), ...(waived === undefined ? {} : { waived }) }
+  })
 }
