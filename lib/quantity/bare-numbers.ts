@@ -1,6 +1,9 @@
 import type { Draft, Drafted } from './draft'
 import type { Lexeme } from './lexemes'
 import { isValuePlace } from './lists'
+import { recallValue } from './recall'
+import { voteSystem } from './system-vote'
+import { dimensionOf, unitSymbol } from './units'
 
 const set = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/))
 
@@ -10,33 +13,32 @@ const CUES = set(
 )
 /** Verbs whose object a bare number is: `heat it to 220`, `set it at 40`. */
 const VERBS = set(
-  "set heat heated torque torqued tighten tightened dial dialed bump gap gapped adjust adjusted shim shimmed bring preheat warm charge inflate pump keep hold maintain crank ramp limit should shouldn't calls call says reads read",
+  "set heat heated torque torqued tighten tightened dial dialed bump gap gapped adjust adjusted shim shimmed bring preheat warm charge inflate pump keep hold maintain crank ramp limit should shouldn't calls call says reads stay stays drop drops get gets come comes cool going go asks settle settles sit sits should be",
 )
 const LINK = set(
   "of is to at it the be should a its it's them that for on up down around by = : says was about your this in between from and want wants you",
 )
-const HEAT = set('heat heated hot cool temp temperature preheat nozzle oven bed degrees warm hotend bake melt')
+const HEAT = set(
+  'heater heaters hotend warm-up cooled cooling heat heated hot cool temp temperature preheat nozzle oven bed degrees warm hotend bake melt',
+)
 
-export type BareKind = 'temperature' | 'torque' | 'pressure' | 'other'
+type BareKind = 'temperature' | 'torque' | 'pressure' | 'other'
 
-/** What a bare number is accepted for, or undefined where nothing makes it a value. */
-export const acceptBare = ({ lexemes }: Drafted, draft: Draft): BareKind | undefined => {
-  if (draft.phrase.hasTolerance && draft.nominal !== undefined) return kindOf(lexemes, draft)
-  if (!isValuePlace(lexemes, draft.to)) return undefined
-  const number = draft.phrase.term.number
-  const isYear =
-    number !== undefined &&
-    draft.nominal !== undefined &&
-    draft.nominal >= 1900 &&
-    draft.nominal <= 2100 &&
-    (number.numeral.isPaired === true || number.numeral.hasFigures === true)
-  if (isYear) return undefined
-  const cue = findCue(lexemes, draft)
-  const isFine = draft.phrase.term.value < 1 && isFineDecimal(number)
-  if (isFine || cue || draft.isCorrection === true) return kindOf(lexemes, draft)
-  return undefined
+/** Whether anything makes a number without unit a value. */
+const isValue = ({ lexemes }: Drafted, draft: Draft): boolean => {
+  if (draft.phrase.hasTolerance && draft.nominal !== undefined) return true
+  if (!isValuePlace(lexemes, draft.to) || isYear(draft)) return false
+  if (draft.phrase.term.value < 1 && isFineDecimal(draft.phrase.term.number)) return true
+  return findCue(lexemes, draft) || draft.isCorrection === true
 }
 
+const isYear = ({ nominal, phrase }: Draft): boolean => {
+  const numeral = phrase.term.number?.numeral
+  if (nominal === undefined || nominal < 1900 || nominal > 2100) return false
+  return numeral?.isPaired === true || numeral?.hasFigures === true
+}
+
+/** Three decimals or more, as gaps are said: `point oh three five`. */
 const isFineDecimal = (number: Extract<Lexeme, { is: 'number' }> | undefined): boolean => {
   if (number === undefined || number.numeral.denominator !== undefined) return false
   const digits = String(number.numeral.value).split('.')[1] ?? ''
@@ -52,28 +54,106 @@ const findCue = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
     if (lexeme === undefined || lexeme.is === 'stop' || lexeme.is === 'number') return false
     if (CUES.has(lexeme.text)) return true
     if (VERBS.has(lexeme.text) && isLinked)
-      return hasTo(lexemes, i, draft.from) || draft.phrase.isRange || draft.bound !== undefined
+      return draft.phrase.isRange || draft.bound !== undefined || hasAim(lexemes, i, draft)
     if (!LINK.has(lexeme.text) && lexeme.is !== 'role') isLinked = false
   }
   const next = lexemes[draft.to]
   return next !== undefined && CUES.has(next.text)
 }
 
-const hasTo = (lexemes: readonly Lexeme[], from: number, to: number): boolean => {
-  for (let i = from; i < to; i++)
-    if (
-      ['to', 'at', 'for', 'around', 'be', 'up to', 'under', 'below', 'above', 'over'].includes(lexemes[i]?.text ?? '')
-    )
-      return true
-  return false
-}
+const AIMS = set('to at for around be')
+const AIM_WORDS = new Set([...AIMS, 'up to'])
 
-const kindOf = (lexemes: readonly Lexeme[], draft: Draft): BareKind => {
-  for (let i = draft.from - 1; i >= 0 && i >= draft.from - 10; i--) {
-    const word = lexemes[i]?.text ?? ''
+/** `set it to 40`, `says 26 for`: a verb that aims at the number. */
+const hasAim = (lexemes: readonly Lexeme[], verb: number, draft: Draft): boolean =>
+  lexemes.slice(verb, draft.from + 1).some(lexeme => AIM_WORDS.has(lexeme.text)) || lexemes[draft.to]?.text === 'for'
+
+const kindOf = (words: readonly string[]): BareKind => {
+  for (const word of words) {
     if (HEAT.has(word)) return 'temperature'
     if (/^(?:torque|tighten)/.test(word)) return 'torque'
     if (/^(?:pressure|inflate|regulator)/.test(word)) return 'pressure'
   }
   return 'other'
+}
+
+const KINDS: Readonly<Record<BareKind, readonly string[]>> = {
+  temperature: ['temperature'],
+  torque: ['torque'],
+  pressure: ['pressure'],
+  other: [
+    'torque',
+    'pressure',
+    'length',
+    'volume',
+    'voltage',
+    'current',
+    'resistance',
+    'rotation',
+    'temperature',
+    'force',
+    'mass',
+  ],
+}
+
+const question = (draft: Draft): void => {
+  draft.notes.push({ kind: 'question', text: 'no unit was said: of what?' })
+}
+
+/**
+ * Settles a number without unit: leaves it out where nothing makes it a value; takes the unit from what was said before
+ * where that tells, and says so; asks otherwise.
+ */
+export const settleBare = (drafted: Drafted, draft: Draft, context: string): void => {
+  if (!isValue(drafted, draft)) {
+    draft.dropped = 'a number without a unit'
+    return
+  }
+  const near = drafted.lexemes.slice(Math.max(0, draft.from - 10), draft.from).map(lexeme => lexeme.text)
+  const said = kindOf(near.reverse())
+  const kind =
+    said === 'other' && context !== ''
+      ? kindOf(
+          context
+            .toLowerCase()
+            .slice(-300)
+            .split(/[^a-z]+/)
+            .reverse(),
+        )
+      : said
+  if (kind === 'temperature' && draft.phrase.term.value > 12) {
+    const system = voteSystem(drafted.text, context)
+    if (system === undefined) {
+      question(draft)
+      return
+    }
+    draft.code = system === 'us' ? '[degF]' : 'Cel'
+    draft.notes.push({
+      kind: 'settled',
+      text: `no unit was said: read as ${system === 'us' ? '°F' : '°C'}, by the ${system === 'us' ? 'US' : 'metric'} units around it`,
+    })
+    return
+  }
+  const recalled = recallValue(context, code => KINDS[said].includes(dimensionOf(code) ?? ''))
+  const unit = recalled?.unit?.code
+  if (unit === undefined || draft.phrase.term.number?.numeral.denominator !== undefined) {
+    question(draft)
+    return
+  }
+  draft.code = unit
+  draft.notes.push({ kind: 'settled', text: `no unit was said: ${unitSymbol(unit)} taken from what was said before` })
+}
+
+/** Fractions the trade says without their unit: thousandths are of an inch, hundredths of a millimetre. */
+export const settleParts = (draft: Draft): boolean => {
+  const numeral = draft.phrase.term.number?.numeral
+  const isSpoken = numeral?.denominator !== undefined && numeral.hasFigures !== true
+  if (!isSpoken || ![100, 1000, 10_000].includes(numeral.denominator ?? 0)) return false
+  const isInch = numeral.denominator !== 100
+  draft.code = isInch ? '[in_i]' : 'mm'
+  draft.notes.push({
+    kind: 'settled',
+    text: isInch ? '“thousandths” read as of an inch' : '“hundredths” read as of a millimetre',
+  })
+  return true
 }

@@ -129,7 +129,7 @@ export const findCondition = ({ text, lexemes, drafts }: Drafted, draft: Draft):
 export type Quality = { readonly from: number; readonly to: number; readonly text: string }
 
 /** Words that make `snug` a verb and `firm` no limit: `snug the nuts`. */
-const VERB_AFTER = new Set(['the', 'it', 'them', 'those', 'these', 'that', 'up', 'down', 'all', 'each', 'both', 'your'])
+const VERB_AFTER = new Set(['the', 'those', 'these', 'that', 'up', 'down', 'all', 'each', 'both', 'your'])
 
 /** Every limit without a number that no quantity counts from. */
 export const findQualities = ({ text, lexemes, drafts }: Drafted): readonly Quality[] => {

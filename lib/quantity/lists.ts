@@ -10,7 +10,7 @@ const LINKS = set(
 )
 /** Words of a list whose members are passes or places, which shows that a bare number there is a value. */
 const LABELS = set(
-  'then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
+  'low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
 )
 
 /** Words that may follow a bare number that is a value; a noun there makes it a count. */
@@ -57,8 +57,25 @@ const isCounted = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
 
 const isBare = (draft: Draft): boolean => draft.unit === undefined && draft.dropped === undefined
 
+const NAMED = set(
+  'number size page chapter figure part cylinder gear zone section paragraph slide channel position type model step pass stage phase round option',
+)
+const ORDINALS = set('first second third fourth final last next each every one')
+
+/** `stage two`, `page forty`: the number is a name. `second pass 30` is a value. */
+const dropLabels = ({ lexemes, drafts }: Drafted): void => {
+  for (const draft of drafts) {
+    if (draft.unit !== undefined || draft.dropped !== undefined) continue
+    const [before, label] = [lexemes[draft.from - 2], lexemes[draft.from - 1]]
+    if (label !== undefined && NAMED.has(label.text) && !ORDINALS.has(before?.text ?? '')) draft.dropped = 'a name'
+  }
+}
+
 /** Bare numbers take the unit of the list they stand in, forwards and backwards. */
-export const shareUnits = ({ lexemes, drafts }: Drafted): void => {
+export const shareUnits = (drafted: Drafted): void => {
+  dropLabels(drafted)
+  const lexemes = drafted.lexemes
+  const drafts = drafted.drafts.filter(draft => draft.dropped === undefined)
   for (let n = drafts.length - 2; n >= 0; n--) {
     const [draft, next] = [drafts[n], drafts[n + 1]]
     if (
@@ -91,8 +108,7 @@ export const shareUnits = ({ lexemes, drafts }: Drafted): void => {
       draft.phrase.hasTolerance ||
       draft.phrase.isRange ||
       (previous?.is === 'role' && previous.role === 'every')
-    const follows = lexemes[draft.to]
-    const hasLabelAfter = follows !== undefined && LABELS.has(follows.text)
+    const hasLabelAfter = lexemes.slice(draft.to, draft.to + 2).some(lexeme => LABELS.has(lexeme.text))
     if (between.length > 12 || !(between.isLinked || isMarked)) continue
     if (hasStop(lexemes, before.to, draft.from)) continue
     if (between.hasLabel || hasLabelAfter || isMarked) inherit(draft, before)

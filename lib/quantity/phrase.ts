@@ -48,24 +48,47 @@ const kindly = (lexemes: readonly Lexeme[], i: number): number => {
 
 type Ends = { readonly low: Term; readonly high: Term; readonly to: number; readonly notes: readonly string[] }
 
-/** The second end of a range after its first. */
-const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: Prefix): Ends | undefined => {
-  let at = first.to
+/** The lexeme that makes a range of two ends: `to`, a dash, `and` after `between`, `or`. @returns the index after it */
+const rangeWord = (
+  lexemes: readonly Lexeme[],
+  i: number,
+  prefix: Prefix,
+): { to: number; isOr: boolean } | undefined => {
+  let at = i
+  if (lexemes[at]?.text === ',' && prefix.style !== undefined && isRangeSign(lexemes[at + 1])) at++
+  // "28-to-30"
+  if (lexemes[at]?.text === '-' && lexemes[at + 1]?.text === 'to') at++
   const sign = lexemes[at]
   if (sign === undefined) return undefined
-  const isBetween = prefix.style === 'between'
   const isOr = sign.text === 'or' && prefix.style === undefined
-  if (sign.text === ',' && prefix.style !== undefined && isRangeSign(lexemes[at + 1])) at++
   const isUpTo = prefix.style === 'from' && sign.is === 'role' && sign.role === 'up-to'
-  if (!(isRangeSign(lexemes[at]) || isUpTo || isOr || (isBetween && ['and', '&', 'or'].includes(sign.text))))
-    return undefined
+  const isAnd = prefix.style === 'between' && ['and', '&', 'or'].includes(sign.text)
+  if (!(isRangeSign(sign) || isUpTo || isOr || isAnd)) return undefined
+  at++
+  if (sign.text === 'to' && lexemes[at]?.text === '-' && lexemes[at]?.isGlued === true) at++
+  return { to: at, isOr }
+}
+
+/** The second end of a range after its first. */
+const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: Prefix): Ends | undefined => {
+  const word = rangeWord(lexemes, first.to, prefix)
+  if (word === undefined) return undefined
   if (first.unit === undefined && prefix.style === undefined && isCounted(lexemes, first.from)) return undefined
-  const second = readTerm(lexemes, kindly(lexemes, at + 1), false)
+  let at = kindly(lexemes, word.to)
+  const sign = lexemes[at]
+  if (sign?.is === 'role' && sign.role === 'plus' && first.isNegative === true) at++
+  const second = readTerm(lexemes, at, false)
   if (second === undefined) return undefined
-  if (isOr && !isAlternative(first, second)) return undefined
-  if (first.unit !== undefined && second.unit === undefined && !isBetween && isCountWord(lexemes[second.to]))
+  if (word.isOr && !isAlternative(first, second)) return undefined
+  if (
+    !word.isOr &&
+    first.unit !== undefined &&
+    second.unit === undefined &&
+    prefix.style !== 'between' &&
+    isCountWord(lexemes[second.to])
+  )
     return undefined
-  return joinEnds(first, second, isOr)
+  return joinEnds(first, second, word.isOr)
 }
 
 const isCounted = (lexemes: readonly Lexeme[], i: number): boolean => {
@@ -76,9 +99,11 @@ const isCounted = (lexemes: readonly Lexeme[], i: number): boolean => {
 const isCountWord = (lexeme: Lexeme | undefined): boolean =>
   lexeme?.is === 'word' && /^(?:of|bolts?|nuts?|screws?|times|each|studs?)$/.test(lexeme.text)
 
-/** `two or three turns`: two figures one after the other. `100 hours or 6 months` is two intervals. */
-const isAlternative = (first: Term, second: Term): boolean =>
-  first.unit === undefined && second.unit !== undefined && second.value > first.value && second.value <= first.value * 3
+/** `two or three turns`, `an hour or two`: figures close together. `100 hours or 6 months` is two intervals. */
+const isAlternative = (first: Term, second: Term): boolean => {
+  if (second.value <= first.value || second.value > first.value * 3) return false
+  return first.unit === undefined ? second.unit !== undefined : second.unit === undefined && first.value <= 2
+}
 
 const joinEnds = (first: Term, second: Term, isOr: boolean): Ends | undefined => {
   const notes: string[] = []

@@ -1,15 +1,15 @@
-import { acceptBare } from './bare-numbers'
+import { settleBare, settleParts } from './bare-numbers'
 import { findCondition, findQualities, readSpanned } from './conditions'
 import { applyCorrections, sliceOf } from './corrections'
 import { type Draft, type Drafted, type NoteKind, toDrafts } from './draft'
 import { markEquivalents } from './equivalent-talk'
 import type { Lexeme } from './lexemes'
 import { joinLimits, shareUnits } from './lists'
+import { placeTolerances } from './lone-tolerances'
 import { whyNoSpec } from './not-specs'
 import type { Quantity } from './quantity'
 import { turnRejections } from './rejections'
 import { type Surroundings, settleUnit } from './resolve'
-import { voteSystem } from './system-vote'
 import type { UnitWord } from './unit-words'
 
 /** What was mended, settled or left open while reading. */
@@ -55,7 +55,7 @@ const surroundings = (drafted: Drafted, draft: Draft, context: string): Surround
   return {
     before: words(draft.from - WINDOW, Math.max(draft.from, draft.phrase.term.from)),
     after: words(draft.to, draft.to + WINDOW),
-    all: [],
+    beside: beside(drafts, draft),
     context,
     text,
     value: draft.nominal ?? draft.high ?? draft.low ?? 0,
@@ -63,6 +63,17 @@ const surroundings = (drafted: Drafted, draft: Draft, context: string): Surround
       other !== draft && other.dropped === undefined && other.unit?.code !== undefined ? [other.unit.code] : [],
     ),
   }
+}
+
+/** The values next to a draft whose units are certain. */
+const beside = (drafts: readonly Draft[], draft: Draft): Surroundings['beside'] => {
+  const live = drafts.filter(other => other.dropped === undefined)
+  const i = live.indexOf(draft)
+  return [live[i - 1], live[i + 1]].flatMap(other => {
+    const value = other?.nominal ?? other?.high ?? other?.low
+    const code = other?.code ?? other?.unit?.code
+    return value === undefined || code === undefined ? [] : [{ value, code }]
+  })
 }
 
 const unitWordOf = (drafted: Drafted, draft: Draft): string => {
@@ -82,42 +93,9 @@ const settleNamed = (drafted: Drafted, draft: Draft, unit: UnitWord, context: st
 }
 
 const settle = (drafted: Drafted, draft: Draft, context: string): void => {
-  if (draft.unit === undefined) settleBare(drafted, draft, context)
-  else settleNamed(drafted, draft, draft.unit, context)
-}
-
-const settleBare = (drafted: Drafted, draft: Draft, context: string): void => {
-  const numeral = draft.phrase.term.number?.numeral
-  if (
-    numeral?.denominator !== undefined &&
-    [100, 1000, 10_000].includes(numeral.denominator) &&
-    numeral.hasFigures !== true
-  ) {
-    const isInch = numeral.denominator !== 100
-    draft.code = isInch ? '[in_i]' : 'mm'
-    draft.notes.push({
-      kind: 'settled',
-      text: isInch ? '“thousandths” read as of an inch' : '“hundredths” read as of a millimetre',
-    })
-    return
-  }
-  const kind = acceptBare(drafted, draft)
-  if (kind === undefined) {
-    draft.dropped = 'a number without a unit'
-    return
-  }
-  if (kind === 'temperature') {
-    const system = voteSystem(drafted.text, context)
-    if (system !== undefined) {
-      draft.code = system === 'us' ? '[degF]' : 'Cel'
-      draft.notes.push({
-        kind: 'settled',
-        text: `read as ${system === 'us' ? '°F' : '°C'}, by the ${system} units around it; no unit was said`,
-      })
-      return
-    }
-  }
-  draft.notes.push({ kind: 'question', text: 'no unit was said: of what?' })
+  if (draft.unit === undefined) {
+    if (!settleParts(draft)) settleBare(drafted, draft, context)
+  } else settleNamed(drafted, draft, draft.unit, context)
 }
 
 const isDuplicate = (a: Draft, b: Draft): boolean =>
@@ -216,6 +194,7 @@ export const readQuantities = (text: string, { context = '' }: ReadOptions = {})
   const drafted = toDrafts(text)
   const { drafts, lexemes } = drafted
   applyCorrections(drafted)
+  placeTolerances(drafted, context)
   shareUnits(drafted)
   joinLimits(drafted)
   for (const draft of drafts) {

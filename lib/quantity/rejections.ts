@@ -32,11 +32,23 @@ const sentence = (lexemes: readonly Lexeme[], draft: Draft): { from: number; to:
   return { from, to }
 }
 
+/** Where the clause a comparison stands in begins: after the last comma. */
+const clauseStart = (lexemes: readonly Lexeme[], from: number, to: number): number => {
+  for (let i = to - 1; i > from; i--) if (lexemes[i]?.is === 'stop') return i + 1
+  return from
+}
+
 const hasVerdict = ({ text, lexemes }: Drafted, from: number, to: number): boolean => {
   for (let i = from; i < to; i++) if (VERDICTS.has((lexemes[i]?.text ?? '').replace(/'s$/, ''))) return true
   const words = text.slice(lexemes[from]?.at ?? 0, lexemes[to - 1]?.to ?? 0).toLowerCase()
   return VERDICT_PHRASES.some(phrase => phrase.test(words))
 }
+
+const PRAISE =
+  /\b(?:good|fine|safe|okay|ok|happy|alright|all right|golden|you can|leave it|move on|carry on|keep going|go ahead|reuse|re-use|perfect|great|normal|acceptable|pass(?:es)?|done|lives?|proceed)\b/
+
+const hasPraise = ({ text, lexemes }: Drafted, from: number, to: number): boolean =>
+  PRAISE.test(text.slice(lexemes[from]?.at ?? 0, lexemes[to - 1]?.to ?? 0).toLowerCase())
 
 /**
  * A comparison that condemns is a limit on the other side: `if it's under six mil the bar's done` asks for at least six.
@@ -51,12 +63,15 @@ export const turnRejections = (drafted: Drafted): void => {
       continue
     }
     const { from, to } = sentence(lexemes, draft)
-    let isOpened = false
-    for (let i = from; i <= draft.from; i++)
-      if (OPENERS.has((lexemes[i]?.text ?? '').split(' ')[0] ?? '')) isOpened = true
+    const openers = new Set<string>()
+    for (let i = clauseStart(lexemes, from, draft.from); i <= draft.from; i++)
+      openers.add((lexemes[i]?.text ?? '').split(' ')[0] ?? '')
+    const isOpened = [...OPENERS].some(word => openers.has(word))
     const isVerdict = hasVerdict(drafted, from, to)
     const isOrder = /^(?:replace|change|scrap|discard|reject|renew|toss|condemn)/.test(lexemes[from]?.text ?? '')
-    if (!isVerdict || !(isOpened || isOrder)) continue
+    // "if it's below X, do something about it": what calls for a remedy is out of limits.
+    const isRemedied = openers.has('if') && !hasPraise(drafted, from, to) && to - draft.to > 1
+    if (!isRemedied && !(isVerdict && (isOpened || isOrder))) continue
     turn(draft)
   }
 }

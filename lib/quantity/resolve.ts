@@ -1,5 +1,6 @@
 import { voteSystem } from './system-vote'
 import type { Ambiguous, UnitWord } from './unit-words'
+import { convert, unitSymbol } from './units'
 
 /** A unit settled from its name and the words around it. */
 export type Settled = {
@@ -15,12 +16,12 @@ export type Surroundings = {
   /** The clause before the number, nearest last, and after it, nearest first; lower case words. */
   readonly before: readonly string[]
   readonly after: readonly string[]
-  /** All words of the text. */
-  readonly all: readonly string[]
   /** What was said before the text, if given. */
   readonly context: string
   readonly text: string
   readonly value: number
+  /** Values with a certain unit just before and after. */
+  readonly beside: readonly { readonly value: number; readonly code: string }[]
   /** UCUM codes of certain units elsewhere in the text. */
   readonly codes: readonly string[]
 }
@@ -50,7 +51,7 @@ const CUES = {
     'film paint coating coat coats powder plastic sheeting poly thickness dry wet primer epoxy galvanizing anodize anodizing plating vapor vinyl liner tarp membrane dft zinc',
   ),
   angle: set(
-    'turn turned turning turns rotate rotated tighten tightened torque torqued another further past angle bolt bolts nut stretch yield clockwise anticlockwise counterclockwise handle lever btdc advance timing crank dwell tilt tilted bevel camber caster toe file filing sharpen sharpening grind bend bent elbow protractor wedge round rake pitch slope incline miter mitre quarter more valve blade edge swing pivot flare chamfer countersink newton foot-pounds steering flap travel retard before after tdc atdc lash seat swivel plus',
+    'swing arm sweep pull angle angles position rotation protractor inclinometer turn turned turning turns rotate rotated tighten tightened torque torqued another further past angle bolt bolts nut stretch yield clockwise anticlockwise counterclockwise handle lever btdc advance timing crank dwell tilt tilted bevel camber caster toe file filing sharpen sharpening grind bend bent elbow protractor rake pitch slope incline miter mitre quarter chamfer countersink newton foot-pounds steering retard tdc atdc swivel',
   ),
   heat: set(
     'heat heated heating heats hot warm warmed warms cool cools cooled cooling cold temperature temp temps oven thermometer thermostat boil boiling water coolant outside freezing freeze frost preheat cure cures bake baked melt melts solder iron nozzle bed burn oil room night ambient rinse tank boiler flow return supply air reach reaches kiln furnace chamber fever weather grill meat fridge freezer simmer brew mash steam hotter cooler colder warmer bearing stove hotend radiator setpoint superheat subcooling glue exhaust celsius fahrenheit',
@@ -152,6 +153,12 @@ const mil = (around: Surroundings, word: string): Settled => {
 }
 
 const degrees = (around: Surroundings): Settled => {
+  if (
+    ['more', 'further', 'farther', 'past', 'clockwise', 'anticlockwise', 'counterclockwise'].includes(
+      around.after[0] ?? '',
+    )
+  )
+    return settled('deg', '“degrees” read as an angle, by what is turned')
   const system = voteSystem(around.text, around.context)
   if (around.codes.includes('Cel')) return settled('Cel', '“degrees” read as °C, like the others here')
   if (around.codes.includes('[degF]')) return settled('[degF]', '“degrees” read as °F, like the others here')
@@ -222,6 +229,31 @@ const SETTLERS: Readonly<Record<Ambiguous, (around: Surroundings, word: string, 
   'inch of vacuum': () => settled("[in_i'Hg]", 'inches of vacuum read as inches of mercury'),
 }
 
+/** What each name may stand for, to be tried against a value stated beside it. */
+const CANDIDATES: Partial<Record<Ambiguous, readonly string[]>> = {
+  pound: ['[ft_i].[lbf_av]', '[psi]', '[lb_av]', '[lbf_av]'],
+  ounce: ['[foz_us]', '[oz_av]'],
+  mil: ['mm', '[mil_i]', 'mL'],
+  kilo: ['kg', 'kgf.m', 'kgf/cm2', 'kgf'],
+  degree: ['Cel', '[degF]'],
+  pint: ['[pt_us]', '[pt_br]'],
+  quart: ['[qt_us]', '[qt_br]'],
+  gallon: ['[gal_us]', '[gal_br]'],
+}
+/** How far apart two stated equivalents may lie and still show what is meant. */
+const NEAR = 0.06
+
+/** `eight kilos, that's about seventeen and a half pounds`: the one that equals the value beside it. */
+const equalTo = (ambiguous: Ambiguous, { value, beside }: Surroundings): Settled | undefined => {
+  for (const other of beside)
+    for (const code of CANDIDATES[ambiguous] ?? []) {
+      const same = convert(other.value, other.code, code)
+      if (code !== other.code && same.ok && value !== 0 && Math.abs(same.value - value) <= NEAR * Math.abs(value))
+        return settled(code, `read as ${unitSymbol(code)}, which equals the ${unitSymbol(other.code)} beside it`)
+    }
+  return undefined
+}
+
 /**
  * Settles which unit a name stands for here.
  *
@@ -230,5 +262,7 @@ const SETTLERS: Readonly<Record<Ambiguous, (around: Surroundings, word: string, 
  */
 export const settleUnit = (unit: UnitWord, word: string, around: Surroundings): Settled => {
   if (unit.ambiguous === undefined) return unit.code === undefined ? {} : { code: unit.code }
+  const equal = equalTo(unit.ambiguous, around)
+  if (equal !== undefined) return equal
   return SETTLERS[unit.ambiguous](around, word, unit.ambiguous)
 }

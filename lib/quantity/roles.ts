@@ -54,29 +54,29 @@ const ROWS: readonly (readonly [Role, string])[] = [
   ],
   [
     'filler',
-    'only, just, exactly, precisely, right at, a good, a solid, even, an even, a clean, bang on, dead on, a further, another, an extra, an additional, a full, the full, right on, at',
+    'only, just, exactly, precisely, a good, a solid, even, an even, a clean, bang on, dead on, a further, another, an extra, an additional, a full, the full, right on',
   ],
   [
     'or-so',
     'or so, ish, or thereabouts, thereabouts, more or less, - ish, odd, or something like that, or something, roughly speaking',
   ],
-  ['max', 'max, maximum, max ., upper limit, top limit, ceiling'],
-  ['min', 'minimum, min ., lower limit, bottom limit, mini mum'],
+  ['max', 'max, maximum, upper limit, top limit, ceiling'],
+  ['min', 'minimum, lower limit, bottom limit, mini mum'],
   [
     'at-most',
-    'at most, at the most, at the very most, at the outside, not to exceed, not exceeding, to a maximum of, max of, maximum of, a maximum of, the most, keep it to',
+    'at or under, at or below, at or less than, equal to or less than, less than or equal to, at or beneath, at most, at the most, at the very most, at the outside, not to exceed, not exceeding, to a maximum of, max of, maximum of, a maximum of, the most, keep it to, keep them to, keep to, cap it at, cap them at, cap at, capped at, cap that at, cap the pressure at, limit it to, limit them to, limited to, limit to, limit yourself to, limit that to, tops out at, top out at, maxes out at, max out at, to a limit of, a limit of, with a limit of, no higher, restricted to, restrict it to, hold it to',
   ],
   [
     'at-least',
-    'at least, at the least, at the very least, at very least, at a minimum, a minimum of, minimum of, min of, not less, no less, as little as',
+    'at or above, at or over, at or more than, greater than or equal to, more than or equal to, equal to or greater than, at least, at the least, at the very least, at very least, at a minimum, a minimum of, minimum of, min of, not less, no less, as little as',
   ],
   [
     'max-after',
-    'or less, or under, or below, or lower, or shorter, or fewer, or smaller, or thinner, or cooler, or anything less, or anything under, or anything below, and below, and under, tops, and no more, and not more, and no further, at the outside, at the top end, and down, is the limit, is the max, is the maximum, is the most, is the top, is the ceiling, is as far as, no more, not more, not any more, not over, max on that, limit, and not one more, absolute tops, is your limit, is your max, is the upper limit, is as high as',
+    'or less, or under, or below, or lower, or shorter, or fewer, or smaller, or thinner, or cooler, or anything less, or anything shorter, or anything thinner, or anything smaller, or anything lower, or anything narrower, or anything under, or anything below, and below, and under, tops, and no more, and not more, and no further, at the outside, at the top end, and down, is the limit, is the max, is the maximum, is the most, is the top, is the ceiling, is as far as, no more, not more, not any more, not over, max on that, limit, and not one more, absolute tops, is your limit, is your max, is the upper limit, is as high as',
   ],
   [
     'min-after',
-    'or more, or better, or above, or over, or greater, or longer, or higher, or deeper, or thicker, or up, and up, and over, and above, and upwards, upwards, or upwards, is the minimum, is the least, is the floor, no less, not less, not any less, or bigger, is the lower limit, is the lowest, is your minimum, or hotter, is the bare minimum',
+    'or more, or anything more, or anything over, or anything above, or anything longer, or anything bigger, or anything higher, or anything thicker, or better, or above, or over, or greater, or longer, or higher, or deeper, or thicker, and up, and over, and above, and upwards, upwards, or upwards, is the minimum, is the least, is the floor, no less, not less, not any less, or bigger, is the lower limit, is the lowest, is your minimum, or hotter, is the bare minimum',
   ],
   [
     'more',
@@ -129,7 +129,23 @@ const negatedRows = (): readonly (readonly [Role, string])[] =>
     ] as const
   ).map(([bound, comparison]) => [
     bound,
-    ['no', 'not', 'never', 'not any', 'nothing', 'and not', 'but not', 'not a hair', 'not a thou']
+    [
+      'no',
+      'not',
+      'never',
+      'not any',
+      'nothing',
+      'and not',
+      'but not',
+      'and no',
+      'but no',
+      'and never',
+      'but never',
+      'or no',
+      'nor',
+      'not a hair',
+      'not a thou',
+    ]
       .flatMap(no => phrasesOf(comparison).map(phrase => `${no} ${phrase}`))
       .join(', '),
   ])

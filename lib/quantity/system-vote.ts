@@ -4,10 +4,10 @@ const words = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 
 /** Words by which talk shows whether it counts in US or in metric units. @source common practice, no source */
 const US = words(
-  'psi inch inches foot feet quart quarts gallon gallons pint pints fahrenheit ounces pounds pound tire tires color aluminum center gasoline gas wrench trash truck hood yard liters meters liter meter fiber gray mom sidewalk faucet gotta mercury mile miles yall lug trunk fender vise tubing thermos buck bucks dollars dollar',
+  'psi inch inches foot feet quart quarts gallon gallons pint pints fahrenheit ounces pounds pound tire tires color aluminum center gasoline gas wrench truck hood yard liters meters liter meter fiber gray mom sidewalk faucet mercury mile miles lug trunk fender vise tubing thermos',
 )
 const METRIC = words(
-  'millimetre millimetres metre metres litre litres bar kpa tyre tyres aluminium colour centre spanner petrol bonnet celsius centigrade quid kilometres kilometre centimetres centimeters millimeters millimeter kilos kilo mains colour grey fibre boot wee whilst lorry tap torch paraffin kettle mould mil pence pavement',
+  'millimetre millimetres metre metres litre litres bar kpa tyre tyres aluminium colour centre spanner petrol bonnet celsius centigrade quid kilometres kilometre centimetres centimeters millimeters millimeter kilos kilo mains colour grey fibre boot wee whilst lorry tap torch paraffin kettle mould mil pavement',
 )
 
 /**

@@ -88,7 +88,7 @@ const findUnit = (
   let at = i
   if (lexemes[at]?.text === '-' && lexemes[at]?.isGlued === true && lexemes[at + 1]?.isGlued === true) at++
   if (isUnitHere(lexemes, at, number)) return unitAt(lexemes, at)
-  const isFraction = number.is === 'number' && number.numeral.denominator !== undefined
+  const isFraction = number.is === 'number' && (number.numeral.denominator !== undefined || number.numeral.value < 1)
   if (isFraction) {
     if (lexemes[at]?.text === 'of') at++
     if (['a', 'an', 'one', 'the'].includes(lexemes[at]?.text ?? '')) at++

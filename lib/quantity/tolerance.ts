@@ -127,6 +127,40 @@ const readEitherWay = (lexemes: readonly Lexeme[], i: number, base: Base): Toler
   return size === undefined ? undefined : result(size, size, term.to + 1, impliedUnit(term, base), [])
 }
 
+/** `22 degrees, within two degrees`: close to the value, not a limit of its own. */
+const readWithin = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
+  if (!isRole(lexemes[i], 'within') || base.unit === undefined) return undefined
+  const term = readTerm(lexemes, i + 1, true)
+  const after = lexemes[term?.to ?? 0]?.text
+  if (term === undefined || (term.unit !== undefined && !isSame(term.unit, base.unit) && term.unit.code !== '%'))
+    return undefined
+  const size = sizeOf(term, base)
+  return size === undefined || size > Math.abs(base.value) / 2 || after === 'of'
+    ? undefined
+    : result(size, size, term.to, undefined, [])
+}
+
+const isSame = (a: UnitWord, b: UnitWord): boolean =>
+  a.ambiguous === 'degree'
+    ? ['Cel', '[degF]', 'deg'].includes(b.code ?? '') || b.ambiguous === 'degree'
+    : a.code === b.code && a.ambiguous === b.ambiguous
+
+const FAR = 7
+/** Words that begin something new, so that a tolerance after them is of something else. */
+const NEW_START = new Set(['and', 'then', 'but', 'if', 'when', 'so', 'next', 'while'])
+
+/** `75 percent humidity plus or minus five`: a few words of what is measured before the tolerance. */
+const readFar = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
+  if (base.unit === undefined) return undefined
+  for (let at = i; at < i + FAR; at++) {
+    const lexeme = lexemes[at]
+    if (isRole(lexeme, 'plus-minus')) return at > i ? readEven(lexemes, at, base) : undefined
+    if (lexeme === undefined || (lexeme.is !== 'word' && lexeme.text !== ',') || NEW_START.has(lexeme.text))
+      return undefined
+  }
+  return undefined
+}
+
 /**
  * The tolerance that follows a value at lexeme `i`, a comma or bracket allowed between.
  *
@@ -141,7 +175,11 @@ export const readTolerance = (
   if (hasEnds) return undefined
   let at = i
   while ([',', '(', 'and', 'uh', 'um', 'so'].includes(lexemes[at]?.text ?? '') && at < i + 2) at++
-  const tolerance = readEven(lexemes, at, base) ?? readUneven(lexemes, at, base)
+  const tolerance =
+    readEven(lexemes, at, base) ??
+    readUneven(lexemes, at, base) ??
+    readWithin(lexemes, at, base) ??
+    readFar(lexemes, i, base)
   if (tolerance === undefined) return undefined
   return lexemes[tolerance.to]?.text === ')' && lexemes[i]?.text === '('
     ? { ...tolerance, to: tolerance.to + 1 }
