@@ -46,7 +46,10 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       isClosed = phrase.some(isNaming)
       continue
     }
-    const isParticle = phrase.length > 0 && clause.particle === undefined && PARTICLES.has(token)
+    const isParticle =
+      phrase.some(word => isNaming(word) || word === 'it' || word === 'them' || word === 'this' || word === 'that') &&
+      clause.particle === undefined &&
+      PARTICLES.has(token)
     if (isParticle && (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following))) {
       clause.particle = token
       clause.rest.push(...tokens.slice(i + 1))
@@ -74,9 +77,13 @@ export const meanwhileIn = (rest: readonly string[]): Clause | undefined => {
   return verb === undefined ? undefined : readClause(verb, rest.slice(at + 2))
 }
 
-/** @returns the things of a clause; "suction and delivery hoses" are two kinds of hose. */
+/** @returns the things of a clause; "suction and delivery hoses" are two kinds of hose, "the back one" is one more of the first. */
 export const thingsOf = ({ phrases }: Clause): readonly Thing[] =>
   phrases.map((phrase, i) => {
+    const last = phrase.at(-1) ?? ''
+    const first = phrases[0]?.at(-1)
+    if (i > 0 && first !== undefined && (last === 'one' || last === 'ones'))
+      return toThing([...phrase.slice(0, -1), first])
     const thing = toThing(phrase)
     const head = phrases[i + 1]?.at(-1)
     return head !== undefined && isDistinguishing(thing.head) ? toThing([...phrase, head]) : thing

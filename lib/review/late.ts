@@ -3,6 +3,10 @@ import type { SheetStep } from '@/lib/procedure/sheet'
 import { actionsOf } from './action'
 import { isMeant, laterActions } from './before'
 
+/** "Before you start" means before the first step. */
+const FIRST_OF_ALL =
+  /\bbefore (?:you )?(?:start(?:ing)?|begin(?:ning)?|anything else|any of (?:this|that)|(?:the )?work)\b(?: work)?\s*(?:[.,;]|$)/i
+
 const LOCKS = new Set('lock padlock tag isolate'.split(' '))
 
 /**
@@ -13,6 +17,7 @@ const LOCKS = new Set('lock padlock tag isolate'.split(' '))
  * @param number steps below this number are looked at
  */
 export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: number): SheetStep | undefined => {
+  if (FIRST_OF_ALL.test(text) && number > 2) return steps[0]
   for (const meant of laterActions(text)) {
     const isLocal = LOCKS.has(meant.verb)
     const early = steps.find(

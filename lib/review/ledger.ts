@@ -8,7 +8,14 @@ import { isCut, type Undone, undoneBy } from './undone'
 import { stemSet } from './words'
 
 /** Something undone in a step and not made good by any later one. */
-export type Open = { readonly undone: Undone; readonly thing: Thing; readonly step: Mark; readonly number: number }
+export type Open = {
+  readonly undone: Undone
+  readonly thing: Thing
+  readonly step: Mark
+  readonly number: number
+  /** How many things the same words undo: "the mount, bearing and upper seat". */
+  readonly among: number
+}
 
 const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   removed: ['refit', 'connect', 'fill', 'tighten'],
@@ -144,7 +151,7 @@ class Ledger {
       const isTaken = undone === 'removed' || undone === 'disconnected' || undone === 'loosened'
       if (isTaken && this.#present.some(other => isSameThing(other, thing))) return []
       if (undone === 'removed' && this.#tools.some(tool => thing.words.every(word => tool.has(word)))) return []
-      return [{ undone, thing, step, number }]
+      return [{ undone, thing, step, number, among: things.length }]
     })
   }
 }

@@ -15,7 +15,7 @@ export type Thing = {
 /** Heads that say little: a filter element is a filter. */
 const GENERIC = new Set('assembly unit kit set element body piece part cartridge half end system'.split(' '))
 const TRAILING = new Set(
-  'clockwise anticlockwise counterclockwise together again hard straight first last left-hand right-hand round finger hand halfway partway tighter upright forward forwards backward backwards flush outdoors indoors dry clean'.split(
+  'snug tight loosely clockwise anticlockwise counterclockwise together again hard straight first last left-hand right-hand round finger hand halfway partway tighter upright forward forwards backward backwards flush outdoors indoors dry clean'.split(
     ' ',
   ),
 )
@@ -24,7 +24,7 @@ const TRAILING = new Set(
 export const toThing = (phrase: readonly string[]): Thing => {
   let to = phrase.length
   while (to > 1 && TRAILING.has(phrase[to - 1] ?? '')) to--
-  const kept = phrase.slice(0, to).filter(word => !isSmall(word))
+  const kept = phrase.slice(0, to).filter(word => word === 'back' || !isSmall(word))
   const words = kept.map(singular)
   const last = kept.at(-1) ?? ''
   return { name: kept.join(' '), head: words.at(-1) ?? '', words, isPlural: last !== singular(last) }

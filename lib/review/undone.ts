@@ -1,4 +1,4 @@
-import { NOT_PUT_BACK } from '@/lib/trade/pairs'
+import { AID_KINDS, AIDS, NOT_PUT_BACK } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import type { Thing } from './thing'
 
@@ -46,8 +46,12 @@ const FIXED_TO = oneOf('stand vice vise bench jig lift hoist mould mold packagin
 /** Whether a thing stands for the power supply. */
 export const isCut = (thing: Thing): boolean => thing.words.some(word => POWER.has(word)) && !NOT_POWER.has(thing.head)
 
+/** What only helped with the work: a tray, a drain pan. */
+const isAid = (words: readonly string[]): boolean =>
+  AIDS.has(words.at(-1) ?? '') && words.slice(0, -1).every(word => AID_KINDS.has(word))
+
 const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
-  !NOT_PUT_BACK.has(head) && !NOT_PUT_BACK.has(words.slice(-2).join(' ')) && !rest.some(word => FIXED_TO.has(word))
+  !NOT_PUT_BACK.has(head) && !isAid(words) && !rest.some(word => FIXED_TO.has(word))
 
 /** @returns which undoing an action is for one of its things; undefined where nothing needs to be made good. */
 export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {

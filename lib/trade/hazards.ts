@@ -221,7 +221,7 @@ export const HAZARDS: readonly Hazard[] = [
     id: 'hot-surface',
     alias: ['burn', 'burns', 'heat', 'scald', 'hot', 'hot-oil', 'hot-liquid', 'steam', 'thermal', 'scalding', 'fire'],
     signals:
-      /\b(?:hot(?!-swap)(?:end)? (?!glue)\w+|exhaust (?:manifold|pipe)|muffler|silencer|steam|boil(?:ing|er)|soldering iron|heat gun|blow ?torch|weld(?:ing)?|braz(?:e|ing)|while (?:it is )?(?:still )?(?:warm|hot)|(?:drain|change)\w*\b[^.;]*\bwarm\b|glow plug|oven)\b/i,
+      /\b(?:hot(?!-swap)(?:end)? (?!glue)\w+|exhaust (?:manifold|pipe)|muffler|silencer|steam|boil(?:ing|er)|soldering iron|heat gun|blow ?torch|welding|weld (?:the|a|on)|braz(?:e|ing)|while (?:it is )?(?:still )?(?:warm|hot)|(?:drain|change)\w*\b[^.;]*\bwarm\b|glow plug|oven)\b/i,
     not: /\b(?:cool\w*|cold|hot (?:glue|shoe|water (?:tap|supply|valve|pipe))|gloves?|before)\b/i,
     known: /\b(?:burn\w*|hot|scald\w*|cool\w*|heat|steam|fire)\b/i,
     protection: /\bheat[- ]resistant gloves\b|\blet\b[^.;]*\bcool\b/i,
@@ -256,7 +256,7 @@ export const HAZARDS: readonly Hazard[] = [
       'splash',
     ],
     signals:
-      /\b(?:acid|caustic|bleach|solvents?|descaler|degreaser|brake cleaner|carb(?:urett?or)? cleaner|parts cleaner|thinners?|acetone|chlorine|ammonia|drain cleaner|paint stripper|epoxy|isocyanate|lye|sodium hydroxide|battery acid|biocide|toluene|xylene|methylene|rust remover|brake fluid|antifreeze|coolant|pesticide)\b/i,
+      /\b(?:acid|caustic|bleach|solvents?|descaler|degreaser|brake cleaner|carb(?:urett?or)? cleaner|parts cleaner|thinners?|acetone|chlorine|ammonia|drain cleaner|paint stripper|oven cleaner|group cleaner|alkaline cleaner|epoxy|isocyanate|lye|sodium hydroxide|battery acid|biocide|toluene|xylene|methylene|rust remover|brake fluid|antifreeze|coolant|pesticide)\b/i,
     not: /\b(?:citric|acid-free|coolant (?:hose|level|cap|pump|line|pipe)|antifreeze tester|non-toxic|rv antifreeze|solvent-free|neutralis\w*|neutraliz\w*|dispos\w*|collection|take the|(?:used|old|waste|drained) (?:coolant|solvent|brake fluid|antifreeze))\b/i,
     known:
       /\b(?:eyes?|skin|fumes?|vapou?rs?|gas|ventilat\w*|gloves?|goggles|poison\w*|toxic|flammable|acid|splash\w*|caustic|breath\w*|chemical|burn\w*|solvent|coolant|antifreeze|data sheet|brake fluid|paint)\b/i,
@@ -297,17 +297,17 @@ export const HAZARDS: readonly Hazard[] = [
       'eye-injury',
       'eye',
       'eyes',
-      'projectile',
+
       'flying-debris',
       'splinters',
-      'debris',
+
       'kickback-debris',
       'noise',
       'hearing',
       'chips',
     ],
     signals:
-      /\b(?:hammers?|hammering|chisels?|cold chisel|(?:centre|center|pin|drift) punch|angle grinder|grind(?:ing|er)?|drill(?:ing)? (?:out|through|a|the)|wire wheel|(?:take|make|turn) a (?:test |light |facing |trial )?cut|turn (?:two|the|a) (?:collars?|diameter|shoulder|bar)|strike|abrasive (?:wheel|disc)|needle gun|(?:start|run)\w*\b[^.;]*\b(?:chain ?saw|saw|brush ?cutter|strimmer|shredder|chipper|trimmer))\b/i,
+      /\b(?:hammers?|hammering|chisel (?:off|out|away|the)|cold chisel|(?:centre|center|pin|drift) punch|angle grinder|grinding|grinder|grind (?!paste)|drill(?:ing)? (?:out|through|a|the)|wire wheel|(?:take|make|turn) a (?:test |light |facing |trial )?cut|turn (?:two|the|a) (?:collars?|diameter|shoulder|bar)|strike|abrasive (?:wheel|disc)|needle gun|(?:start|run)\w*\b[^.;]*\b(?:chain ?saw|saw|brush ?cutter|strimmer|shredder|chipper|trimmer))\b/i,
     not: /\b(?:rubber (?:mallet|hammer)|soft[- ]faced|water hammer|by hand|slide hammer|grinding noise|grinding paste|without grinding|for grinding)\b/i,
     known: /\b(?:eyes?|glasses|goggles|face shield|visor|flying|particles?|chips?|splinters?|sparks?|debris)\b/i,
     protection: /\b(?:glasses|goggles|eye protection|face shield|visor|eye and ear|helmet)\b/i,

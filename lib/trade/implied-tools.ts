@@ -20,7 +20,7 @@ export const IMPLIED_TOOLS: readonly ImpliedTool[] = [
   {
     id: 'scraper',
     action: /\bscrap(?:e|ing)\b/i,
-    tool: /\b(?:scraper|blade|knife|chisel|spatula|putty|stick|wire|screwdriver|pick|brush|plastic|card|tool|groove|fingernail)\b/i,
+    tool: /\b(?:scrap\w*|blade|knife|chisel|spatula|putty|pick|plastic card)\b/i,
     name: 'scraper',
   },
   {

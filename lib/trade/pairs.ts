@@ -34,7 +34,7 @@ export const ACTS = {
   connect: wordList(`
     reconnect, connect, plug in, plug back, plug, replug, couple, recouple, hook up, hook back, rewire, wire, wire up, wire in, terminate, land, attach, reattach, rejoin, join, refit, fit, replace, renew, install, reinstall, push on, push back, push in, push home, clip on, clip back, clip in, put back, put on, screw on, solder, resolder, crimp, slide on, slip on, press on, snap on, re-engage, engage, swap, change, tighten, torque, secure, snap in, make, remake, start, restore`),
   loosen: wordList(
-    'loosen, slacken, undo, back off, crack loose, crack off, break loose, slack off, ease, free off, let off, release, unclamp, free up, unlock',
+    'loosen, slacken, undo, back off, crack loose, crack off, break loose, slack off, free off, let off, release, unclamp, free up, unlock',
   ),
   tighten: wordList(`
     tighten, retighten, torque, retorque, tighten up, tighten down, nip up, nip, snug, snug up, snug down, cinch, cinch up, do up, lock, lock up, secure, clamp, reclamp, pinch, pinch up, run down, run up, pull up, pull down, crank down, screw in, screw down, wind in, bolt up, bolt down, fasten, refit, fit, replace, reinstall, install, renew, seat, set, engage, close, latch, set to torque, adjust, tension, retension, turn in, screw up, bring up, wind up, put back`),
@@ -63,9 +63,26 @@ export const PARTICLES: ReadonlySet<string> = new Set(
 /** What is taken off for good, or never was a part: not to be put back. Heads, singular. */
 export const NOT_PUT_BACK: ReadonlySet<string> = new Set(
   wordList(`
-    debris, dirt, dust, rust, scale, limescale, swarf, chip, sludge, residue, burr, glue, adhesive, sealant, sealer, grease, oil, water, condensate, moisture, air, carbon, soot, ash, lint, hair, fluff, leaf, grass, sawdust, shaving, deposit, sediment,
-    corrosion, paint, varnish, lacquer, rag, cloth, tape, mask, masking, film, label, packaging, packing, wrap, wrapping, pan, tray, bucket, jack, stand, chock, block, ramp, support, prop, tool, spanner, socket, key, wrench, screwdriver, gauge, meter, probe, lead clamp, glove, goggle, glass, jewellery, jewelry, watch,
-    excess, drip, spill, foam, fluid, coolant, fuel, petrol, gasoline, slag, spatter, bubble, stain, mark, paste, flux, solder, obstruction, blockage, clog, waste, sharp edge, thread sealant, silicone, remnant, remains, fragment, piece, material, filament, contamination, clutter, snow, ice, nest, root, mud, sand, grit, stone, glass, thread, cardboard, card, ring, jewel, tension, slack, play, load, weight, pressure, charge, lock, tag, padlock, lockout, hand, finger, finish, wax, sticker, staple, reading, sample, item, vehicle, hoist, sling, compressor, puller, clamp, vice, vise, hose pipe, charger, strap, wood, old oil, feather, wire edge, bag, cover tape, plastic, cap film, grime, mineral, matter, growth, mould, mold, slime`),
+    debris, dirt, dust, rust, scale, limescale, swarf, chip, sludge, residue, burr, glue, adhesive, sealant, sealer, grease, oil, water,
+    condensate, moisture, air, carbon, soot, ash, lint, hair, fluff, leaf, grass, sawdust, shaving, deposit, sediment, corrosion, paint,
+    varnish, lacquer, rag, masking, packaging, packing, wrapping, spanner, socket, wrench, screwdriver, glove, goggle, jewellery, jewelry,
+    watch, excess, drip, spill, foam, fluid, coolant, fuel, petrol, gasoline, slag, spatter, bubble, stain, mark, paste, flux, solder,
+    obstruction, blockage, clog, waste, silicone, remnant, remains, fragment, filament, contamination, clutter, snow, ice, nest, root, mud,
+    sand, grit, stone, thread, cardboard, jewel, tension, slack, play, load, weight, pressure, charge, lock, tag, padlock, lockout, hand,
+    finger, finish, wax, sticker, staple, reading, sample, vehicle, puller, feather, grime, mineral, matter, growth, mould, mold, slime`),
+)
+
+/** The same, but only where nothing more is said of them: a tray, a drain pan; not the cup tray. */
+export const AIDS: ReadonlySet<string> = new Set(
+  wordList(`
+    pan, tray, bucket, jack, stand, block, support, prop, tool, ring, key, clamp, glass, label, wrap, tape, mask, card, material, piece, item,
+    strap, wood, bag, plastic, compressor, vice, vise, gauge, meter, probe, cloth, film, ramp, chock, hoist, sling, cover, charger`),
+)
+/** What goes before an aid to the work. */
+export const AID_KINDS: ReadonlySet<string> = new Set(
+  wordList(
+    'drain, drip, oil, catch, jack, axle, work, floor, trolley, support, wooden, safety, masking, cable, spring, test, feeler, parts, magnetic, bearing, gear, welding, dust, wheel, locking, pulling, guide',
+  ),
 )
 
 /** Words that set two parts of one name apart: the upper tray is not the lower one. */
@@ -74,6 +91,11 @@ export const OPPOSITES: readonly (readonly [string, string])[] = [
   ['top', 'bottom'],
   ['front', 'rear'],
   ['front', 'back'],
+  ['side', 'back'],
+  ['side', 'front'],
+  ['side', 'rear'],
+  ['side', 'centre'],
+  ['side', 'center'],
   ['left', 'right'],
   ['inner', 'outer'],
   ['inlet', 'outlet'],

@@ -28,13 +28,37 @@ export const PREPARATIONS: readonly Preparation[] = [
     why: 'so that nobody works under what only a jack holds',
   },
   {
-    id: 'eyes-hands',
-    prepares:
-      /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:glasses|goggles|gloves|visor|face shield|mask|respirator|muffs|ear ?plugs|apron|eye protection|protection|helmet)\b|^(?:safety glasses|gloves|goggles) on\b/i,
+    id: 'gloves',
+    prepares: /\b(?:put on|wear|don|pull on)\b[^.;]*\bgloves\b|^gloves on\b/i,
     needs:
-      /\b(?:drain\w*|blow\w*|grind\w*|drill\w*|hammer\w*|spray\w*|acid|caustic|descal\w*|solvent|bleach|hot\w*|battery|open the (?:door|panel|cover)|lift off the [^.;]*(?:door|panel)|reach in\w*|sharpen\w*|handle|chisel\w*|weld\w*|solder\w*|cut\w*|sand\w*|brake dust|heat the|run the|start the|standpipe|pour\w*|disconnect\w*[^.;]*battery|live|chemical\w*|sew\w*|touch\w*)\b/i,
+      /\b(?:acid|caustic|descal\w*|solvent|bleach|hot(?!end)\w*|hotend to|heat the|reach in\w*|(?:sharpen|handle|remove|fit|change|lift out)\w*\b[^.;]*\b(?:blade|cutter|chain|knife|swarf|glass)|live|voltage|chemical\w*|standpipe|(?:open|lift off|remove)\w*\b[^.;]*\b(?:blower door|live panel|terminal cover)|drain\w*\b[^.;]*\boil|battery acid|degreaser|epoxy|fibreglass)\b/i,
+    not: /\b(?:don't|do not|never|let\b[^.;]*\bcool|cold|switch off)\b/i,
+    why: 'because gloves protect nobody once the harm is done',
+  },
+  {
+    id: 'eyes',
+    prepares:
+      /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:glasses|goggles|visor|face shield|eye protection|protection|helmet)\b|^(?:safety glasses|goggles) on\b/i,
+    needs:
+      /\b(?:blow\w*|grind\w*|drill (?:out|a|the|two)|hammer\w*|spray\w*|acid|caustic|descal\w*|bleach|chisel\w*|weld\w*|solder\w*|cut the|standpipe|battery acid|start the (?:saw|grinder|mower|compressor)|strike|drive out|tap\b[^.;]*\bout|punch out|knock\b[^.;]*\bout)\b/i,
     not: /\b(?:don't|do not|never)\b/i,
-    why: 'because it protects nobody once the harm is done',
+    why: 'because glasses protect nobody once the harm is done',
+  },
+  {
+    id: 'mask',
+    prepares: /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:mask|respirator)\b|^mask on\b/i,
+    needs:
+      /\b(?:sand (?:the|down)|grind\w*|spray (?:the )?(?:paint|primer|lacquer)|carbon dust|brake dust|sweep|blow the dust|soot|insulation)\b/i,
+    not: /\b(?:don't|do not|never)\b/i,
+    why: 'because a mask protects nobody once the dust is in the air',
+  },
+  {
+    id: 'ears',
+    prepares: /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:ear ?(?:muffs|plugs|defenders)|hearing protection)\b/i,
+    needs:
+      /\b(?:(?:start|run)\w*\b[^.;]*\b(?:saw|grinder|mower|compressor|engine|generator|blower)|impact gun|blow out)\b/i,
+    not: /\b(?:don't|do not|never)\b/i,
+    why: 'because it is loud from the start',
   },
   {
     id: 'label',

@@ -14,7 +14,7 @@ export type Waste = {
 
 /** Words of getting rid of something. */
 export const DISPOSAL =
-  /\b(?:dispos\w*|recycl\w*|collection (?:point|site|centre|center)|hazardous[- ]waste|waste (?:drum|oil|bin|container|tank|can|station|site|collection|contractor)|scrap(?:yard| bin)?|take\b[^.;]*\bto\b[^.;]*\b(?:recycl\w*|depot|tip|dealer|shop|garage|collection|council|point|facility|centre|center|bin)|hand (?:it |them )?in|return(?:ed|s)?\b[^.;]*\b(?:supplier|dealer|store|retailer|core|point)|in(?:to)? the [^.;]*\b(?:drum|bin|trash|waste|skip)\b|not (?:down|in) the drain|bin(?:ned)? the|throw(?:n)? away|neutrali[sz]\w*|discard(?:ed)?|oily[- ](?:rag|water|waste))/i
+  /\b(?:dispos\w*|recycl\w*|collection (?:point|site|centre|center)|hazardous[- ]waste|waste (?:drum|oil|bin|container|tank|can|station|site|collection|contractor)|scrap(?:yard| bin| metal)?\b|take\b[^.;]*\bto\b[^.;]*\b(?:recycl\w*|depot|tip|dealer|shop|garage|collection|council|point|facility|centre|center|bin)|hand (?:it |them )?in|return(?:ed|s)?\b[^.;]*\b(?:supplier|dealer|store|retailer|core|point)|in(?:to)? the [^.;]*\b(?:drum|bin|trash|waste|skip)\b|not (?:down|in) the drain|bin(?:ned)? the|throw(?:n)? away|neutrali[sz]\w*|discard(?:ed)?|oily[- ](?:rag|water|waste))/i
 
 /** Kinds of waste. General knowledge, no source; local rules decide. To teach a kind, add a row. */
 export const WASTES: readonly Waste[] = [
@@ -109,6 +109,20 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:lamps?|tubes?|bulbs?|mercury)\b/i,
     isHazardous: true,
     advice: 'Take old lamps to a collection point unbroken',
+  },
+  {
+    id: 'ash',
+    arises: /\b(?:shovel|sweep|vacuum|brush|empty|scoop)\w*\b[^.;]*\b(?:ash(?:es)?|soot)\b/i,
+    named: /\b(?:ash(?:es)?|soot)\b/i,
+    isHazardous: false,
+    advice: 'Say where cold ash and soot go, in a closed metal container, by local rules',
+  },
+  {
+    id: 'treated-water',
+    arises: /\bbackwash\b|\b(?:drain|flush|empty)\w*\b[^.;]*\b(?:pool|boiler water|heating system|chlorinated)\b/i,
+    named: /\b(?:water|backwash)\b/i,
+    isHazardous: false,
+    advice: 'Say where the treated water may go; local rules often keep it out of drains and streams',
   },
   {
     id: 'worn-part',

@@ -1,9 +1,11 @@
 import type { Mark } from '@/lib/procedure/mark'
+import { isComparable } from '@/lib/quantity/units'
 import { quote } from '../late'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
 import { numbersIn, readingsIn, wordsAround } from '../said'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { contentStems, stemSet } from '../words'
 
 const CUE =
   /\b(?:sorry|no[,—-]? |correct\w*|scratch that|strike|i mean|i meant|make that|wait|rather|actually|my mistake|i misspoke|not \d|take that back)\b/i
@@ -13,18 +15,24 @@ const remedyFor = (mark: Mark, quantity: NonNullable<Mark['quantity']>): Remedy 
   edits: [{ do: 'change-mark', id: mark.id, to: { quantity } }],
 })
 
+const sharesName = (mark: Mark, words: string): boolean => {
+  const stems = stemSet(words)
+  return contentStems(mark.text).some(stem => stems.has(stem))
+}
+
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0) return []
   return project.marks.flatMap((mark): Found[] => {
     const { quantity } = mark
     const value = quantity?.nominal ?? quantity?.low ?? quantity?.high
     if (mark.kind !== 'spec' || value === undefined) return []
-    const words = wordsAround(sentences, mark, 0, 2)
+    const words = wordsAround(sentences, mark, 0, 1)
     if (!CUE.test(words)) return []
     for (const reading of readingsIn(words)) {
       const withdrawn = reading.notes.filter(({ kind }) => kind === 'withdrawn').flatMap(({ text }) => numbersIn(text))
       const now = [reading.quantity.nominal, reading.quantity.low, reading.quantity.high]
-      if (withdrawn.includes(value) && !now.includes(value))
+      const isAlike = isComparable(reading.quantity.unit ?? '', quantity?.unit ?? '') && sharesName(mark, words)
+      if (isAlike && withdrawn.includes(value) && !now.includes(value))
         return [
           {
             place: atMark(mark),

@@ -13,10 +13,14 @@ const TAKES: ReadonlySet<Act> = new Set<Act>(['remove', 'disconnect', 'loosen', 
 const PROVES =
   /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|function\w*|works?|working|switch(?:es)? on|power up|drive|ride|rides|print|sew|spin|spins|turns? (?:freely|by hand|without)|verify|confirm\w*|heats?|cools?|flow\w*|fires?|lights?|reads?|holds?|moves? freely|stops?|plays?|flush(?:es)?|charges?|cuts? (?:a|the)|pump (?:the )?(?:lever|pedal)|check that|recheck|measure\w*|weigh|observe|listen)\b/i
 
+const NOT_ASSEMBLY = new Set(
+  'put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal'.split(
+    ' ',
+  ),
+)
+
 const isTight = ({ mark }: SheetStep): boolean =>
-  actionsOf(mark.text).some(
-    ({ acts, verb }) => !/^(?:put|wear|don|clamp|mount)$/.test(verb) && [...acts].some(act => DISTURBS.has(act)),
-  )
+  actionsOf(mark.text).some(({ acts, verb }) => !NOT_ASSEMBLY.has(verb) && [...acts].some(act => DISTURBS.has(act)))
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   if (!sheet.steps.some(({ mark }) => actionsOf(mark.text).some(({ acts }) => [...acts].some(act => TAKES.has(act)))))

@@ -18,8 +18,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
       SUPPLY.test(mark.text) &&
       actionsOf(mark.text).some(action => action.things.some(thing => undoneBy(action, thing) === 'switched-off')),
   )
-  if (cut === undefined || !sheet.steps.some(({ mark, number }) => number > cut.number && OPENS.test(mark.text)))
-    return []
+  if (cut === undefined || !sheet.steps.some(({ mark }) => mark !== cut.mark && OPENS.test(mark.text))) return []
   const texts = [...linesOf(sheet).map(({ text }) => text), ...sheet.tools.map(({ text }) => text)]
   if (texts.some(text => LOCKS.test(text))) return []
   const message = `Step ${cut.number}, ${quote(cut.mark)}, cuts the power but nothing keeps it off. Add a lock and a tag of the person at work.`

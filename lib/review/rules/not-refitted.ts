@@ -20,5 +20,12 @@ export const notRefitted: Rule = {
     ['step', 'Put the belt guard back on'],
     ['step', 'Run the machine'],
   ]),
-  check: unrestored({ undone: 'removed', was: 'removed', never: 'put back', step: 'Refit {}' }),
+  check: unrestored({
+    undone: 'removed',
+    was: 'removed',
+    never: 'put back',
+    step: 'Refit {}',
+    // Of three things or more taken off at once, one may have gone back inside another.
+    level: ({ among }) => (among >= 3 ? 'consider' : undefined),
+  }),
 }

@@ -12,17 +12,21 @@ const reads = onceForText((text: string) => ({
   needs: new Set(PREPARATIONS.filter(({ needs, not }) => needs.test(text) && not?.test(text) !== true)),
 }))
 
+const GENERAL = new Set(['drain', 'plug', 'pan', 'put', 'place', 'bucket', 'tray', 'valve', 'remove', 'loosen'])
+/** A step that says itself what it comes before is not judged by the table. */
+const SAYS_WHEN = /\b(?:before|until|prior to)\b/i
+
 /** What protects or catches is for one place; label, photograph and catch only count against what they name. */
 const isAbout = (preparation: Preparation, early: string, late: string): boolean => {
   if (preparation.id !== 'label' && preparation.id !== 'catch') return true
   const own = stemSet(late)
-  return [...stemSet(early)].some(stem => own.has(stem))
+  return [...stemSet(early)].some(stem => own.has(stem) && !GENERAL.has(stem))
 }
 
 const check = ({ sheet: { steps } }: Subject): readonly Found[] =>
   PREPARATIONS.flatMap(preparation => {
     const late = steps.find(({ mark }) => reads(mark.text).prepares.has(preparation))
-    if (late === undefined) return []
+    if (late === undefined || (SAYS_WHEN.test(late.mark.text) && !/\bput on\b/i.test(late.mark.text))) return []
     const early = steps.find(
       ({ mark }) => reads(mark.text).needs.has(preparation) && !reads(mark.text).prepares.has(preparation),
     )

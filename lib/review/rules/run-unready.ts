@@ -13,7 +13,9 @@ const DRAINS = /^(?:drain|plug|cock|valve|bolt|screw|tap)$/
 const STARTS =
   /\b(?:run|start|switch on|turn on|power up|energi[sz]e|restore (?:the )?(?:power|supply|mains)|test[- ]run|test drive)\b/i
 const NOT_A_RUN =
-  /\b(?:start (?:the|each|every|all)?[^.;]*\bby hand|run (?:a|the) (?:tap|thread|finger|cloth|file|bead)|(?:switch|turn) on (?:the )?(?:lamp|light|torch|meter|tester|water|tap|gas)|vacuum|with the [^.;]*\b(?:off|removed|open)\b|start (?:the )?(?:nut|bolt|screw|thread|cap|new)s?\b)/i
+  /\b(?:start (?:the|each|every|all)?[^.;]*\bby hand|run (?:a|an|some|two) (?!cycle|test|full|wash|short)|run the (?:tap|thread|finger|cloth|file|bead)|(?:switch|turn) on (?:the )?(?:lamp|light|torch|meter|tester|water|tap|gas)|vacuum|with the [^.;]*\b(?:off|removed|open)\b|start (?:the )?(?:nut|bolt|screw|thread|cap|new)s?\b)/i
+
+const FILLS = new Set(['fill', 'refill', 'top', 'pour', 'add'])
 
 const isDrain = ({ words, head }: Thing): boolean => words.includes('drain') && DRAINS.test(head)
 
@@ -46,7 +48,7 @@ const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
         })
       off.push(...taken)
     }
-    const isFill = actions.some(({ acts, verb }) => acts.has('fill') && verb !== 'prime')
+    const isFill = actions.some(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
     const isRun = STARTS.test(text) && !NOT_A_RUN.test(text)
     for (const item of off) if (item.step !== step && (item.drain ? isFill : isRun)) item.used ??= step
   }

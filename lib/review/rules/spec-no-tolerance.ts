@@ -7,20 +7,10 @@ import { atMark, type FindingLevel, type Rule } from '../rule'
 import { sample } from '../sample'
 
 /** Where a limit nearly always has a range in the manual, and missing it damages something. */
-const TIGHT = new Set<QuantityKind>([
-  'torque',
-  'pressure',
-  'length',
-  'voltage',
-  'current',
-  'resistance',
-  'capacitance',
-  'force',
-  'frequency',
-  'angle',
-  'rotation',
-  'temperature',
-])
+const TIGHT = new Set<QuantityKind>(['torque', 'pressure', 'current', 'resistance', 'capacitance', 'force'])
+/** Lengths and angles that decide whether a thing works, not how far a lid is lifted. */
+const FITS =
+  /\b(?:gap|clearance|play|wear|thickness|rise|runout|end ?float|backlash|deflection|sag|slack|protrusion|preload|lash|offset|toe|camber|timing)\b/i
 
 /** What is due, not what is measured: "every 200 hours" needs no tolerance. */
 const DUE = /\b(interval|every|due|schedule|service life|recheck distance|re-check distance)\b/i
@@ -33,9 +23,9 @@ const isDue = ({ text, reference = '', quantity }: Mark): boolean =>
   CALENDAR.has(quantity?.unit ?? '') ||
   dimensionOf(quantity?.unit ?? '') === 'distance'
 
-const levelFor = (unit: string): FindingLevel => {
-  const kind = dimensionOf(unit)
-  return kind !== undefined && TIGHT.has(kind) ? 'fix' : 'consider'
+const levelFor = ({ text, quantity }: Mark): FindingLevel => {
+  const kind = dimensionOf(quantity?.unit ?? '')
+  return (kind !== undefined && TIGHT.has(kind)) || FITS.test(text) ? 'fix' : 'consider'
 }
 
 /** One value without limits can't be checked: every reading misses it. */
@@ -59,6 +49,6 @@ export const specNoTolerance: Rule = {
     if (quantity?.nominal === undefined || isToleranced(quantity)) return []
     if (isDue(mark)) return []
     const message = `"${mark.text}" is one value without limits. Add the range or the plus-or-minus the maker gives, or say that it is a maximum or a minimum.`
-    return [{ place: atMark(mark), level: levelFor(quantity.unit ?? ''), message }]
+    return [{ place: atMark(mark), level: levelFor(mark), message }]
   }),
 }

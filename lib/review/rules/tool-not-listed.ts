@@ -31,7 +31,10 @@ const toolsIn = onceForText((text: string): readonly string[] => {
     if (start >= 0) {
       const name = tokens.slice(start, i).filter(word => !/^(?:a|an|the|your|two|some|this)$/.test(word))
       const [last = '', before = ''] = [singular(name.at(-1) ?? ''), singular(name.at(-2) ?? '')]
-      if (HEADS.has(`${before} ${last}`) || (HEADS.has(last) && !(PARTS.has(last) && WEAK.has(last))))
+      if (
+        HEADS.has(`${before} ${last}`) ||
+        (HEADS.has(last) && (name.length > 1 || !WEAK.has(last)) && !(PARTS.has(last) && WEAK.has(last)))
+      )
         found.push(name.join(' '))
     }
     start = -1

@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { sharedTime } from '@/lib/procedure/time'
+import { isInstructing } from '../instructing'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
@@ -13,6 +14,9 @@ const VAGUE =
 const vagueIn = onceForText((text: string): string | undefined => VAGUE.exec(text)?.[0])
 const NOT_VAGUE =
   /\b(?:the (?:first|last|same|main|important|other|only) thing|(?:the|that) bits? (?:holder|set)|drill bits?|this bit of|the right thing)\b/i
+
+/** A part is named in the words that follow, seconds. */
+const SOON = 6
 
 const onSheet = (mark: Mark): readonly Found[] => {
   const vague = NOT_VAGUE.test(mark.text) ? undefined : vagueIn(mark.text)
@@ -28,12 +32,21 @@ const onSheet = (mark: Mark): readonly Found[] => {
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   const written = project.marks.flatMap(onSheet)
   const told = sentences.filter(({ text }) => vagueIn(text) !== undefined && !NOT_VAGUE.test(text))
+  const marks = project.marks.filter(({ kind }) => kind !== 'reason')
   const seen = new Set<string>()
   const spoken = told.flatMap((sentence): Found[] => {
     const vague = vagueIn(sentence.text) ?? ''
-    const mark = project.marks.find(
-      other => other.kind !== 'reason' && sharedTime(other, sentence) > 0.3 * (other.end - other.start),
-    )
+    const mark =
+      marks.find(other => sharedTime(other, sentence) > 0.3 * (other.end - other.start)) ??
+      marks.find(({ start }) => start >= sentence.end && start < sentence.end + SOON)
+    if (mark === undefined && isInstructing(sentence.text))
+      return [
+        {
+          place: { at: 'talk', start: sentence.start, end: sentence.end },
+          level: 'consider',
+          message: `The talk says "${vague}". If it matters, mark it and name the part.`,
+        },
+      ]
     if (mark === undefined || seen.has(mark.id) || vagueIn(mark.text) !== undefined) return []
     seen.add(mark.id)
     return [

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { NO_SHOP_RULES } from '@/lib/review/shop'
 import { RULES } from '@/lib/review/rules/index'
+import { NO_SHOP_RULES } from '@/lib/review/shop'
 import { toSubject } from '@/lib/review/subject'
 
 describe('every rule', () => {
@@ -18,9 +18,12 @@ describe('every rule', () => {
     expect(rule.about).toMatch(/[.]$/)
   })
 
-  test.each(RULES.map(rule => [rule.id, rule] as const))('[R1] %s is tripped by its one sample, not by the other', (_, rule) => {
-    const shop = { ...NO_SHOP_RULES, ...rule.shop }
-    expect(rule.check(toSubject(rule.trips, shop)).length).toBeGreaterThan(0)
-    expect(rule.check(toSubject(rule.passes, shop))).toEqual([])
-  })
+  test.each(RULES.map(rule => [rule.id, rule] as const))(
+    '[R1] %s is tripped by its one sample, not by the other',
+    (_, rule) => {
+      const shop = { ...NO_SHOP_RULES, ...rule.shop }
+      expect(rule.check(toSubject(rule.trips, shop)).length).toBeGreaterThan(0)
+      expect(rule.check(toSubject(rule.passes, shop))).toEqual([])
+    },
+  )
 })
