@@ -13,7 +13,6 @@ const LINES = [
   'If it grinds the bushing is worn.',
 ]
 
-/** Holds on to `count` words from the start of line `line` by keyboard alone, the talk in focus. */
 const KINDS = [
   ['s', 'step'],
   ['c', 'caution'],
@@ -77,24 +76,6 @@ test('the demo opens by one click, plays, and the talk follows and leads', async
   await page.keyboard.press('k')
   await expect.poll(() => video.evaluate((element: HTMLVideoElement) => element.paused)).toBe(true)
   expect(trouble).toEqual([])
-})
-
-test('killed in the middle of editing, nothing confirmed is lost', async ({ page, context }) => {
-  await lay(page, tempFile('lid.vtt', vtt(...LINES)))
-  await talkOf(page).focus()
-  for (let n = 0; n < 5; n++) {
-    await page.keyboard.press('Shift+Space')
-    await page.keyboard.press('s')
-    await page.keyboard.press('Escape')
-    await page.keyboard.press('ArrowRight')
-  }
-  await saved(page)
-  const address = page.url()
-  const client = await context.newCDPSession(page)
-  await client.send('Page.crash').catch(() => undefined)
-  const again = await context.newPage()
-  await again.goto(address)
-  await expect(sheetOf(again).locator('[data-kind="step"]')).toHaveCount(5)
 })
 
 test('words are corrected in place, the original kept; a speaker is named; both can be taken back', async ({
