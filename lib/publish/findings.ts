@@ -1,7 +1,7 @@
 import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
 import type { PublishedFinding, PublishOptions } from './publication'
-import { stepNumbers } from './sections'
+import { stepNumbers } from './standing'
 import { toLine } from './text'
 
 /** @returns a finding in one line: message, then where. */

@@ -11,10 +11,12 @@ import { handoutStyle } from './handout-style'
 import { headLines, type Notice, SIGN_OFF_COLUMNS, SIGN_OFF_ROWS, toNotices } from './head'
 import type { LineSetting } from './line'
 import type { PublishOptions } from './publication'
-import { SECTIONS, SPEC_COLUMNS, type StepNumbers, sameName, stepNumbers } from './sections'
+import { SECTIONS, SPEC_COLUMNS } from './sections'
 import { marksOf, selected } from './selection'
 import { toShown } from './shown'
+import { type StepNumbers, sameName, stepNumbers } from './standing'
 import { toLine, toParagraphs } from './text'
+import { stepsPhrase, toSameCautions } from './things'
 import { CLOSING_HEADING, CLOSING_NOTE } from './words'
 
 const section = (title: string, ...children: ElementContent[]): Element[] =>
@@ -22,6 +24,15 @@ const section = (title: string, ...children: ElementContent[]): Element[] =>
 
 const stepLink = (number: number | undefined, word: string): ElementContent[] =>
   number === undefined ? [] : [h('a.uses', { href: `#step-${number}` }, `${word}${number}`)]
+
+/** The steps these marks stand under, as links: `step 4`, `steps 2, 4`. */
+const stepLinks = (marks: readonly Mark[], numbers: StepNumbers): ElementContent[] => {
+  const steps = [...new Set(marks.flatMap(mark => numbers.get(mark.id) ?? []))].sort((a, b) => a - b)
+  return steps.flatMap((number, i) => [
+    ...(i === 0 ? [] : [h('span.uses', ', ')]),
+    ...stepLink(number, i > 0 ? '' : steps.length === 1 ? 'step ' : 'steps '),
+  ])
+}
 
 const noticeBox = ({ opening, text, items }: Notice): Element =>
   h(opening.startsWith('Not fit') ? 'div.said' : 'div.said.open', { role: 'note' }, [
@@ -63,9 +74,8 @@ const things = (sheet: Sheet, kind: 'tool' | 'material', numbers: StepNumbers, s
   const all = marksOf(sheet).filter(mark => mark.kind === kind)
   return names.map(name => {
     const { text, aside } = toShown(name, setting.units)
-    const steps = all.filter(mark => sameName(mark, name)).flatMap(mark => numbers.get(mark.id) ?? [])
-    const uses = [...new Set(steps)].sort((a, b) => a - b)
-    const where = uses.length === 0 ? '' : ` ${uses.length === 1 ? 'step' : 'steps'} ${uses.join(', ')}`
+    const uses = stepsPhrase(all.filter(mark => sameName(mark, name)).flatMap(mark => numbers.get(mark.id) ?? []))
+    const where = uses === '' ? '' : ` ${uses}`
     return h('li', [
       h('span.box', { ariaHidden: 'true' }),
       h('span', [text, ...(aside === undefined ? [] : [` (${aside})`]), ...flag(name), h('span.uses', where)]),
@@ -166,7 +176,7 @@ const body = (whole: Sheet, options: PublishOptions): ElementContent[] => {
     ...section(SECTIONS.scope, ...scope),
     ...section(
       SECTIONS.safety,
-      ...sheet.safety.map(mark => panel(mark, setting, stepLink(numbers.get(mark.id), 'step '))),
+      ...toSameCautions(sheet.safety).map(({ mark, all }) => panel(mark, setting, stepLinks(all, numbers))),
     ),
     ...lists(sheet, numbers, setting),
     ...(steps.length === 0 ? [] : section(SECTIONS.steps, h('ol', steps))),

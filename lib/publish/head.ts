@@ -11,6 +11,14 @@ import { CLOSING_HEADING, CLOSING_NOTE, formatInterval } from './words'
 /** What the head must say before anything else, as a bold opening, a sentence and a list. */
 export type Notice = { readonly opening: string; readonly text: string; readonly items: readonly string[] }
 
+/** Most stop findings listed at a head; the list at the end has them all. */
+const MOST_AT_HEAD = 10
+
+const shortened = (lines: readonly string[]): readonly string[] =>
+  lines.length <= MOST_AT_HEAD
+    ? lines
+    : [...lines.slice(0, MOST_AT_HEAD), `and ${lines.length - MOST_AT_HEAD} more, in the review`]
+
 /** How many marks a sheet holds, and how many cautions among the pencilled. */
 const counts = (sheet: Sheet) => {
   const marks = [
@@ -41,8 +49,8 @@ export const toNotices = (sheet: Sheet, options: PublishOptions): readonly Notic
   if (stops.length > 0)
     notices.push({
       opening: `Not fit for release: ${countOf(stops.length, 'stop finding')}.`,
-      text: 'Settle this before the job is done from here:',
-      items: stops.map(findingLine),
+      text: 'Settle this before the job is done from here.',
+      items: shortened(stops.map(findingLine)),
     })
   if (pencilled > 0)
     notices.push(

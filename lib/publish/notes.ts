@@ -100,9 +100,7 @@ const toNotes = (whole: Sheet, options: PublishOptions): Notes => {
   return {
     title: toLine(sheet.heading.title) || 'Untitled procedure',
     summary: summaryOf(sheet),
-    warnings: toNotices(whole, options).map(({ opening, text: words, items }) =>
-      [`${opening} ${words}`, ...items].join(' '),
-    ),
+    warnings: toNotices(whole, options).map(({ opening, text: words }) => `${opening} ${words}`),
     parts: parts.filter(part => part.lines.length > 0),
     closing: CLOSING_NOTE,
   }

@@ -5,9 +5,9 @@ import { footageAddress, spanAddress } from './address'
 import { toNotices } from './head'
 import type { LineSetting } from './line'
 import type { PublishOptions } from './publication'
-import { detailsOf } from './sections'
 import { selected } from './selection'
 import { type Shown, toShown } from './shown'
+import { detailsOf } from './standing'
 import { toLine } from './text'
 import { toThings } from './things'
 import { CLOSING_NOTE, formatInterval } from './words'
@@ -67,7 +67,7 @@ export const toHowTo = (whole: Sheet, options: PublishOptions = {}): WithContext
   }
   const due = formatInterval(sheet.heading.interval)
   const description = [
-    ...toNotices(whole, options).map(({ opening, text, items }) => [`${opening} ${text}`, ...items].join(' ')),
+    ...toNotices(whole, options).map(({ opening, text }) => `${opening} ${text}`),
     toLine(scope),
     due === undefined ? '' : `Due ${due}.`,
     CLOSING_NOTE,

@@ -7,6 +7,8 @@ import { type LineSetting, PENCILLED, toLineNodes, toPartNodes } from './line'
 import { type Block, bullets, emphasis, heading, item, link, numbered, paragraph, quote, table, text } from './nodes'
 import { formatNote } from './note'
 import { toShown } from './shown'
+import { detailsOf, type StepNumbers, sameName } from './standing'
+import { toSameCautions } from './things'
 
 /** Headings of the sections of a sheet, in order. The reader knows them by these words. */
 export const SECTIONS = {
@@ -23,26 +25,6 @@ export const SECTIONS = {
   waivers: 'Findings let stand',
   signOff: 'Revision and sign-off',
 } as const
-
-/** The step each mark stands under, by the mark's id. */
-export type StepNumbers = ReadonlyMap<string, number>
-
-export const stepNumbers = (sheet: Sheet): StepNumbers =>
-  new Map(
-    sheet.steps.flatMap(step => [step.mark, ...ownedBy(step)].map((mark): [string, number] => [mark.id, step.number])),
-  )
-
-/** Everything under a step but its cautions, in the order it is read. */
-export const detailsOf = (step: SheetStep): readonly Mark[] => [
-  ...step.tools,
-  ...step.materials,
-  ...step.specs,
-  ...step.checks,
-  ...step.reasons,
-  ...step.symptoms,
-]
-
-const ownedBy = (step: SheetStep): readonly Mark[] => [...step.cautions, ...detailsOf(step)]
 
 const titled = (title: string, blocks: readonly Block[]): readonly Block[] =>
   blocks.length === 0 ? [] : [heading(2, title), ...blocks]
@@ -65,14 +47,24 @@ const echoItem = (mark: Mark, links: PhrasingContent[], setting: LineSetting, la
   )
 }
 
+/** Links to every use, the word `step` before the first: `step 4`, `steps 2, 4`. */
+const whereLinks = (uses: readonly Mark[], numbers: StepNumbers, setting: LineSetting): PhrasingContent[] => {
+  const isOne = uses.length === 1
+  return uses.flatMap((use, i) => {
+    const where = whereLink(use, numbers, setting, isOne ? 'step ' : '')
+    return i === 0 ? [...(isOne || !numbers.has(use.id) ? [] : [text('steps ')]), where] : [text(', '), where]
+  })
+}
+
 export const safetySection = (sheet: Sheet, numbers: StepNumbers, setting: LineSetting): readonly Block[] =>
   titled(
     SECTIONS.safety,
-    listed(sheet.safety.map(mark => echoItem(mark, [whereLink(mark, numbers, setting, 'step ')], setting, true))),
+    listed(
+      toSameCautions(sheet.safety).map(({ mark, all }) =>
+        echoItem(mark, whereLinks(all, numbers, setting), setting, true),
+      ),
+    ),
   )
-
-/** @returns whether two tools or materials are the same thing by name. */
-export const sameName = (a: Mark, b: Mark): boolean => a.text.trim().toLowerCase() === b.text.trim().toLowerCase()
 
 /** Tools or materials, each name once, with the steps that need it. */
 export const listSection = (
@@ -87,11 +79,7 @@ export const listSection = (
   )
   const items = names.map(name => {
     const uses = all.filter(mark => sameName(mark, name))
-    const isOne = uses.length === 1
-    const links = uses.flatMap((use, i) => {
-      const where = whereLink(use, numbers, setting, isOne ? 'step ' : '')
-      return i === 0 ? [...(isOne || !numbers.has(use.id) ? [] : [text('steps ')]), where] : [text(', '), where]
-    })
+    const links = whereLinks(uses, numbers, setting)
     return echoItem(name, links, setting, false)
   })
   return titled(kind === 'tool' ? SECTIONS.tools : SECTIONS.materials, listed(items))

@@ -2,9 +2,9 @@ import { LEVELS } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
-import { stepNumbers } from './sections'
+import { stepNumbers } from './standing'
 import { toLine } from './text'
-import { type Thing, toThings } from './things'
+import { stepsPhrase, type Thing, toSameCautions, toThings } from './things'
 import { formatInterval } from './words'
 
 /** One job of a service, with the folder its files are in. */
@@ -17,10 +17,7 @@ export type SharedThing = {
   readonly uses: readonly string[]
 }
 
-const usesOf = (job: Job, { steps }: Thing): string => {
-  if (steps.length === 0) return job.title
-  return `${job.title}: ${steps.length === 1 ? 'step' : 'steps'} ${steps.join(', ')}`
-}
+const usesOf = (job: Job, { steps }: Thing): string => [job.title, stepsPhrase(steps)].filter(Boolean).join(': ')
 
 /** @returns tools or materials of all jobs, each name once, in the order first needed. */
 export const sharedThings = (jobs: readonly Job[], kind: 'tool' | 'material'): readonly SharedThing[] => {
@@ -41,17 +38,25 @@ export type SharedCaution = { readonly mark: Mark; readonly where: string }
 
 const gravity = (mark: Mark): number => LEVELS.indexOf(mark.level ?? 'caution')
 
-/** @returns every caution of all jobs, gravest first, then in the order of the jobs. None is left out, however alike. */
-export const sharedCautions = (jobs: readonly Job[]): readonly SharedCaution[] =>
-  jobs
-    .flatMap(job => {
-      const numbers = stepNumbers(job.sheet)
-      return job.sheet.safety.map(mark => {
-        const number = numbers.get(mark.id)
-        return { mark, where: number === undefined ? job.title : `${job.title}, step ${number}` }
+/** @returns the cautions of all jobs, gravest first, then in the order of the jobs; those that say the same once, with every place. */
+export const sharedCautions = (jobs: readonly Job[]): readonly SharedCaution[] => {
+  const homes = new Map<Mark, { job: Job; number: number | undefined }>()
+  for (const job of jobs) {
+    const numbers = stepNumbers(job.sheet)
+    for (const mark of job.sheet.safety) homes.set(mark, { job, number: numbers.get(mark.id) })
+  }
+  const placesOf = (all: readonly Mark[]): string =>
+    jobs
+      .flatMap(job => {
+        const own = all.filter(mark => homes.get(mark)?.job === job)
+        const steps = stepsPhrase(own.flatMap(mark => homes.get(mark)?.number ?? []))
+        return own.length === 0 ? [] : [[job.title, steps].filter(Boolean).join(', ')]
       })
-    })
+      .join('; ')
+  return toSameCautions(jobs.flatMap(job => job.sheet.safety))
+    .map(({ mark, all }) => ({ mark, where: placesOf(all) }))
     .sort((a, b) => gravity(a.mark) - gravity(b.mark))
+}
 
 /** When a job is due, and how long its footage runs, counted through the service. */
 export type JobTime = { readonly title: string; readonly startsAt: string; readonly runs: string; readonly due: string }

@@ -1,7 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
-import { sameName, stepNumbers } from './sections'
 import { marksOf } from './selection'
+import { sameName, stepNumbers } from './standing'
 import { toLine } from './text'
 
 /** A tool or material, once, with the steps that need it. */
@@ -22,4 +22,24 @@ export const toThings = (sheet: Sheet, kind: 'tool' | 'material'): readonly Thin
     const price = toLine(same.find(other => toLine(other.price ?? '') !== '')?.price ?? '')
     return { mark, name: toLine(mark.text), steps, ...(price === '' ? {} : { price }) }
   })
+}
+
+/** Cautions of the same level, hazard and text: said once in a summary. */
+export type SameCautions = { readonly mark: Mark; readonly all: readonly Mark[] }
+
+/** @returns cautions grouped where they say the same, in the order given. None is left out. */
+export const toSameCautions = (cautions: readonly Mark[]): readonly SameCautions[] => {
+  const groups = new Map<string, Mark[]>()
+  for (const mark of cautions) {
+    const isPencilled = mark.pencilled !== undefined
+    const key = JSON.stringify([mark.level ?? 'caution', toLine(mark.hazard ?? ''), toLine(mark.text), isPencilled])
+    groups.set(key, [...(groups.get(key) ?? []), mark])
+  }
+  return [...groups.values()].flatMap(all => (all[0] === undefined ? [] : [{ mark: all[0], all }]))
+}
+
+/** @returns `step 4`, `steps 2, 4`, or nothing where there is no step. */
+export const stepsPhrase = (steps: readonly number[]): string => {
+  const each = [...new Set(steps)].sort((a, b) => a - b)
+  return each.length === 0 ? '' : `${each.length === 1 ? 'step' : 'steps'} ${each.join(', ')}`
 }

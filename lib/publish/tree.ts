@@ -4,16 +4,9 @@ import { footageAddress } from './address'
 import { toFrontMatter } from './front-matter'
 import { closingBlocks, findingsSections, headBlocks, referencesSection, scopeSection, toNotices } from './head'
 import type { PublishOptions } from './publication'
-import {
-  listSection,
-  looseSection,
-  safetySection,
-  specsSection,
-  stepNumbers,
-  stepsSection,
-  symptomsSection,
-} from './sections'
+import { listSection, looseSection, safetySection, specsSection, stepsSection, symptomsSection } from './sections'
 import { selected } from './selection'
+import { stepNumbers } from './standing'
 
 /**
  * A sheet as a Markdown tree (mdast): front matter, head, scope, safety summary, tools, materials, specs, steps with
