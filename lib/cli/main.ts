@@ -13,6 +13,10 @@ const VERBS: Readonly<Record<string, { about: string; load: () => Promise<Comman
     about: 'pencil in a procedure from a transcript',
     load: async () => (await import('./commands/draft')).command,
   },
+  review: {
+    about: 'list what is doubtful in a project',
+    load: async () => (await import('./commands/review')).command,
+  },
   publish: {
     about: 'write a project as a sheet, handout, notes, captions, chapters, page, task or packet',
     load: async () => (await import('./commands/publish')).command,

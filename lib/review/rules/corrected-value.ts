@@ -15,6 +15,12 @@ const remedyFor = (mark: Mark, quantity: NonNullable<Mark['quantity']>): Remedy 
   edits: [{ do: 'change-mark', id: mark.id, to: { quantity } }],
 })
 
+/** A slip of the tongue: near in size, or the point is lost. */
+const isSlip = (from: number, to: number): boolean => {
+  const ratio = Math.max(from, to) / Math.max(1e-9, Math.min(from, to))
+  return ratio <= 4 || Math.abs(ratio - 10) < 0.1 || Math.abs(ratio - 100) < 1
+}
+
 const sharesName = (mark: Mark, words: string): boolean => {
   const stems = stemSet(words)
   return contentStems(mark.text).some(stem => stems.has(stem))
@@ -32,7 +38,8 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
       const withdrawn = reading.notes.filter(({ kind }) => kind === 'withdrawn').flatMap(({ text }) => numbersIn(text))
       const now = [reading.quantity.nominal, reading.quantity.low, reading.quantity.high]
       const isAlike = isComparable(reading.quantity.unit ?? '', quantity?.unit ?? '') && sharesName(mark, words)
-      if (isAlike && withdrawn.includes(value) && !now.includes(value))
+      const isNear = now.some(number => number !== undefined && isSlip(value, number))
+      if (isAlike && isNear && withdrawn.includes(value) && !now.includes(value))
         return [
           {
             place: atMark(mark),

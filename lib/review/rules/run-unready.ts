@@ -19,6 +19,16 @@ const FILLS = new Set(['fill', 'refill', 'top', 'pour', 'add'])
 
 const isDrain = ({ words, head }: Thing): boolean => words.includes('drain') && DRAINS.test(head)
 
+const VESSELS =
+  /^(?:crankcase|gearbox|tank|sump|radiator|reservoir|boiler|pot|bowl|transmission|case|cylinder|system|drum|basin)$/
+
+/** Whether what is filled may be what this drain empties. */
+const isInto = (drain: Thing, { things }: Action): boolean => {
+  const of = drain.words.filter(word => word !== 'drain' && !DRAINS.test(word))
+  const vessel = things.find(({ head }) => VESSELS.test(head))
+  return of.length === 0 || vessel === undefined || vessel.words.some(word => of.includes(word))
+}
+
 const isBack = ({ acts }: Action): boolean =>
   acts.has('refit') || acts.has('close') || acts.has('tighten') || acts.has('connect')
 
@@ -48,9 +58,10 @@ const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
         })
       off.push(...taken)
     }
-    const isFill = actions.some(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
+    const fills = actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
     const isRun = STARTS.test(text) && !NOT_A_RUN.test(text)
-    for (const item of off) if (item.step !== step && (item.drain ? isFill : isRun)) item.used ??= step
+    for (const item of off)
+      if (item.step !== step && (item.drain ? fills.some(fill => isInto(item.thing, fill)) : isRun)) item.used ??= step
   }
   return found
 }

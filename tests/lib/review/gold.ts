@@ -131,7 +131,8 @@ const ONE_A_CASE = new Set(['no-function-test', 'no-leak-test', 'no-lockout', 'r
 /** Whether a finding answers what is listed: a rule of its tag, and a word in common with what it is about. */
 export const answers = (finding: Finding, listed: Gold['review'][number], project: Project): boolean => {
   if (TAGS[listed.rule]?.includes(finding.rule) !== true) return false
-  const own = new Set(wordsOf(finding, project))
+  const about = wordsOf(finding, project)
+  const own = new Set(listed.rule === 'missing-caution' ? [...about, ...contentStems(finding.message)] : about)
   if (ONE_A_CASE.has(listed.rule) || /\bwhole job\b/.test(listed.text) || finding.place.at === 'whole') return true
   return contentStems(listed.text.replaceAll('-', ' ')).some(stem => own.has(stem) && !EMPTY.has(stem))
 }
