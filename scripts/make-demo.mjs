@@ -3,6 +3,7 @@
  * Makes public/demo/: the talk is spoken by espeak-ng, the pictures are drawn here, ffmpeg encodes them.
  *
  *   node scripts/make-demo.mjs            everything
+ *   node scripts/make-demo.mjs --marks    captions and project only, for the film as it is
  *   node scripts/make-demo.mjs --stills FOLDER   three pictures of every scene, to look at; changes nothing
  */
 import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
@@ -43,7 +44,7 @@ try {
     const captions = toCaptions(lines)
     const rasterise = svg => sharp(Buffer.from(svg)).removeAlpha().raw().toBuffer()
     const onProgress = share => console.error(`drawing: ${Math.round(share * 100)} %`)
-    await shoot({ shots, seconds, sound, file: film, rasterise, onProgress })
+    if (option !== '--marks') await shoot({ shots, seconds, sound, file: film, rasterise, onProgress })
     const footage = { name: 'demo.mp4', content: await readFile(film), seconds: Math.round(seconds * 1000) / 1000 }
     const project = await toProjectFile(await loadOurs(root, work), footage, captions)
     await writeFile(join(out, 'demo.vtt'), captions)

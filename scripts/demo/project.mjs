@@ -1,4 +1,4 @@
-import { HEADING, toMarks } from './marks.mjs'
+import { HEADING, toMarks, WAIVERS } from './marks.mjs'
 
 /**
  * The finished project of the demo, checked by the project's own reader.
@@ -25,7 +25,7 @@ export const toProjectFile = async (ours, footage, captions) => {
       transcript,
     },
     marks: toMarks(ours.toSentences(transcript)),
-    waivers: [],
+    waivers: WAIVERS,
   }
   const text = ours.formatProject(project)
   const back = ours.parseProject(text)
