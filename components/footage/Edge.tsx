@@ -71,6 +71,7 @@ export const Edge = ({ side, label, seconds, view, low, high, isMoving, snap, on
         className={styles.edge}
         style={{ left: x }}
         data-moving={isMoving}
+        data-side={side}
         role="slider"
         aria-label={`${side === 'start' ? 'Start' : 'End'} of ${label}`}
         aria-valuemin={low}

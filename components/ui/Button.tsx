@@ -8,5 +8,5 @@ type Props = ButtonHTMLAttributes<HTMLButtonElement> & {
 
 /** A button that says what happens. */
 export const Button = ({ look = 'plain', className, ...rest }: Props) => (
-  <button type="button" className={`${styles.button} ${styles[look]} ${className ?? ''}`} {...rest} />
+  <button type="button" className={[styles.button, styles[look], className].filter(Boolean).join(' ')} {...rest} />
 )
