@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { BASES, KINDS, LEVELS } from '@/lib/procedure/kinds'
-import { type Mark } from '@/lib/procedure/mark'
+import type { Mark } from '@/lib/procedure/mark'
 import { emptyProject, type Project } from '@/lib/procedure/project'
 
 /** Texts that try to be something else: HTML, Markdown, YAML, XML, JSON, paths, direction marks, control characters. */

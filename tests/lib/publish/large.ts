@@ -2,7 +2,14 @@ import type { Mark } from '@/lib/procedure/mark'
 import { emptyProject, type Project } from '@/lib/procedure/project'
 
 const ACTIONS = ['Loosen', 'Lift out', 'Clean', 'Fit', 'Tighten', 'Wipe down', 'Line up', 'Check']
-const PARTS = ['the guard screws', 'the upper belt', 'the quill collar', 'the motor plate', 'the spindle pulley', 'the depth stop']
+const PARTS = [
+  'the guard screws',
+  'the upper belt',
+  'the quill collar',
+  'the motor plate',
+  'the spindle pulley',
+  'the depth stop',
+]
 
 /** A project of `count` steps, each with a spec and a check, every third with a tool, every fifth with a caution. Same every time. */
 export const largeProject = (count: number): Project => {
@@ -11,12 +18,37 @@ export const largeProject = (count: number): Project => {
     const base = { said: '', step, start, end: start + 4 }
     const name = PARTS[i % PARTS.length] ?? ''
     return [
-      { id: step, kind: 'step', start, end: start + 12.5, said: '', place: i + 1, text: `${ACTIONS[i % ACTIONS.length]} ${name}` },
-      { ...base, id: `spec-${i}`, kind: 'spec', text: `${name} torque`, quantity: { low: 10 + (i % 20), high: 12 + (i % 20), unit: 'N.m' }, basis: 'manual', citation: `table ${i + 1}` },
+      {
+        id: step,
+        kind: 'step',
+        start,
+        end: start + 12.5,
+        said: '',
+        place: i + 1,
+        text: `${ACTIONS[i % ACTIONS.length]} ${name}`,
+      },
+      {
+        ...base,
+        id: `spec-${i}`,
+        kind: 'spec',
+        text: `${name} torque`,
+        quantity: { low: 10 + (i % 20), high: 12 + (i % 20), unit: 'N.m' },
+        basis: 'manual',
+        citation: `table ${i + 1}`,
+      },
       { ...base, id: `check-${i}`, kind: 'check', text: `${name} sit flat` },
       ...(i % 3 === 0 ? [{ ...base, id: `tool-${i}`, kind: 'tool' as const, text: `${6 + (i % 9)} mm spanner` }] : []),
       ...(i % 5 === 0
-        ? [{ ...base, id: `caution-${i}`, kind: 'caution' as const, level: 'warning' as const, hazard: 'pinching', text: 'Keep fingers clear of the pulley; it can turn when the belt lets go.' }]
+        ? [
+            {
+              ...base,
+              id: `caution-${i}`,
+              kind: 'caution' as const,
+              level: 'warning' as const,
+              hazard: 'pinching',
+              text: 'Keep fingers clear of the pulley; it can turn when the belt lets go.',
+            },
+          ]
         : []),
     ]
   }).flat()
@@ -28,7 +60,12 @@ export const largeProject = (count: number): Project => {
   }))
   return {
     ...emptyProject(),
-    procedure: { ...emptyProject().procedure, title: 'Overhaul of the pillar drill', equipment: 'Pillar drill', interval: { months: 24 } },
+    procedure: {
+      ...emptyProject().procedure,
+      title: 'Overhaul of the pillar drill',
+      equipment: 'Pillar drill',
+      interval: { months: 24 },
+    },
     recording: {
       footage: { name: 'overhaul.mp4', bytes: 1, seconds: count * 15 + 10, fingerprint: 'cd' },
       transcript: { name: 'overhaul.vtt', form: 'webvtt', cues },
