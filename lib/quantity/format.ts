@@ -122,6 +122,8 @@ export const parseQuantity = (text: string): Quantity | undefined => {
   const { rest, ...limits } = shape
   const symbol = rest.trim()
   if (symbol === '') return limits
-  const code = findUnit(symbol)?.code ?? findUnit(symbol.replace(/s$/, ''))?.code ?? sameCode(symbol)
-  return /\s/.test(symbol) && findUnit(symbol) === undefined ? undefined : { ...limits, unit: code }
+  const known = findUnit(symbol) ?? findUnit(symbol.replace(/s$/, ''))
+  if (known !== undefined) return { ...limits, unit: known.code }
+  // A code the table does not hold was shown as it is.
+  return /^\S*[[{/.]\S*$/.test(symbol) ? { ...limits, unit: sameCode(symbol) } : undefined
 }

@@ -101,7 +101,7 @@ const ROWS: readonly Row[] = [
     'in lb|in lbs|in lbf|lb in|lbs in|lbf in|inlb|inlbs|lbin|inch lb|inch lbs|IN LB|IN LBS|in pounds',
   ],
   [
-    '[in_i].[ozf_av]',
+    '[in_i].[oz_av].[g]',
     'torque',
     (INCH * POUND_FORCE) / 16,
     'ozf·in',
