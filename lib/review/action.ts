@@ -49,11 +49,16 @@ const segmentsOf = (tokens: readonly string[]): readonly Segment[] => {
 const isFresh = ({ after }: Segment): boolean => after !== 'and' && after !== ','
 
 const isArticleLike = (token: string): boolean =>
-  DETERMINERS.has(token) || NUMBER_WORDS.has(token) || /^\d/.test(token) || PARTICLES.has(token) || isAdverb(token)
+  DETERMINERS.has(token) || NUMBER_WORDS.has(token) || /^\d/.test(token) || isAdverb(token)
+
+/** "Out and back" is one movement; "back off" is a verb. */
+const FIRM_AFTER = new Set(['off', 'out', 'away'])
 
 const isVerbHere = (segment: Segment, isFirst: boolean, token: string, next: string | undefined): boolean => {
   if (!VERBS.has(token)) return false
   if (isFirst || isFresh(segment) || SURE_VERBS.has(token) || !NOUNS_TOO.has(token)) return true
+  if (PARTICLES.has(token) && !FIRM_AFTER.has(next ?? '')) return false
+  if (next !== undefined && PARTICLES.has(next)) return BY_WORDING.has(`${token} ${next}`)
   return next !== undefined && (isArticleLike(next) || next === 'until' || next === 'at' || next === 'for')
 }
 

@@ -2,6 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
+import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
 import { isKin, isLikeThing, isSameThing, type Thing, toThing } from './thing'
 import { isCut, type Undone, undoneBy } from './undone'
@@ -13,6 +14,8 @@ export type Open = {
   readonly thing: Thing
   readonly step: Mark
   readonly number: number
+  /** What it holds: the panel of "the four screws of the base panel". */
+  readonly of: Thing | undefined
   /** How many things the same words undo: "the mount, bearing and upper seat". */
   readonly among: number
 }
@@ -23,7 +26,7 @@ const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   closed: ['open'],
   drained: ['fill'],
   disconnected: ['connect', 'on'],
-  loosened: ['tighten'],
+  loosened: ['tighten', 'refit'],
   'switched-off': ['on'],
   locked: ['unlock'],
   raised: ['lower'],
@@ -47,11 +50,22 @@ const isOtherFluid = (a: Thing, b: Thing): boolean => FLUIDS.has(a.head) && FLUI
 
 const isPronoun = ({ things }: Action): boolean => things.length === 0 || things.some(({ head }) => head === '')
 
-const isSomeOf = ({ thing, undone }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
+const OWNS = new Set(['of', 'from', 'on', 'in', 'at', 'holding', 'securing'])
+
+const ownerIn = (rest: readonly string[]): Thing | undefined => {
+  if (!OWNS.has(rest[0] ?? '')) return undefined
+  const end = rest.findIndex((token, i) => i > 0 && PREPOSITIONS.has(token))
+  const owner = toThing(rest.slice(1, end < 0 ? rest.length : end))
+  return owner.head === '' ? undefined : owner
+}
+
+const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { things, rest, along, verb } = action
   if (things.some(other => isLikeThing(thing, other)) || along.some(other => isLikeThing(thing, other))) return true
   if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
+  if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug') return true
   const isFastener = FASTENERS.has(thing.head)
+  if (isFastener && of !== undefined && things.some(other => isLikeThing(of, other))) return true
   if (rest.includes(thing.head) || rest.includes(`${thing.head}s`)) return isFastener || undone === 'disconnected'
   return isFastener && things.some(other => thing.words.slice(0, -1).includes(other.head))
 }
@@ -126,7 +140,7 @@ class Ledger {
       this.open = this.open.filter(still)
       fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
-      if (action.acts.has('refit') || PLACING.has(action.verb)) this.#present.push(...action.things)
+      if (action.acts.has('refit') || PLACING.has(action.verb)) this.#present.push(...action.things, ...action.along)
       if (isClosing && !action.acts.has('remove')) continue
       for (const item of this.#opened(action, mark, number)) {
         this.open = this.open.filter(
@@ -151,7 +165,7 @@ class Ledger {
       const isTaken = undone === 'removed' || undone === 'disconnected' || undone === 'loosened'
       if (isTaken && this.#present.some(other => isSameThing(other, thing))) return []
       if (undone === 'removed' && this.#tools.some(tool => thing.words.every(word => tool.has(word)))) return []
-      return [{ undone, thing, step, number, among: things.length }]
+      return [{ undone, thing, step, number, of: ownerIn(action.rest), among: things.length }]
     })
   }
 }

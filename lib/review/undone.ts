@@ -30,7 +30,7 @@ const LIFTED = oneOf(
   'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis',
 )
 const FILLED = oneOf(
-  'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase water',
+  'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase',
 )
 const SHUTS = oneOf(
   `valve tap cock stopcock petcock door lid cover panel drain hatch cap port screw nipple bleeder gate bonnet hood guard case lock latch clamp clip chamber vent plug flap
@@ -40,6 +40,9 @@ const NOT_SHUT = oneOf(
   'window garage room shop workshop app file menu throttle package packet bag program software page',
 )
 const PULLED = oneOf('plug fuse connector boot cap pin lead wire cable hose cartridge disconnect cord')
+/** A mains plug is unplugged, not taken off. */
+const CORDS = oneOf('mains power machine wall')
+const SOCKETS = oneOf('socket outlet wall receptacle')
 const LET_GO = oneOf('brake pressure tension grip hand button trigger lever')
 const FIXED_TO = oneOf('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
@@ -65,6 +68,8 @@ export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | u
   if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
   if (acts.has('raise') && LIFTED.has(head)) return 'raised'
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
+  if (head === 'plug' && (words.some(word => CORDS.has(word)) || rest.some(word => SOCKETS.has(word))))
+    return acts.has('remove') ? 'disconnected' : undefined
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if (head === 'charger') return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined

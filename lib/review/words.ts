@@ -24,7 +24,7 @@ export const singular = (word: string): string => {
 export const VERBS: ReadonlySet<string> = new Set([
   ...Object.values(ACTIONS).flat(),
   ...Object.values(ACTS).flatMap(entries => entries.map(entry => entry.split(' ')[0] ?? '')),
-  ...'turn operate handle wrap vacuum ventilate allow rotate ramp wet roll pre-fill prefill pre-lubricate re-check re-torque hand-tighten re-tension cross-check double-check zero spin-on neutralise sharpen crosshatch slew stroke dress adjust wash rinse refer obtain contact sign keep carry identify compare note turn select position raise prevent expect feather bed break-in burnish run-in hang pierce form level square wring isolate unroll unfold recover complete hand-start thumb-tighten'.split(
+  ...'hand offer topple unwind turn operate handle wrap vacuum ventilate allow rotate ramp wet roll pre-fill prefill pre-lubricate re-check re-torque hand-tighten re-tension cross-check double-check zero spin-on neutralise sharpen crosshatch slew stroke dress adjust wash rinse refer obtain contact sign keep carry identify compare note turn select position raise prevent expect feather bed break-in burnish run-in hang pierce form level square wring isolate unroll unfold recover complete hand-start thumb-tighten'.split(
     ' ',
   ),
 ])

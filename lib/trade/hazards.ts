@@ -83,7 +83,7 @@ export const HAZARDS: readonly Hazard[] = [
     alias: ['electrical', 'electricity', 'mains', 'shock', 'electrocution', 'live', 'arc-flash', 'arc', 'voltage'],
     signals:
       /\b(?:(?:terminal|junction|connection) box|consumer unit|fuse ?board|distribution board|contactor|live (?:wires?|parts?|conductors?|terminals?)|line[- ]voltage|mains (?:lead|cable|wir\w+|terminals?|supply|voltage)|(?:heating |tank |immersion )?element (?:leads?|terminals?|wires?)|motor (?:leads?|wiring|terminals?)|power supply (?:cover|lid)|supply (?:leads?|cables?|wires?|terminals?)|(?:electrical|control) (?:panel|cabinet|box|enclosure)|(?:1[012]0|2[0-4]0|400|415|480)[ -]?v(?:olts?)?\b|light switch|wall socket|socket outlet|receptacle|ceiling rose|light fitting|magnetron|three-phase (?:leads?|supply|terminals?|wir\w+))\b/i,
-    not: /\b(?:12|24|48)[ -]?v(?:olts?)?\b/i,
+    not: /\b(?:(?:12|24|48)[ -]?v(?:olts?)?|unplug\w*|plug (?:out|in|into|back)|plug\b[^.;]*\b(?:into|out of|from|in)\b)\b|\bprove\w*\b[^.;]*\bdead\b/i,
     known:
       /\b(?:shock|electr\w*|live|isolat\w*|prove[ds]? (?:it )?dead|dead|lock(?:ed)? ?out|volt\w*|mains|discharg\w*|unplug\w*|breaker)\b/i,
     level: 'danger',
@@ -208,7 +208,7 @@ export const HAZARDS: readonly Hazard[] = [
       'runaway',
     ],
     signals:
-      /\b(?:(?:run|start|switch on|spin|turn on|power up|engage|jog|restart)\w*\b[^.;]*\b(?:belt|pulley|fan|blades?|spindle|chuck|auger|rotor|flywheel|coupling|conveyor|blower|cutter|lathe|mill|drill|grinder|mower|mixer|chain|shaft|rollers?|impeller|cutting deck|drum|agitator|sander|planer|router|table saw|band ?saw|shredder|chipper)|(?:take off|remove|lift off|open|unbolt)\w*\b[^.;]*\b(?:belt guard|chain guard|fan guard|blade guard|belt cover|coupling guard))\b/i,
+      /\b(?:(?:run|start|switch on|spin|turn on|power up|engage|jog|restart)\w*\b[^.;]*\b(?:belt|pulley|fan|blades?|spindle|chuck|auger|rotor|flywheel|coupling|conveyor|blower|cutter|lathe|mill|drill|grinder|mower|mixer|chain|shaft|rollers?|impeller|cutting deck|agitator|sander|planer|router|table saw|band ?saw|shredder|chipper)|(?:take off|remove|lift off|open|unbolt)\w*\b[^.;]*\b(?:belt guard|chain guard|fan guard|blade guard|belt cover|coupling guard))\b/i,
     not: /\b(?:by hand|hand-?turn|off\b(?!.*guard)|stop|impeller cover|unplug\w*)\b/i,
     known:
       /\b(?:rotat\w*|spin\w*|turning|moving|entangl\w*|caught|catch\w*|fingers?|hair|sleeves?|cut\w*|nip|drawn? in|belt|blades?|pulley|fan|kickback|starts? (?:by itself|automatically|unexpectedly)|unexpected\w*|lacerat\w*|amputat\w*|clear of|hands?|guard|thrown)\b/i,

@@ -16,7 +16,7 @@ export const ACTS = {
     rehang, reposition, relocate, recover, reload, load,
     put back, put on, put in, take back, lift in, lift on, lift back, slide on, slide in, slide back, slide over, slide up, slip on, slip in, slip over, slip back, push on, push in, push back, push home, press in, press on, press home, press back, press down,
     snap on, snap in, snap back, snap shut, clip on, clip in, clip back, clip down, screw on, screw in, screw back, screw down, bolt on, bolt up, bolt down, bolt back, bolt in, bolt, bolt to, screw to, clip to, clip, thread in, thread on, thread back, wind on, wind in, spin on, start by hand, hang back, hang on, hang up,
-    set in, set back, set on, place back, place in, place on, place over, drop in, drop back, drop on, lower in, lower on, lower back, pop on, pop in, pop back, ease on, ease in, ease back, tap in, tap back, tap home, drive in, drive home, drift in, offer up, hook on, hook back, hook up, guide in, guide back, guide on, feed in, feed back, bring back, swing back, move back, lay in, lay on, lay back, position, locate, roll on, work on, work in, stretch over, stretch on, stand back, start, strap down, strap in, rest on, pack in, plug in, button up, box up, stack`),
+    set in, set back, set on, place back, place in, place on, place over, drop in, drop back, drop on, lower in, lower on, lower back, pop on, pop in, pop back, ease on, ease in, ease back, tap in, tap back, tap home, drive in, drive home, drift in, offer up, hook on, hook back, hook up, turn down, turn in, run on, run up, guide in, guide back, guide on, feed in, feed back, bring back, swing back, move back, lay in, lay on, lay back, position, locate, roll on, work on, work in, stretch over, stretch on, stand back, start, strap down, strap in, rest on, pack in, plug in, button up, box up, stack`),
   open: wordList(
     'open, open up, crack open, crack, lift up, unlatch, unlock, unseal, uncap, swing open, slide open, prop open, fold back, turn on, fold down',
   ),
@@ -37,12 +37,12 @@ export const ACTS = {
     'loosen, slacken, undo, back off, crack loose, crack off, break loose, slack off, free off, let off, release, unclamp, free up, unlock',
   ),
   tighten: wordList(`
-    tighten, retighten, torque, retorque, tighten up, tighten down, nip up, nip, snug, snug up, snug down, cinch, cinch up, do up, lock, lock up, secure, clamp, reclamp, pinch, pinch up, run down, run up, pull up, pull down, crank down, screw in, screw down, wind in, bolt up, bolt down, fasten, refit, fit, replace, reinstall, install, renew, seat, set, engage, close, latch, set to torque, adjust, tension, retension, turn in, screw up, bring up, wind up, put back`),
+    tighten, retighten, torque, retorque, tighten up, tighten down, nip up, nip, snug, snug up, snug down, cinch, cinch up, do up, lock, lock up, secure, clamp, reclamp, pinch, pinch up, run down, run up, pull up, pull down, crank down, screw in, screw down, wind in, bolt up, bolt down, fasten, refit, fit, replace, reinstall, install, renew, seat, set, engage, close, latch, set to torque, adjust, tension, retension, turn in, screw up, squeeze, squeeze up, crimp, bring up, wind up, put back`),
   off: wordList(`
     switch off, turn off, shut off, shut down, power off, power down, isolate, de-energise, de-energize, deenergise, deenergize, kill, cut, trip, unplug, knock off, disable, deactivate, disarm, throw off, flip off, flick off, bypass, pull`),
   on: wordList(`
     switch on, turn on, turn back, power on, power up, restore, energise, energize, re-energise, re-energize, reenergise, reenergize, plug in, plug back, start, restart, run, reset, enable, re-enable, activate, reactivate, rearm, re-arm, arm, put back, throw on, flip on, flick on, switch back, return, boot, bring up, reinstate, fire up, close, refit, reconnect, connect, plug, power, replace, push in`),
-  lock: wordList('lock out, lock off, lock, padlock, tag, tag out, tag off, lockout, tagout'),
+  lock: wordList('lock out, lock off, lock, padlock, tag, tag out, lockout, tagout'),
   unlock: wordList('unlock, untag, remove, take off, lift off, clear, lift'),
   raise: wordList('raise, jack up, jack, lift, hoist, lift up, hoist up, winch up, prop up, crank up'),
   lower: wordList(

@@ -38,6 +38,18 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
       )
     )
       return []
+    const written = project.marks
+      .filter(mark => sharedTime(mark, sentence) > 0)
+      .map(({ text }) => text)
+      .join('\n')
+    if (
+      left.every(({ quantity }) =>
+        [quantity.low, quantity.high, quantity.nominal].some(
+          value => value !== undefined && written.includes(String(value)),
+        ),
+      )
+    )
+      return []
     const [first] = left
     return [
       {

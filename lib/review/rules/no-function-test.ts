@@ -11,7 +11,7 @@ import type { Subject } from '../subject'
 const DISTURBS: ReadonlySet<Act> = new Set<Act>(['refit', 'tighten', 'connect'])
 const TAKES: ReadonlySet<Act> = new Set<Act>(['remove', 'disconnect', 'loosen', 'drain', 'open'])
 const PROVES =
-  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|function\w*|works?|working|switch(?:es)? on|power up|drive|ride|rides|print|sew|spin|spins|turns? (?:freely|by hand|without)|verify|confirm\w*|heats?|cools?|flow\w*|fires?|lights?|reads?|holds?|moves? freely|stops?|plays?|flush(?:es)?|charges?|cuts? (?:a|the)|pump (?:the )?(?:lever|pedal)|check that|recheck|measure\w*|weigh|observe|listen)\b/i
+  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|function\w*|works?|working|switch(?:es)? on|power up|drive|ride|rides|print|sew|spin|spins|turns? (?:freely|by hand|without)|verify|confirm\w*|heats?|cools?|flow\w*|fires?|lights?|reads?|holds?|moves?|moving|smooth\w*|slides?|clicks?|locks?|stops?|closes?|rises?|settles?|cool(?:s|ing)?|plays?|flush(?:es)?|charges?|cuts? (?:a|the)|pump (?:the )?(?:lever|pedal)|check that|recheck|measure\w*|weigh|observe|listen)\b/i
 
 const NOT_ASSEMBLY = new Set(
   'put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal'.split(

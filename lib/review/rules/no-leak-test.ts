@@ -8,7 +8,7 @@ import type { Subject } from '../subject'
 
 /** Parts that hold something in, once disturbed. */
 const JOINT =
-  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|refrigerant|flange|diaphragm|impeller)$/
+  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller)$/
 const DRY =
   /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
 const FLUID =

@@ -10,10 +10,17 @@ import { undoneBy } from '../undone'
 
 const GUARDS = /^(?:guard|cover|shroud|panel|door|hood|cowl|cowling|fairing|lid|chute|deck)$/
 const DRAINS = /^(?:drain|plug|cock|valve|bolt|screw|tap)$/
-const STARTS =
-  /\b(?:run|start|switch on|turn on|power up|energi[sz]e|restore (?:the )?(?:power|supply|mains)|test[- ]run|test drive)\b/i
 const NOT_A_RUN =
-  /\b(?:start (?:the|each|every|all)?[^.;]*\bby hand|run (?:a|an|some|two) (?!cycle|test|full|wash|short)|run the (?:tap|thread|finger|cloth|file|bead)|(?:switch|turn) on (?:the )?(?:lamp|light|torch|meter|tester|water|tap|gas)|vacuum|with the [^.;]*\b(?:off|removed|open)\b|start (?:the )?(?:nut|bolt|screw|thread|cap|new)s?\b)/i
+  /\b(?:by hand|vacuum|with the [^.;]*\b(?:off|removed|open)\b|run (?:a|an|some|two) (?!cycle|test|full|wash|short)|run the (?:tap|thread|finger|cloth|file|bead)|(?:switch|turn) on (?:the )?(?:lamp|light|torch|meter|tester|water|tap|gas)|start (?:the |each |every |all )?(?:nut|bolt|screw|thread|cap|new)s?\b)/i
+
+/** Whether an action sets the machine going. */
+const isRun = ({ verb, particle }: Action): boolean =>
+  verb === 'start' ||
+  verb === 'restart' ||
+  (verb === 'run' && particle !== 'in' && particle !== 'out' && particle !== 'up') ||
+  ((verb === 'switch' || verb === 'turn' || verb === 'power') && particle === 'on') ||
+  verb === 'restore' ||
+  /^energi[sz]e$/.test(verb)
 
 const FILLS = new Set(['fill', 'refill', 'top', 'pour', 'add'])
 
@@ -59,9 +66,9 @@ const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
       off.push(...taken)
     }
     const fills = actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
-    const isRun = STARTS.test(text) && !NOT_A_RUN.test(text)
+    const runs = actions.some(isRun) && !NOT_A_RUN.test(text)
     for (const item of off)
-      if (item.step !== step && (item.drain ? fills.some(fill => isInto(item.thing, fill)) : isRun)) item.used ??= step
+      if (item.step !== step && (item.drain ? fills.some(fill => isInto(item.thing, fill)) : runs)) item.used ??= step
   }
   return found
 }
