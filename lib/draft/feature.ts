@@ -1,5 +1,5 @@
 import * as words from '@/lib/trade/english'
-import { classesOf } from '@/lib/trade/morphology'
+import { classesOf, singular } from '@/lib/trade/morphology'
 import { type Token, toTokens } from '@/lib/trade/tagger'
 import { type Clause, toClauses } from './clause'
 
@@ -89,6 +89,11 @@ const clauseFeatures = (tokens: readonly Token[], clauses: readonly Clause[]): s
 const SETS = {
   body: words.BODY,
   harm: words.HARM,
+  deadly: words.DEADLY,
+  injury: words.INJURIES,
+  agent: words.AGENTS,
+  spoils: words.SPOILS,
+  care: words.CARE,
   damage: words.DAMAGE,
   state: words.STATE_WORDS,
   people: words.PEOPLE,
@@ -127,6 +132,17 @@ const wordFeatures = (tokens: readonly Token[]): string[] => {
     ['time-past', 'people'],
     ['advice', 'state'],
     ['body', 'modal'],
+    ['care', 'body'],
+    ['care', 'spoils'],
+    ['spoils', 'negation'],
+    ['spoils', 'modal'],
+    ['agent', 'body'],
+    ['agent', 'care'],
+    ['agent', 'modal'],
+    ['injury', 'body'],
+    ['injury', 'modal'],
+    ['deadly', 'modal'],
+    ['agent', 'negation'],
   ] as const
   for (const [a, b] of pairs) if ((counts[a] ?? 0) > 0 && (counts[b] ?? 0) > 0) found.push(`both:${a}+${b}`)
   for (const tag of [
@@ -155,6 +171,65 @@ const wordFeatures = (tokens: readonly Token[]): string[] => {
   return found
 }
 
+/** What only the words together tell: a threat, a person's body, a forbidden act and its price. */
+const patternFeatures = (tokens: readonly Token[], clauses: readonly Clause[]): string[] => {
+  const found: string[] = []
+  const forbids = clauses.findIndex(
+    clause => clause.isNegated && (clause.frame === 'order' || clause.frame === 'you') && clause.marker === undefined,
+  )
+  const later = forbids < 0 ? [] : tokens.slice(clauses[forbids]?.to ?? 0)
+  if (forbids >= 0) {
+    found.push('forbids')
+    if (later.some(token => words.SPOILS.has(token.word))) found.push('forbids-then:spoils')
+    if (
+      later.some(token => words.INJURIES.has(token.word) || words.DEADLY.has(token.word) || words.BODY.has(token.word))
+    )
+      found.push('forbids-then:hurts')
+    if (later.some(token => token.tag === 'modal')) found.push('forbids-then:modal')
+    if (later.length > 0) found.push('forbids-then:more')
+  }
+  tokens.forEach((token, i) => {
+    const next = tokens[i + 1]
+    if (next === undefined) return
+    if (token.word === 'your' && words.BODY.has(next.word)) found.push('your-body')
+    if (
+      (token.word === 'you' || token.word === 'somebody' || token.word === 'someone' || token.word === 'people') &&
+      words.BODY.has(tokens[i + 2]?.word ?? '')
+    )
+      found.push('person-body')
+    if (
+      (token.word === "'ll" ||
+        token.word === 'will' ||
+        token.word === 'can' ||
+        token.word === 'could' ||
+        token.word === 'would' ||
+        token.word === "'d" ||
+        token.word === 'may') &&
+      (words.INJURIES.has(next.word) || words.DEADLY.has(next.word))
+    )
+      found.push('threat:hurts')
+    if (
+      (token.word === "'ll" ||
+        token.word === 'will' ||
+        token.word === 'can' ||
+        token.word === 'could' ||
+        token.word === "'d" ||
+        token.word === 'may') &&
+      words.SPOILS.has(next.word)
+    )
+      found.push('threat:spoils')
+    if (
+      token.word === 'or' &&
+      (next.word === 'you' || next.word === 'it' || next.word === 'they' || next.word === 'the')
+    )
+      found.push('or-else')
+  })
+  const opener = tokens.find(token => token.tag !== 'filler' && token.tag !== 'and')
+  if (opener !== undefined && /^(?:careful|mind|watch|beware|never|keep|stay|don't)$/.test(opener.word))
+    found.push(`opens:${opener.word}`)
+  return found
+}
+
 const ngrams = (tokens: readonly Token[]): string[] => {
   const shape = ['^', ...tokens.map(shapeOf), '$']
   const found = new Set<string>()
@@ -179,13 +254,50 @@ export const readSentence = (text: string): Reading => {
     ...(isQuestion ? ['question'] : []),
     ...clauseFeatures(tokens, clauses),
     ...wordFeatures(tokens),
+    ...patternFeatures(tokens, clauses),
     ...ngrams(tokens),
   ]
   return { text, tokens, clauses, isQuestion, own: [...new Set(own)] }
 }
 
-/** Features of a sentence in its place: its own, and the coarse ones of its neighbours. */
-export const featuresAt = (readings: readonly Reading[], i: number): readonly string[] => {
+/** Things a sentence speaks of, by their last word. */
+const thingsOf = (reading: Reading | undefined): ReadonlySet<string> =>
+  new Set(
+    reading?.tokens
+      .filter(token => ['part', 'tool', 'material', 'noun', 'word'].includes(token.tag))
+      .map(token => singular(token.word)),
+  )
+
+const cohesion = (readings: readonly Reading[], i: number): readonly string[] => {
+  const here = thingsOf(readings[i])
+  const shares = (other: Reading | undefined): boolean => [...thingsOf(other)].some(word => here.has(word))
+  return [
+    ...(shares(readings[i - 1]) ? ['shares:before'] : []),
+    ...(shares(readings[i - 2]) ? ['shares:before2'] : []),
+    ...(shares(readings[i + 1]) ? ['shares:after'] : []),
+  ]
+}
+
+/** What was read of limits in each sentence, for its features: shape and dimension. */
+export type LimitNote = { readonly sentence: number; readonly shape: string; readonly dimension: string }
+
+/** @returns feature names of the limits, by sentence. */
+export const limitFeatures = (notes: readonly LimitNote[]): ReadonlyMap<number, readonly string[]> => {
+  const found = new Map<number, string[]>()
+  for (const { sentence, shape, dimension } of notes) {
+    const list = found.get(sentence) ?? []
+    list.push(`limit:${shape}`, `limit-of:${dimension}`, `limit:${shape}-of:${dimension}`, 'has-limit')
+    found.set(sentence, list)
+  }
+  return found
+}
+
+/** Features of a sentence in its place: its own, its limits', and the coarse ones of its neighbours. */
+export const featuresAt = (
+  readings: readonly Reading[],
+  i: number,
+  limits?: ReadonlyMap<number, readonly string[]>,
+): readonly string[] => {
   const here = readings[i]
   if (here === undefined) return []
   const coarse = (reading: Reading | undefined, side: string): string[] =>
@@ -195,8 +307,18 @@ export const featuresAt = (readings: readonly Reading[], i: number): readonly st
           .filter(name => !name.startsWith('w') && !name.startsWith('tag') && !name.includes('@'))
           .map(name => `${side}:${name}`)
   const share = readings.length < 2 ? 0 : i / (readings.length - 1)
+  const own = limits?.get(i) ?? []
   return [
     ...here.own,
+    ...own,
+    ...(own.length > 0
+      ? here.own
+          .filter(name => /^(?:frame:[a-z]+|does:inspect|has:advice|question|acts:\d)$/.test(name))
+          .map(name => `limited+${name}`)
+      : []),
+    ...(limits?.has(i - 1) ? ['before:has-limit'] : []),
+    ...(limits?.has(i + 1) ? ['after:has-limit'] : []),
+    ...cohesion(readings, i),
     ...coarse(readings[i - 1], 'before'),
     ...coarse(readings[i + 1], 'after'),
     share < 0.08 ? 'at:opening' : share > 0.95 ? 'at:closing' : 'at:middle',

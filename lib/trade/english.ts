@@ -75,3 +75,23 @@ export const ADVICE = set('should, must, ought, need, needs, want, wants, suppos
 export const CHAT = set(
   "hello, hi, hiya, hey, bye, goodbye, cheers, thanks, thank, welcome, subscribe, channel, video, videos, watching, watch, comments, comment, episode, folks, everyone, everybody, guys, morning, evening, afternoon, today, tonight, show, camera, name, laugh, joke, joking, kidding, coffee, tea, lunch, dinner, beer, breakfast, pub, weekend, holiday, birthday, weather, story, anyway, whatever, sorry, seriously, ya, y'all, dear, love, god, lord, christ, heck, hell, damn, ok, okay, wee, sir, ma'am, buddy, pal, mate",
 )
+
+/** Consequences by gravity, as they are said of people. */
+export const DEADLY = set(
+  'kill, kills, killed, killing, killer, die, dies, died, death, deaths, fatal, lethal, deadly, electrocute, electrocuted, electrocutes, suffocate, suffocates, suffocated, asphyxiate, drown, drowned, funeral, grave, coffin, undertaker, morgue',
+)
+export const INJURIES = set(
+  'hurt, hurts, injure, injures, injured, injury, injuries, burn, burns, burned, burnt, scald, scalds, scalded, blister, blisters, blind, blinded, blinds, crush, crushes, crushed, maim, maims, maimed, hospital, ambulance, stitches, sever, severed, severs, amputate, amputated, scar, scars, scarred, poison, poisons, poisonous, poisoned, toxic, explode, explodes, exploded, explosion, shock, shocks, shocked, impale, slice, slices, sliced, pinch, pinches, pinched, choke, inhale, cannonball, grenade, bomb, bullet, shrapnel, shatter, shatters, whip, whips, kickback, ignite, ignites, ignited, flash, flashes, fingerprints, casualty, surgeon, bandage, plaster, infection, sting, stings, amputation, dangerous, danger, hazard, hazardous, unsafe',
+)
+/** What carries the danger. */
+export const AGENTS = set(
+  'voltage, volts, mains, live, acid, fumes, fume, vapour, vapor, vapours, vapors, gas, gases, flammable, inflammable, pressure, pressurised, pressurized, hot, scalding, steam, sharp, razor, razors, caustic, corrosive, flame, flames, fire, sparks, spark, spring, springs, tension, blade, blades, dust, chlorine, ammonia, monoxide, exhaust, asbestos, silica, solvent, bleach, alkali, lye, glass, swarf, splinters, chips, needle, heavy, weight, falling, moving, spinning, rotating, current, charge, capacitor, battery, batteries, lithium, laser, radiation, molten, petrol, gasoline, fuel, slippery',
+)
+/** What spoils the work. */
+export const SPOILS = set(
+  'ruin, ruins, ruined, wreck, wrecks, wrecked, destroy, destroys, destroyed, strip, strips, stripped, crack, cracks, cracked, snap, snaps, snapped, shear, shears, sheared, warp, warps, warped, scratch, scratches, scratched, gouge, gouges, score, scores, chip, chips, tear, tears, torn, rip, rips, ripped, damage, damages, damaged, contaminate, contaminates, burst, bursts, split, splits, jam, jams, seize, seizes, seized, melt, melts, melted, swell, swells, swelled, kink, kinks, dent, dents, bend, bends, bent, break, breaks, broken, chew, chews, mangle, kills, fry, fries, fried, scrap, junk, blows, leak, leaks, flood, distort, distorts, overtighten, overfill, rot, rots, eats, dissolves, goner, toast, cook, cooks, cooked, burns, smash, smashes, crushes, mar, mars, stain, stains, scuff, cross-thread, round, rounds, pop',
+)
+/** Calls for care. */
+export const CARE = set(
+  'careful, carefully, mind, beware, caution, warning, danger, dangerous, never, avoid, watch, clear, away, safe, safely, safety, gently, slow, slowly',
+)

@@ -1,3 +1,5 @@
+import { paceOf } from './boundary'
+import { cutRun } from './run'
 import type { Token } from './token'
 
 /** Ends a sentence: a full stop, question or exclamation mark, or ellipsis, perhaps with closing quotes or brackets. */
@@ -77,6 +79,8 @@ const LONG = 14
 const TOO_LONG = 32
 /** Words after which a sentence is cut wherever it stands. */
 const ENDLESS = 60
+/** Fewer words than this are no talk: their pauses and openers alone tell. */
+const FEW = 40
 /** A piece longer than this, in words, has no punctuation worth trusting. */
 const TRUSTED = 45
 
@@ -110,8 +114,8 @@ const strengthAfter = (tokens: readonly Token[], i: number): number => {
   return OPEN.has(key) ? strength / 2 : strength
 }
 
-/** Cuts a run without usable punctuation at its pauses and before words that open a new thought. */
-const cutRun = (tokens: readonly Token[], from: number, to: number, ends: number[]): void => {
+/** Cuts a sentence too long to be trusted at its pauses and before words that open a new thought. */
+const cutLong = (tokens: readonly Token[], from: number, to: number, ends: number[]): void => {
   let start = from
   let best = -1
   let bestStrength = 0
@@ -142,8 +146,8 @@ const cutRun = (tokens: readonly Token[], from: number, to: number, ends: number
 }
 
 /**
- * Where sentences end: at punctuation and a change of speaker; where a piece runs on without punctuation, at pauses and
- * before words that open a new thought.
+ * Where sentences end: at punctuation and a change of speaker; in captions without punctuation where words, pauses and
+ * lengths make an end likely; a sentence that runs on, at pauses and before words that open a new thought.
  *
  * @param tokens timed, in order of what was said
  * @returns index of the last token of each sentence, ascending
@@ -157,12 +161,15 @@ export const findSentenceEnds = (tokens: readonly Token[]): readonly number[] =>
     if (/^["'“‘(]*[\p{Lu}\p{N}]/u.test(next.text)) followed++
   })
   const hasCapitals = followed >= 0.5 * closed
+  const isBare = closed < tokens.length / 40
+  const pace = isBare && tokens.length >= FEW ? paceOf(tokens) : undefined
   const ends: number[] = []
   let from = 0
   tokens.forEach((token, i) => {
     const next = tokens[i + 1]
     if (next !== undefined && !isTurn(token, next) && !isClosed(token, next, hasCapitals)) return
-    if (i - from + 1 > TRUSTED || closed < tokens.length / 40) cutRun(tokens, from, i + 1, ends)
+    if (pace !== undefined) for (const end of cutRun(tokens, from, i + 1, pace)) ends.push(end)
+    else if (isBare || i - from + 1 > TRUSTED) cutLong(tokens, from, i + 1, ends)
     else ends.push(i)
     from = i + 1
   })

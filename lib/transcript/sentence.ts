@@ -35,7 +35,7 @@ const isNewLine = (before: Cue | undefined, opening: Token): boolean =>
   before !== undefined && before.text.length < WRAPPED && /^["'“‘(]*[\p{Lu}\p{N}•*]/u.test(opening.text)
 
 /** All tokens of a transcript in the order they were said, repetitions of rolling captions left out, each timed. */
-const toTimedTokens = (transcript: Transcript): readonly Token[] => {
+export const toTimedTokens = (transcript: Transcript): readonly Token[] => {
   const order = inOrder(transcript.cues)
   const isTimed = transcript.form !== 'untimed'
   const repeated = isTimed ? countRepeated(order.map(({ cue }) => cue)) : []

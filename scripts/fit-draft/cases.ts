@@ -34,6 +34,8 @@ export type Case = {
   readonly gold: Gold
   readonly transcript: Transcript
   readonly sentences: readonly Sentence[]
+  /** Written by us to fit by, rather than to measure by. */
+  readonly isOwn: boolean
 }
 
 /** Reads every case of a folder in the forms asked for. */
@@ -50,6 +52,6 @@ export const readCases = (folder: string, forms: readonly string[], only?: RegEx
         const read = readTranscript(readFileSync(path), path)
         if (!read.ok) throw new Error(`${path}: ${read.problems[0]?.message}`)
         const { transcript } = read.value
-        return [{ name, form, gold, transcript, sentences: toSentences(transcript) }]
+        return [{ name, form, gold, transcript, sentences: toSentences(transcript), isOwn: false }]
       })
     })

@@ -1,24 +1,41 @@
 import { writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
+import { fitBoundaries } from './boundaries'
 import { type Case, readCases } from './cases'
 import { fitMentions } from './mentions'
 import { fitSentences } from './sentences'
+import { fitSpecs } from './specs'
+import { readTalks } from './talks'
 
 /** See scripts/fit-draft.mjs. */
 export const fitDraft = (args: readonly string[]): void => {
   const { values, positionals } = parseArgs({
     args: [...args],
-    options: { write: { type: 'boolean' }, test: { type: 'string', multiple: true }, only: { type: 'string' } },
+    options: {
+      write: { type: 'boolean' },
+      test: { type: 'string', multiple: true },
+      only: { type: 'string' },
+      match: { type: 'string' },
+    },
     allowPositionals: true,
   })
   const forms = ['vtt', 'raw.srt']
-  const cases: readonly Case[] = positionals.flatMap(folder => readCases(folder, forms))
+  const cases: readonly Case[] = positionals.flatMap(folder =>
+    folder.endsWith('talks')
+      ? readTalks(folder)
+      : readCases(folder, forms, values.match === undefined ? undefined : new RegExp(values.match)),
+  )
   const tests: readonly Case[] = (values.test ?? []).flatMap(folder => readCases(folder, forms))
   const models = {
     ...(values.only === undefined || values.only === 'sentences'
       ? { 'sentence-model': fitSentences(cases, tests) }
       : {}),
     ...(values.only === undefined || values.only === 'mentions' ? { 'mention-model': fitMentions(cases, tests) } : {}),
+    ...(values.only === undefined || values.only === 'specs' ? { 'spec-model': fitSpecs(cases, tests) } : {}),
+  }
+  if (values.only === undefined || values.only === 'boundaries') {
+    const model = fitBoundaries(cases, tests)
+    if (values.write) writeFileSync('lib/transcript/boundary-model.json', `${JSON.stringify(model, null, 1)}\n`)
   }
   if (values.write)
     for (const [name, model] of Object.entries(models))

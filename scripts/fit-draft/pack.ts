@@ -1,4 +1,4 @@
-import type { Model } from '@/lib/draft/model'
+import type { Model } from '@/lib/trade/model'
 import type { Fitted } from './features'
 
 const round = (n: number): number => Math.round(n * 100) / 100
@@ -8,11 +8,12 @@ export const packModel = (
   { names, weights }: Fitted,
   thresholds: Readonly<Record<string, number>>,
   calibration: Model['calibration'],
+  least = 0.015,
 ): Model => {
   const outcomes = Object.keys(weights)
   const kept = names
     .map((_, i) => i)
-    .filter(i => outcomes.some(outcome => Math.abs(weights[outcome]?.[i] ?? 0) >= 0.015))
+    .filter(i => outcomes.some(outcome => Math.abs(weights[outcome]?.[i] ?? 0) >= least))
   return {
     features: kept.map(i => names[i]?.replaceAll(' ', '_')).join(' '),
     weights: Object.fromEntries(

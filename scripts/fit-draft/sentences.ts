@@ -1,5 +1,6 @@
-import { featuresAt, readSentence } from '@/lib/draft/feature'
-import type { Model } from '@/lib/draft/model'
+import { featuresAt, limitFeatures, readSentence } from '@/lib/draft/feature'
+import { findLimits } from '@/lib/draft/spec-feature'
+import type { Model } from '@/lib/trade/model'
 import type { Case } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
 import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
@@ -9,22 +10,31 @@ const KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
 
 /** N-grams and neighbours are many: each counts less than a hand-made feature. */
 const SETTINGS: Settings = {
-  leastCases: 5,
-  penalty: 3,
+  leastCases: Number(process.env.MINC ?? 5),
+  penalty: Number(process.env.PEN ?? 3),
   scaleOf: name => (/^(?:w|word|before|after):/.test(name) ? 0.5 : 1),
 }
 
-export type SentenceSample = Sample & { readonly form: string; readonly text: string }
+export type SentenceSample = Sample & { readonly form: string; readonly text: string; readonly isOwn: boolean }
 
-export const toSentenceSamples = ({ name, form, gold, sentences }: Case): readonly SentenceSample[] => {
+export const toSentenceSamples = ({ name, form, gold, sentences, isOwn }: Case): readonly SentenceSample[] => {
   const readings = sentences.map(sentence => readSentence(sentence.text))
+  const limits = limitFeatures(findLimits(sentences, readings))
   return sentences.map((sentence, i) => {
     const outcomes = new Set<string>()
     for (const mark of gold.marks) {
       const shared = Math.min(mark.end, sentence.end) - Math.max(mark.start, sentence.start)
       if (shared > 0.5 * Math.min(mark.end - mark.start, sentence.end - sentence.start)) outcomes.add(mark.kind)
     }
-    return { name, form, text: sentence.text, features: featuresAt(readings, i), outcomes }
+    return {
+      name,
+      form,
+      text: sentence.text,
+      features: featuresAt(readings, i, limits),
+      outcomes,
+      isOwn,
+      ...(isOwn ? { weight: Number(process.env.OWN ?? 0.6) } : {}),
+    }
   })
 }
 
@@ -46,7 +56,7 @@ const report = (
     found[kind] = at
     const rows = ['vtt', 'raw.srt'].map(form => {
       const { f1, precision, recall } = f1At(judgedOf(kind, form), at)
-      return `${form} F1 ${f1.toFixed(3)} (p ${precision.toFixed(2)} r ${recall.toFixed(2)})`
+      return `${form} F1 ${f1.toFixed(3)} (p ${precision.toFixed(2)} r ${recall.toFixed(2)}) best ${f1At(judgedOf(kind, form), bestThreshold(judgedOf(kind, form))).f1.toFixed(3)}`
     })
     console.log(`${title} ${kind.padEnd(8)} ${rows.join('  ')} at ${at.toFixed(2)}`)
   }
@@ -70,7 +80,12 @@ export const fitSentences = (cases: readonly Case[], tests: readonly Case[]): Mo
       if (out.has(sample.name))
         odds.set(sample, Object.fromEntries(KINDS.map(kind => [kind, oddsOf(model, kind, sample.features)])))
   }
-  const { thresholds, calibration } = report('left out', samples, (sample, kind) => odds.get(sample)?.[kind] ?? 0)
+  const measured = samples.filter(sample => !sample.isOwn)
+  const { thresholds, calibration } = report(
+    'left out',
+    measured.length > 0 ? measured : samples,
+    (sample, kind) => odds.get(sample)?.[kind] ?? 0,
+  )
   const model = fitOutcomes(samples, KINDS, SETTINGS)
   if (tests.length > 0)
     report(

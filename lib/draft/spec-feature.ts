@@ -1,0 +1,175 @@
+import type { Sentence } from '@/lib/procedure/recording'
+import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
+import { type Reading as Limit, readQuantities } from '@/lib/quantity/read'
+import { voteSystem } from '@/lib/quantity/system-vote'
+import { toDimension } from './dimension'
+import type { Reading } from './feature'
+
+/** A limit read in a sentence that may be a spec of the job, with what tells whether it is one. */
+export type LimitFound = {
+  readonly sentence: number
+  readonly limit: Limit
+  readonly quantity: Quantity
+  readonly shape: string
+  readonly dimension: string
+  readonly features: readonly string[]
+}
+
+/** How many sentences before one settle what it leaves open. */
+const CONTEXT = 12
+/** How many sentences tell which system of units a talk counts in. */
+const SAMPLE = 400
+
+/** A sentence that holds no figure, number word or qualitative limit has nothing to read. */
+const MAY_HOLD =
+  /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|nipped|loose)\b/i
+
+const bucket = (share: number): string => (share < 0.34 ? 'early' : share < 0.67 ? 'middle' : 'late')
+
+const around = (reading: Reading, at: number, to: number): readonly string[] => {
+  const { tokens } = reading
+  const first = tokens.findIndex(token => token.to > at)
+  const last = tokens.findLastIndex(token => token.at < to)
+  const name = (i: number): string => {
+    const token = tokens[i]
+    if (token === undefined) return 'edge'
+    if (token.tag === 'number') return '#'
+    if (['verb', 'third', 'past', 'ing'].includes(token.tag)) return token.base ?? token.tag
+    return ['noun', 'word', 'part', 'tool', 'material', 'adjective', 'adverb'].includes(token.tag)
+      ? token.tag
+      : token.word
+  }
+  const found = [
+    `b1:${name(first - 1)}`,
+    `b2:${name(first - 2)} ${name(first - 1)}`,
+    `a1:${name(last + 1)}`,
+    `a2:${name(last + 1)} ${name(last + 2)}`,
+  ]
+  for (let i = Math.max(0, first - 5); i < first; i++) found.push(`b:${name(i)}`)
+  for (let i = last + 1; i < Math.min(tokens.length, last + 5); i++) found.push(`a:${name(i)}`)
+  const clause = reading.clauses.find(one => first >= one.from && first < one.to)
+  if (clause !== undefined)
+    found.push(`clause:${clause.frame}${clause.isNegated ? '-not' : ''}`, `clause-marker:${clause.marker ?? 'none'}`)
+  if (
+    tokens
+      .slice(Math.max(0, first - 4), first)
+      .some(token => token.word === 'my' || token.word === 'mine' || token.word === 'ours')
+  )
+    found.push('mine')
+  return found
+}
+
+const shapeOf = (quantity: Quantity): string => {
+  const { low, high } = quantity
+  if (!hasNumber(quantity)) return 'qualitative'
+  if (low !== undefined && high !== undefined) return 'range'
+  return low !== undefined ? 'least' : high !== undefined ? 'most' : 'nominal'
+}
+
+const dimensionOf = ({ unit }: Quantity): string => toDimension(unit) ?? (unit === undefined ? 'none' : 'other')
+
+const featuresOf = (
+  readings: readonly Reading[],
+  i: number,
+  limit: Limit,
+  quantity: Quantity,
+  count: number,
+  isRepeat: boolean,
+): readonly string[] => {
+  const reading = readings[i]
+  if (reading === undefined) return []
+  const { nominal } = quantity
+  const shape = shapeOf(quantity)
+  const dimension = dimensionOf(quantity)
+  const own = reading.own.filter(name => !/^(?:w|word|tag|tag2|long|order-then)[:]/.test(name) && !name.includes('@'))
+  const after =
+    readings[i + 1]?.own
+      .filter(name => name === 'question' || name === 'all-past' || name === 'has:i')
+      .map(name => `next-${name}`) ?? []
+  const next = readings[i + 1]?.text ?? ''
+  if (RETRACTS.test(next)) after.push('next-retracts')
+  if (RETRACTS.test(reading.text)) after.push('retracts')
+  const before = readings[i - 1]?.isQuestion === true ? ['answers'] : []
+  return [
+    'bias',
+    `shape:${shape}`,
+    `of:${dimension}`,
+    `${shape}-of:${dimension}`,
+    `count:${Math.min(3, count)}`,
+    ...own.map(name => `in:${name}`),
+    ...after,
+    ...before,
+    ...around(reading, limit.at, limit.to).flatMap(name =>
+      name.startsWith('clause:') ? [name, `${shape}+${name}`] : [name],
+    ),
+    ...(limit.isApproximate === true ? ['approximate', `approximate-${shape}`] : []),
+    ...(limit.reference === undefined ? [] : ['referenced']),
+    ...(limit.notes.some(note => note.kind === 'withdrawn') ? ['withdrew'] : []),
+    ...(limit.notes.some(note => note.kind === 'question') ? ['open'] : []),
+    ...(isRepeat ? ['repeat'] : []),
+    ...(nominal !== undefined && Number.isInteger(nominal) ? [] : ['fraction']),
+    `at:${bucket(i / Math.max(1, readings.length - 1))}`,
+    i / Math.max(1, readings.length) < 0.1 ? 'opening' : 'later',
+    ...(reading.own.includes('has:money') ? ['money'] : []),
+    `words:${Math.min(4, Math.floor(reading.tokens.length / 6))}`,
+  ]
+}
+
+/** Takes back what was just said. */
+const RETRACTS =
+  /^(?:(?:oh|um|uh|er|and|so|well|right|okay)[,.]? )*(?:sorry|no,|no wait|wait|hang on|hold on|scratch that|strike that|correction|i correct|i tell a lie|i beg your pardon|i'm lying|i lie|let me correct|not )|\b(?:i tell a lie|i correct myself|i misspoke|strike that|scratch that|i meant|i mean to say|let me correct)\b/i
+
+const sameLimits = (a: Quantity, b: Quantity): boolean =>
+  a.low === b.low && a.high === b.high && a.nominal === b.nominal && a.unit === b.unit
+
+/** Reads the limits of a talk, sentence by sentence, units left open settled by what was said before. */
+export const findLimits = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
+  const found: LimitFound[] = []
+  const recent: Quantity[] = []
+  const system = voteSystem(
+    sentences
+      .slice(0, SAMPLE)
+      .map(sentence => sentence.text)
+      .join(' '),
+  )
+  const hint = system === undefined ? '' : system === 'us' ? 'psi inch foot ' : 'millimetre litre bar '
+  sentences.forEach((sentence, i) => {
+    if (!MAY_HOLD.test(sentence.text)) return
+    const context =
+      hint +
+      sentences
+        .slice(Math.max(0, i - CONTEXT), i)
+        .map(other => other.text)
+        .join(' ')
+    const limits = readQuantities(sentence.text, { context }).filter(limit => limit.equivalentOf === undefined)
+    for (const limit of limits) {
+      const quantity = withUnit(limit, recent)
+      const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other, quantity))
+      found.push({
+        sentence: i,
+        limit,
+        quantity,
+        shape: shapeOf(quantity),
+        dimension: dimensionOf(quantity),
+        features: featuresOf(readings, i, limit, quantity, limits.length, isRepeat),
+      })
+      if (hasNumber(quantity)) recent.push(quantity)
+    }
+  })
+  return found
+}
+
+/** Units that a bare number can take over from one said before. */
+const INHERITED = new Set(['torque', 'length', 'pressure', 'temperature', 'voltage', 'current', 'resistance'])
+const valueOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
+
+const withUnit = (limit: Limit, recent: readonly Quantity[]): Quantity => {
+  const { quantity } = limit
+  if (quantity.unit !== undefined || !hasNumber(quantity)) return quantity
+  const value = valueOf(quantity)
+  const like = recent.findLast(
+    other =>
+      INHERITED.has(toDimension(other.unit) ?? '') && value / valueOf(other) < 3 && value / valueOf(other) > 1 / 3,
+  )
+  return like?.unit === undefined ? quantity : { ...quantity, unit: like.unit }
+}

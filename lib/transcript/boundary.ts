@@ -1,0 +1,140 @@
+import { toTokens as tagWords } from '@/lib/trade/tagger'
+import type { Token } from './token'
+
+/** A word of a run without punctuation, as the boundary model sees it. */
+export type RunWord = {
+  readonly word: string
+  readonly tag: string
+  readonly start: number
+  readonly end: number
+  readonly cue: number
+  readonly isLastOfCue: boolean
+  /** Time its cue takes over what its words need, in words; says that somebody paused in it. */
+  readonly slack: number | undefined
+}
+
+/** Cues longer than this, in seconds, say nothing about a pause inside. */
+const LONG_CUE = 8
+
+const suffixOf = (word: string): string => {
+  if (/\d/.test(word)) return '#'
+  return /(ing|ed|ly|s)$/.exec(word)?.[1] ?? '-'
+}
+
+const tagsOf = (words: readonly string[]): readonly string[] => {
+  const offsets: number[] = []
+  let at = 0
+  for (const word of words) {
+    offsets.push(at)
+    at += word.length + 1
+  }
+  const byOffset = new Map<number, string>()
+  for (const token of tagWords(words.join(' '))) if (!byOffset.has(token.at)) byOffset.set(token.at, token.tag)
+  return offsets.map(offset => byOffset.get(offset) ?? 'none')
+}
+
+/** Cues from which the pace of a talk can be told. */
+const ENOUGH_CUES = 12
+
+type CueLength = { readonly seconds: number; readonly words: number }
+
+/** Time each cue fills with words, pauses seen between its words left out. */
+const cueLengths = (tokens: readonly Token[]): ReadonlyMap<number, CueLength> => {
+  const cues = new Map<number, { seconds: number; words: number; end: number }>()
+  for (const token of tokens) {
+    const cue = cues.get(token.cue) ?? { seconds: 0, words: 0, end: token.start }
+    cue.seconds += token.end - Math.max(cue.end, token.start)
+    cue.end = token.end
+    cue.words++
+    cues.set(token.cue, cue)
+  }
+  return cues
+}
+
+/** How long cues are for their words in a talk, and what a word needs: a low percentile over the cues, so that pauses don't count. */
+export type Pace = { readonly lengths: ReadonlyMap<number, CueLength>; readonly perWord: number | undefined }
+
+/** @returns the pace of a talk; none where it has too few cues to tell. */
+export const paceOf = (tokens: readonly Token[]): Pace => {
+  const lengths = cueLengths(tokens)
+  const paces = [...lengths.values()]
+    .filter(cue => cue.words >= 3 && cue.seconds > 0)
+    .map(cue => cue.seconds / cue.words)
+  paces.sort((a, b) => a - b)
+  return { lengths, perWord: paces.length < ENOUGH_CUES ? undefined : paces[Math.floor(paces.length * 0.3)] }
+}
+
+/** @returns tokens [from, to) with what tells where sentences end. */
+export const toRunWords = (tokens: readonly Token[], from: number, to: number, pace: Pace): readonly RunWord[] => {
+  const run = tokens.slice(from, to)
+  const words = run.map(
+    token =>
+      token.text
+        .toLowerCase()
+        .replaceAll('’', "'")
+        .replace(/^[^\p{L}\p{N}$]+|[^\p{L}\p{N}%]+$/gu, '') || token.text,
+  )
+  const tags = tagsOf(words)
+  return run.map((token, i) => {
+    const cue = pace.lengths.get(token.cue)
+    const isTold = cue !== undefined && pace.perWord !== undefined && cue.seconds <= LONG_CUE
+    return {
+      word: words[i] ?? '',
+      tag: tags[i] ?? 'none',
+      start: token.start,
+      end: token.end,
+      cue: token.cue,
+      isLastOfCue: run[i + 1]?.cue !== token.cue,
+      slack: isTold ? cue.seconds / (pace.perWord ?? 1) - cue.words : undefined,
+    }
+  })
+}
+
+const gapBucket = (gap: number): number => (gap < 0.05 ? 0 : gap < 0.2 ? 1 : gap < 0.4 ? 2 : gap < 0.8 ? 3 : 4)
+
+/** How much a cue runs over, in steps. */
+export const slackBucket = (slack: number): number =>
+  [-0.3, 0.15, 0.4, 0.7, 1, 1.6, 2.4].findLastIndex(limit => slack >= limit) + 1
+
+/** Features of the place after words[i]: does a sentence end there? */
+export const boundaryFeatures = (words: readonly RunWord[], i: number): readonly string[] => {
+  const here = words[i]
+  const next = words[i + 1]
+  if (here === undefined || next === undefined) return []
+  const [a, b, c, d, e] = [
+    words[i - 1]?.word ?? '^',
+    here.word,
+    next.word,
+    words[i + 2]?.word ?? '$',
+    words[i + 3]?.word ?? '$',
+  ]
+  const [ta, tb, tc, td] = [words[i - 1]?.tag ?? '^', here.tag, next.tag, words[i + 2]?.tag ?? '$']
+  const gap = gapBucket(next.start - here.end)
+  return [
+    'bias',
+    `b:${b}`,
+    `c:${c}`,
+    `d:${d}`,
+    `a:${a}`,
+    `bc:${b} ${c}`,
+    `cd:${c} ${d}`,
+    `ab:${a} ${b}`,
+    `cde:${c} ${d} ${e}`,
+    `bs:${suffixOf(b)}`,
+    `cs:${suffixOf(c)}`,
+    `bsc:${suffixOf(b)} ${c}`,
+    `tb:${tb}`,
+    `tc:${tc}`,
+    `td:${td}`,
+    `tbc:${tb} ${tc}`,
+    `tcd:${tc} ${td}`,
+    `tab:${ta} ${tb}`,
+    `tbcd:${tb} ${tc} ${td}`,
+    `tabcd:${ta} ${tb} ${tc} ${td}`,
+    `tbwc:${tb} ${c}`,
+    `wbtc:${b} ${tc}`,
+    `tbwctd:${tb} ${c} ${td}`,
+    here.isLastOfCue ? `end-of-cue:${gap}` : `inside:${gap}`,
+    ...(here.isLastOfCue || here.slack === undefined ? [] : [`slack:${slackBucket(here.slack)}`]),
+  ]
+}

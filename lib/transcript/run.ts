@@ -1,0 +1,102 @@
+import { type Model, toScorer } from '@/lib/trade/model'
+import { boundaryFeatures, type Pace, type RunWord, slackBucket, toRunWords } from './boundary'
+import boundaryModel from './boundary-model.json'
+import type { Token } from './token'
+
+/** The boundary model, how long sentences are, and how often a cue that runs over holds an end. Made by `scripts/fit-draft.mjs`. */
+export type BoundaryModel = Model & {
+  /** Share of sentences of 0, 1, 2 … words; the last for all longer. */
+  readonly lengths: readonly number[]
+  /** Share of places between words where a sentence ends. */
+  readonly density: number
+  /** Share of cues that hold an end, by slack bucket; 0 where too few were seen. */
+  readonly held: readonly number[]
+}
+
+/** How much the length of sentences weighs against the words at a place. Tried on left-out cases. */
+const LENGTH_WEIGHT = 0.7
+
+const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
+
+/** Shifts the log odds inside every cue so that, all told, it holds an end as often as its pause says. */
+const heedPauses = (words: readonly RunWord[], odds: number[], held: readonly number[]): void => {
+  let from = 0
+  for (let i = 0; i < words.length; i++) {
+    const here = words[i]
+    if (here === undefined || !(here.isLastOfCue || i === words.length - 1)) continue
+    const gap = (words[i + 1]?.start ?? here.end) - here.end
+    const to = i < words.length - 1 && gap < 0.05 ? i + 1 : i
+    const share = here.slack === undefined ? 0 : (held[slackBucket(here.slack)] ?? 0)
+    if (to > from && share > 0) shiftTo(odds, from, Math.min(to, odds.length), Math.min(0.98, Math.max(0.005, share)))
+    from = i + 1
+  }
+}
+
+const shiftTo = (odds: number[], from: number, to: number, share: number): void => {
+  let [low, high] = [-10, 10]
+  for (let round = 0; round < 18; round++) {
+    const shift = (low + high) / 2
+    let none = 1
+    for (let i = from; i < to; i++) none *= 1 - sigmoid((odds[i] ?? 0) + shift)
+    if (1 - none > share) high = shift
+    else low = shift
+  }
+  for (let i = from; i < to; i++) odds[i] = (odds[i] ?? 0) + low
+}
+
+/** Best division by the odds of every place and the lengths of sentences. Linear: a sentence has at most as many words as `lengths`. */
+const divide = (odds: readonly number[], count: number, { lengths, density }: BoundaryModel): readonly number[] => {
+  const fits = lengths.map(
+    (share, n) => LENGTH_WEIGHT * (Math.log(share) - Math.log(density) - (n - 1) * Math.log(1 - density)),
+  )
+  const best = new Float64Array(count + 1).fill(Number.NEGATIVE_INFINITY)
+  const from = new Int32Array(count + 1)
+  best[0] = 0
+  for (let j = 1; j <= count; j++) {
+    const here = j < count ? (odds[j - 1] ?? 0) : 0
+    for (let n = 1; n < lengths.length && n <= j; n++) {
+      const score = (best[j - n] ?? 0) + here + (fits[n] ?? 0)
+      if (score > (best[j] ?? 0)) {
+        best[j] = score
+        from[j] = j - n
+      }
+    }
+  }
+  const ends: number[] = []
+  for (let j = count; j > 0; j = from[j] ?? 0) ends.push(j - 1)
+  return ends.reverse()
+}
+
+const model = boundaryModel as unknown as BoundaryModel
+const scorer = toScorer<'end'>(model)
+
+/** @returns indices, relative to the run, of the last word of every sentence, with a model of one's own for fitting. */
+export const divideRun = (
+  words: readonly RunWord[],
+  oddsAt: (features: readonly string[]) => number,
+  given: BoundaryModel,
+): readonly number[] => {
+  const odds = words.slice(0, -1).map((_, i) => oddsAt(boundaryFeatures(words, i)))
+  heedPauses(words, odds, given.held)
+  return divide(odds, words.length, given)
+}
+
+const oddsOfFeatures = (features: readonly string[]): number => {
+  const indices: number[] = []
+  for (const name of features) {
+    const i = scorer.indexOf(name)
+    if (i !== undefined) indices.push(i)
+  }
+  return scorer.logOdds('end', indices)
+}
+
+/**
+ * Cuts a run without usable punctuation into sentences: by the words and kinds of words at a place, by pauses seen or
+ * felt in a cue's length, and by how long sentences are.
+ *
+ * @param tokens timed, in order
+ * @param pace of the whole talk
+ * @returns indices of the last token of each sentence, ascending, the last one `to - 1`
+ */
+export const cutRun = (tokens: readonly Token[], from: number, to: number, pace: Pace): readonly number[] =>
+  divideRun(toRunWords(tokens, from, to, pace), oddsOfFeatures, model).map(end => from + end)

@@ -1,0 +1,118 @@
+import { readSentence } from '@/lib/draft/feature'
+import { findLimits } from '@/lib/draft/spec-feature'
+import type { Quantity } from '@/lib/quantity/quantity'
+import type { Model } from '@/lib/trade/model'
+import type { Case } from './cases'
+import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
+import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
+import { packModel } from './pack'
+import { sameQuantity } from './same-quantity'
+
+const SETTINGS: Settings = {
+  leastCases: 4,
+  penalty: Number(process.env.SPEN ?? 2),
+  scaleOf: name => (/^(?:b|a|b1|b2|a1|a2|in):/.test(name) ? 0.6 : 1),
+}
+
+type SpecSample = Sample & { readonly form: string; readonly isOwn: boolean; readonly text: string }
+
+/** Limits of a case, each told whether the gold has it; and how many of the gold no limit reaches. */
+const toSpecSamples = (source: Case): { readonly samples: readonly SpecSample[]; readonly missed: number } => {
+  const readings = source.sentences.map(sentence => readSentence(sentence.text))
+  const found = findLimits(source.sentences, readings)
+  const open = [...source.gold.specs]
+  const samples = found.map(({ sentence, quantity, limit, features }): SpecSample => {
+    const { start, end } = source.sentences[sentence] ?? { start: 0, end: 0 }
+    let isTrue: boolean
+    if (source.isOwn)
+      isTrue = source.gold.marks.some(mark => mark.kind === 'spec' && mark.start < end - 0.3 && mark.end > start + 0.3)
+    else {
+      const at = open.findIndex(
+        gold => sameQuantity(quantity as Quantity, gold) && start < gold.end + 6 && end > gold.start - 6,
+      )
+      isTrue = at >= 0
+      if (isTrue) open.splice(at, 1)
+    }
+    return {
+      name: source.name,
+      form: source.form,
+      isOwn: source.isOwn,
+      features,
+      outcomes: new Set(isTrue ? ['spec'] : []),
+      text: `${limit.text} <= ${source.sentences[sentence]?.text}`,
+    }
+  })
+  return { samples, missed: source.isOwn ? 0 : open.length }
+}
+
+const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
+
+/** Fits which limits are specs of the job; prints how well they hold on cases left out, and on `tests`. */
+export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): Model => {
+  const parts = cases.map(toSpecSamples)
+  const samples = parts.flatMap(part => part.samples)
+  const names = [...new Set(samples.map(sample => sample.name))]
+  const odds = new Map<SpecSample, number>()
+  for (let fold = 0; fold < 6; fold++) {
+    const out = new Set(names.filter((_, i) => i % 6 === fold))
+    const model = fitOutcomes(
+      samples.filter(sample => !out.has(sample.name)),
+      ['spec'],
+      SETTINGS,
+    )
+    for (const sample of samples) if (out.has(sample.name)) odds.set(sample, oddsOf(model, 'spec', sample.features))
+  }
+  const judged = (list: readonly SpecSample[], of: (sample: SpecSample) => number): Judged[] =>
+    list.map(sample => ({ p: sigmoid(of(sample)), isTrue: sample.outcomes.has('spec') }))
+  const missed = (list: readonly Case[], set: readonly { missed: number }[], form: string) =>
+    set.reduce((n, part, i) => n + (list[i]?.form === form ? part.missed : 0), 0)
+  const measured = samples.filter(sample => !sample.isOwn)
+  const at = bestThreshold(
+    judged(measured, sample => odds.get(sample) ?? 0),
+    missed(cases, parts, 'vtt') + missed(cases, parts, 'raw.srt'),
+  )
+  const print = (
+    title: string,
+    list: readonly SpecSample[],
+    of: (sample: SpecSample) => number,
+    lost: (form: string) => number,
+  ) =>
+    console.log(
+      `${title} spec     ${['vtt', 'raw.srt']
+        .map(form => {
+          const { f1, precision, recall } = f1At(
+            judged(
+              list.filter(sample => sample.form === form),
+              of,
+            ),
+            at,
+            lost(form),
+          )
+          return `${form} F1 ${f1.toFixed(3)} (p ${precision.toFixed(2)} r ${recall.toFixed(2)}) lost ${lost(form)}`
+        })
+        .join('  ')} at ${at.toFixed(2)}`,
+    )
+  print(
+    'left out',
+    measured,
+    sample => odds.get(sample) ?? 0,
+    form => missed(cases, parts, form),
+  )
+  const model = fitOutcomes(samples, ['spec'], SETTINGS)
+  if (tests.length > 0) {
+    const set = tests.map(toSpecSamples)
+    print(
+      'test    ',
+      set.flatMap(part => part.samples),
+      sample => oddsOf(model, 'spec', sample.features),
+      form => missed(tests, set, form),
+    )
+  }
+  if (process.env.SHOW === 'spec')
+    for (const sample of measured.filter(s => s.form === 'vtt')) {
+      const p = sigmoid(odds.get(sample) ?? 0)
+      if (p >= at !== sample.outcomes.has('spec'))
+        console.log(p.toFixed(2), sample.outcomes.has('spec') ? '+' : '-', sample.name, sample.text)
+    }
+  return packModel(model, { spec: at }, { spec: calibrate(judged(measured, sample => odds.get(sample) ?? 0)) })
+}
