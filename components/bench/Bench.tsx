@@ -5,7 +5,6 @@ import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore
 import type { FootageController } from '@/components/footage/types'
 import type { SheetActions } from '@/components/sheet/actions'
 import { Sheet } from '@/components/sheet/Sheet'
-import { Talk } from '@/components/talk/Talk'
 import { toSheet } from '@/lib/procedure/sheet'
 import { readQuantities } from '@/lib/quantity/read'
 import type { Finding } from '@/lib/review/rule'
@@ -14,18 +13,18 @@ import { toTalk, type WordRange } from '@/lib/transcript/talk'
 import styles from './bench.module.css'
 import { FootagePane } from './FootagePane'
 import { KeysDialog } from './KeysDialog'
-import { PencilStrip } from './PencilStrip'
 import { createPlayhead } from './playhead'
 import { fileNameOf, saveFile } from './saving'
 import type { Session } from './session'
+import { TalkSurface } from './TalkSurface'
 import { type Surface, ThumbBar } from './ThumbBar'
 import { TopBar } from './TopBar'
-import { TranscriptPlace } from './TranscriptPlace'
 import { useCommands } from './useCommands'
 import { useDrafting } from './useDrafting'
 import { useFindings } from './useFindings'
 import { useSingleKeys } from './useSingleKeys'
 
+const ReadBackDialog = dynamic(() => import('./ReadBackDialog').then(({ ReadBackDialog: dialog }) => dialog))
 const PublishDialog = dynamic(() => import('./PublishDialog').then(({ PublishDialog: dialog }) => dialog))
 
 type Props = {
@@ -49,7 +48,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const [words, setWords] = useState<WordRange>()
   const [surface, setSurface] = useState<Surface>('talk')
   const [isReading, setReading] = useState(false)
-  const [dialog, setDialog] = useState<'keys' | 'publish'>()
+  const [dialog, setDialog] = useState<'keys' | 'publish' | 'read-back'>()
   const [notice, setNotice] = useState(notices.join(' '))
   const [areSingleKeysOn, setSingleKeys] = useSingleKeys()
   const playhead = useMemo(createPlayhead, [])
@@ -57,7 +56,8 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
 
   const talk = useMemo(() => toTalk(transcript === null ? [] : toSentences(transcript)), [transcript])
   const sheet = useMemo(() => toSheet(project), [project])
-  const findings = useFindings(project)
+  const reviewed = useFindings(project)
+  const { findings } = reviewed
   const { perform } = session
 
   const seek = useCallback(
@@ -153,28 +153,22 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
       />
       <main className={styles.surfaces}>
         <section className={styles.talkPlace} data-surface-name="talk" aria-label="Talk">
-          <PencilStrip marks={project.marks} hasTalk={talk.words.length > 0} drafting={drafting} onPerform={perform} />
-          {transcript === null ? (
-            <TranscriptPlace
-              onTranscript={taken => perform({ do: 'set-transcript', transcript: taken })}
-              onNotice={setNotice}
-            />
-          ) : (
-            <Talk
-              talk={talk}
-              cues={transcript.cues}
-              marks={project.marks}
-              chosen={chosen}
-              words={words}
-              playhead={playhead}
-              onWords={setWords}
-              onChoose={choose}
-              onSeek={seek}
-              onEdge={(mark, side, seconds) => perform({ do: 'change-mark', id: mark, to: { [side]: seconds } })}
-              onCorrect={(cue, text) => perform({ do: 'correct-cue', cue, text })}
-              onNameSpeaker={(cues, speaker) => perform({ do: 'name-speaker', cues, speaker })}
-            />
-          )}
+          <TalkSurface
+            project={project}
+            talk={talk}
+            reviewed={reviewed}
+            chosen={chosen}
+            words={words}
+            playhead={playhead}
+            drafting={drafting}
+            onPerform={perform}
+            onChoose={choose}
+            onFinding={chooseFinding}
+            onWords={setWords}
+            onKind={kind => command({ do: 'kind', kind })}
+            onSeek={seek}
+            onNotice={setNotice}
+          />
         </section>
         <section className={styles.footagePlace} data-surface-name="footage" aria-label="Footage">
           <FootagePane
@@ -204,7 +198,15 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         />
       )}
       {dialog === 'publish' && (
-        <PublishDialog project={project} findings={findings} onClose={() => setDialog(undefined)} />
+        <PublishDialog
+          project={project}
+          findings={findings}
+          onReadBack={() => setDialog('read-back')}
+          onClose={() => setDialog(undefined)}
+        />
+      )}
+      {dialog === 'read-back' && (
+        <ReadBackDialog project={project} onPerform={perform} onClose={() => setDialog(undefined)} />
       )}
     </div>
   )

@@ -4,6 +4,7 @@ import { useId, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Mark } from '@/lib/procedure/mark'
+import type { Coverage } from '@/lib/review/coverage'
 import styles from './bench.module.css'
 import type { Drafting } from './useDrafting'
 
@@ -11,11 +12,13 @@ type Props = {
   readonly marks: readonly Mark[]
   readonly hasTalk: boolean
   readonly drafting: Drafting
+  readonly coverage: Coverage
+  readonly onNextLeft: () => void
   readonly onPerform: (...edits: Edit[]) => void
 }
 
 /** Over the talk: draft it, and keep what was drafted, all above a confidence at once. */
-export const PencilStrip = ({ marks, hasTalk, drafting, onPerform }: Props) => {
+export const PencilStrip = ({ marks, hasTalk, drafting, coverage, onPerform, onNextLeft }: Props) => {
   const [least, setLeast] = useState(80)
   const id = useId()
   const pencilled = marks.filter(mark => mark.pencilled !== undefined)
@@ -54,6 +57,16 @@ export const PencilStrip = ({ marks, hasTalk, drafting, onPerform }: Props) => {
             Keep {sure.length} pencilled {sure.length === 1 ? 'mark' : 'marks'}
           </Button>
         </>
+      )}
+      {marks.length > 0 && coverage.instructing > 0 && (
+        <span className={styles.coverage}>
+          marks cover {Math.round(coverage.share * 100)} % of the instructing talk
+          {coverage.left.length > 0 && (
+            <Button look="quiet" onClick={onNextLeft}>
+              Next of {coverage.left.length} left over
+            </Button>
+          )}
+        </span>
       )}
     </div>
   )

@@ -11,7 +11,12 @@ import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import { saveFile } from './saving'
 
-type Props = { readonly project: Project; readonly findings: readonly Finding[]; readonly onClose: () => void }
+type Props = {
+  readonly project: Project
+  readonly findings: readonly Finding[]
+  readonly onReadBack: () => void
+  readonly onClose: () => void
+}
 
 const PUBLICATION_WORDS: Readonly<Record<PublicationName, string>> = {
   sheet: 'Sheet (Markdown)',
@@ -61,7 +66,7 @@ const Preview = ({ file }: { readonly file: PublishedFile }) => {
 }
 
 /** What is published, from one sheet: chosen, looked at, saved. */
-export const PublishDialog = ({ project, findings, onClose }: Props) => {
+export const PublishDialog = ({ project, findings, onReadBack, onClose }: Props) => {
   const [name, setName] = useState<PublicationName>('sheet')
   const [units, setUnits] = useState<UnitChoice>('as-said')
   const [isKeptOnly, setKeptOnly] = useState(false)
@@ -119,6 +124,9 @@ export const PublishDialog = ({ project, findings, onClose }: Props) => {
               </span>
             </label>
           ))}
+          <Button look="quiet" onClick={onReadBack}>
+            Read an edited sheet back…
+          </Button>
         </fieldset>
         <div className={styles.publishSide}>
           <div className={styles.publishOptions}>

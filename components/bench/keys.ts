@@ -1,4 +1,5 @@
-import { KIND_KEYS } from '@/components/ui/kinds'
+import { KIND_KEYS, kindOfKey } from '@/components/ui/kinds'
+import type { Kind } from '@/lib/procedure/kinds'
 
 /** Keys in use, as the list shows them. `?` opens it. */
 export const KEY_GROUPS: readonly { readonly title: string; readonly keys: readonly (readonly [string, string])[] }[] =
@@ -57,7 +58,7 @@ export const KEY_GROUPS: readonly { readonly title: string; readonly keys: reado
 
 /** What a key press asks of the bench. */
 export type KeyCommand =
-  | { readonly do: 'kind'; readonly key: string }
+  | { readonly do: 'kind'; readonly kind: Kind }
   | { readonly do: 'next-mark' | 'next-finding'; readonly by: 1 | -1 }
   | { readonly do: 'edge-by-word'; readonly side: 'start' | 'end'; readonly by: 1 | -1 }
   | { readonly do: 'edge-at-playhead'; readonly side: 'start' | 'end' }
@@ -141,6 +142,6 @@ export const commandOf = (press: Press, areSingleKeysOn: boolean): KeyCommand | 
   const by = press.shiftKey ? -1 : 1
   if (key === 'n') return { do: 'next-mark', by }
   if (key === 'f') return { do: 'next-finding', by }
-  if (KIND_KEYS.some(row => row.key === key)) return { do: 'kind', key }
-  return SINGLE[key]
+  const kind = kindOfKey(key)
+  return kind === undefined ? SINGLE[key] : { do: 'kind', kind }
 }

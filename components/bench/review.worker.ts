@@ -1,6 +1,8 @@
 import type { Project } from '@/lib/procedure/project'
 import type { Transcript } from '@/lib/procedure/recording'
+import { type Coverage, coverageOf } from '@/lib/review/coverage'
 import { reviewProject } from '@/lib/review/review'
+import type { Finding } from '@/lib/review/rule'
 
 /** What the page sends: the project without its transcript, and the transcript only when it changed. */
 export type ToReviewer = {
@@ -8,11 +10,14 @@ export type ToReviewer = {
   readonly transcript?: Transcript | null
 }
 
+/** What comes back. */
+export type FromReviewer = { readonly findings: readonly Finding[]; readonly coverage: Coverage }
+
 let transcript: Transcript | null = null
 
 /** Reviews off the main thread, so that typing and marking never wait for the rules. */
 self.onmessage = ({ data }: MessageEvent<ToReviewer>) => {
   if (data.transcript !== undefined) transcript = data.transcript
   const project = { ...data.project, recording: { ...data.project.recording, transcript } }
-  self.postMessage({ findings: reviewProject(project) })
+  self.postMessage({ findings: reviewProject(project), coverage: coverageOf(project) } satisfies FromReviewer)
 }

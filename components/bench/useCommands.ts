@@ -1,6 +1,5 @@
 import { type RefObject, useCallback, useEffect, useRef } from 'react'
 import type { FootageController } from '@/components/footage/types'
-import { kindOfKey } from '@/components/ui/kinds'
 import { toHandMark } from '@/lib/draft/hand-mark'
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
@@ -126,11 +125,9 @@ let rate = 0
 const run = (now: BenchNow, command: KeyCommand): void => {
   const { session, controller } = now
   switch (command.do) {
-    case 'kind': {
-      const kind = kindOfKey(command.key)
-      if (kind !== undefined) markWords(now, kind)
+    case 'kind':
+      markWords(now, command.kind)
       break
-    }
     case 'next-mark':
       nextMark(now, command.by)
       break

@@ -1,13 +1,12 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Project } from '@/lib/procedure/project'
 import type { Transcript } from '@/lib/procedure/recording'
-import type { Finding } from '@/lib/review/rule'
-import type { ToReviewer } from './review.worker'
+import type { FromReviewer, ToReviewer } from './review.worker'
 
-const NONE: readonly Finding[] = []
+const NONE: FromReviewer = { findings: [], coverage: { instructing: 0, covered: 0, share: 1, left: [] } }
 
 /** One review in work at most; the newest project waits, older ones are passed over. */
-const openReviewer = (onFindings: (findings: readonly Finding[]) => void) => {
+const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
   const worker = new Worker(new URL('./review.worker.ts', import.meta.url), { type: 'module' })
   let known: Transcript | null | undefined
   let waiting: Project | undefined
@@ -20,9 +19,9 @@ const openReviewer = (onFindings: (findings: readonly Finding[]) => void) => {
     isBusy = true
     worker.postMessage(message)
   }
-  worker.onmessage = ({ data }: MessageEvent<{ findings: readonly Finding[] }>) => {
+  worker.onmessage = ({ data }: MessageEvent<FromReviewer>) => {
     isBusy = false
-    if (waiting === undefined) onFindings(data.findings)
+    if (waiting === undefined) onReviewed(data)
     else {
       const next = waiting
       waiting = undefined
@@ -38,12 +37,12 @@ const openReviewer = (onFindings: (findings: readonly Finding[]) => void) => {
   }
 }
 
-/** The findings of a project, live; reviewed in a worker. */
-export const useFindings = (project: Project): readonly Finding[] => {
-  const [findings, setFindings] = useState(NONE)
+/** The findings of a project and what its marks leave over of the talk, live; reviewed in a worker. */
+export const useFindings = (project: Project): FromReviewer => {
+  const [reviewed, setReviewed] = useState(NONE)
   const reviewer = useRef<ReturnType<typeof openReviewer>>(undefined)
   useEffect(() => {
-    reviewer.current = openReviewer(setFindings)
+    reviewer.current = openReviewer(setReviewed)
     return () => {
       reviewer.current?.close()
       reviewer.current = undefined
@@ -53,5 +52,5 @@ export const useFindings = (project: Project): readonly Finding[] => {
   useEffect(() => {
     if (!isEmpty) reviewer.current?.review(project)
   }, [project, isEmpty])
-  return isEmpty ? NONE : findings
+  return isEmpty ? NONE : reviewed
 }

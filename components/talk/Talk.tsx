@@ -6,7 +6,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Cue } from '@/lib/procedure/recording'
 import { type Talk as TalkText, textOfWords, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
 import type { Playhead } from '../bench/playhead'
-import { type Bracket, bracketsByParagraph } from './brackets'
+import { type Bracket, bracketsByParagraph, type Doubt } from './brackets'
 import { PARAGRAPH, paint, rangesOfWords, selectedWords, wordAtPoint } from './ranges'
 import { CueCorrection, SpeakerName } from './TalkForms'
 import { TalkParagraph } from './TalkParagraph'
@@ -19,6 +19,8 @@ type Props = {
   readonly talk: TalkText
   readonly cues: readonly Cue[]
   readonly marks: readonly Mark[]
+  /** Findings about the talk itself. */
+  readonly doubts: readonly Doubt[]
   /** Id of the chosen mark. */
   readonly chosen: string | undefined
   readonly words: WordRange | undefined
@@ -35,14 +37,27 @@ const NONE: readonly Bracket[] = []
 
 /** The talk: running text on a ruled page, marks scribed in its margin. */
 export const Talk = (props: Props) => {
-  const { talk, cues, marks, chosen, words, playhead, onWords, onChoose, onSeek, onEdge, onCorrect, onNameSpeaker } =
-    props
+  const {
+    talk,
+    cues,
+    marks,
+    doubts,
+    chosen,
+    words,
+    playhead,
+    onWords,
+    onChoose,
+    onSeek,
+    onEdge,
+    onCorrect,
+    onNameSpeaker,
+  } = props
   const root = useRef<HTMLElement>(null)
   const [form, setForm] = useState<
     { is: 'cue'; cue: number; paragraph: number } | { is: 'speaker'; paragraph: number }
   >()
   const { near, width } = useNear(root, talk)
-  const brackets = useMemo(() => bracketsByParagraph(talk, marks), [talk, marks])
+  const brackets = useMemo(() => bracketsByParagraph(talk, marks, doubts), [talk, marks, doubts])
   const chosenMark = useMemo(() => marks.find(mark => mark.id === chosen), [marks, chosen])
 
   const show = useCallback(

@@ -97,6 +97,7 @@ const Plain = (props: Props) => {
               className={styles.bracket}
               data-first={first}
               data-last={last}
+              data-kind={bracket.kind}
               data-pencilled={bracket.isPencilled}
               data-chosen={bracket.id === chosen}
               data-mark={bracket.id}
@@ -105,7 +106,8 @@ const Plain = (props: Props) => {
               aria-label={bracket.label}
               onClick={() => onChoose(bracket.id)}
             >
-              {first && <Glyph kind={bracket.kind} />}
+              {first &&
+                (bracket.kind === 'doubt' ? <span className={styles.doubt}>?</span> : <Glyph kind={bracket.kind} />)}
             </button>,
             bracket.id === chosen && first && (
               <div

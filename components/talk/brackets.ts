@@ -1,11 +1,15 @@
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
+import type { Span } from '@/lib/procedure/time'
 import { type Talk, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
 
-/** A mark as the margin shows it: the words it covers and the lane it is drawn in, counted from the text outwards. */
+/** Something to look at in the talk that is no mark: a finding about what was said. */
+export type Doubt = Span & { readonly id: string; readonly label: string }
+
+/** A mark or a doubt as the margin shows it: the words it covers and the lane it is drawn in, counted from the text outwards. */
 export type Bracket = {
   readonly id: string
-  readonly kind: Kind
+  readonly kind: Kind | 'doubt'
   readonly label: string
   readonly isPencilled: boolean
   readonly words: WordRange
@@ -18,27 +22,51 @@ export const LANES = 6
 /** Words between two marks of one lane, so that they do not meet on the same line. */
 const APART = 7
 
+type Thing = Span & Pick<Bracket, 'id' | 'kind' | 'label' | 'isPencilled'>
+
+const ofMark = ({ id, kind, text, pencilled, start, end }: Mark): Thing => ({
+  id,
+  kind,
+  label: `${kind}: ${text}`,
+  isPencilled: pencilled !== undefined,
+  start,
+  end,
+})
+
+const ofDoubt = ({ id, label, start, end }: Doubt): Thing => ({
+  id,
+  kind: 'doubt',
+  label,
+  isPencilled: false,
+  start,
+  end,
+})
+
 /**
  * Lays the marks out beside the talk, those that cover the same words in lanes next to each other.
  *
  * @returns brackets by paragraph number; a mark over several paragraphs stands in each of them. Marks that cover no
  *   word have no bracket.
  */
-export const bracketsByParagraph = (talk: Talk, marks: readonly Mark[]): ReadonlyMap<number, readonly Bracket[]> => {
-  const placed = marks
-    .flatMap(mark => {
-      const words = wordsOfSpan(talk, mark)
-      return words === undefined ? [] : [{ mark, words }]
+export const bracketsByParagraph = (
+  talk: Talk,
+  marks: readonly Mark[],
+  doubts: readonly Doubt[],
+): ReadonlyMap<number, readonly Bracket[]> => {
+  const placed = [...marks.map(ofMark), ...doubts.map(ofDoubt)]
+    .flatMap(thing => {
+      const words = wordsOfSpan(talk, thing)
+      return words === undefined ? [] : [{ thing, words }]
     })
     .sort((a, b) => a.words.from - b.words.from || b.words.to - a.words.to)
   const laneEnds: number[] = []
   const byParagraph = new Map<number, Bracket[]>()
-  for (const { mark, words } of placed) {
+  for (const { thing, words } of placed) {
     const free = laneEnds.findIndex(end => end === 0 || end + APART <= words.from)
     const lane = free >= 0 ? free : Math.min(laneEnds.length, LANES - 1)
     laneEnds[lane] = Math.max(laneEnds[lane] ?? 0, words.to)
-    const { id, kind, text, pencilled } = mark
-    const bracket = { id, kind, label: `${kind}: ${text}`, isPencilled: pencilled !== undefined, words, lane }
+    const { id, kind, label, isPencilled } = thing
+    const bracket = { id, kind, label, isPencilled, words, lane }
     const last = talk.words[words.to - 1]?.paragraph ?? 0
     for (let paragraph = talk.words[words.from]?.paragraph ?? 0; paragraph <= last; paragraph++) {
       const list = byParagraph.get(paragraph)

@@ -1,0 +1,99 @@
+'use client'
+
+import { useMemo } from 'react'
+import { Talk } from '@/components/talk/Talk'
+import type { Edit } from '@/lib/procedure/edit'
+import type { Kind } from '@/lib/procedure/kinds'
+import type { Project } from '@/lib/procedure/project'
+import type { Finding } from '@/lib/review/rule'
+import { type Talk as TalkText, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
+import { KindBar } from './KindBar'
+import { PencilStrip } from './PencilStrip'
+import type { Playhead } from './playhead'
+import type { FromReviewer } from './review.worker'
+import { TranscriptPlace } from './TranscriptPlace'
+import type { Drafting } from './useDrafting'
+
+type Props = {
+  readonly project: Project
+  readonly talk: TalkText
+  readonly reviewed: FromReviewer
+  readonly chosen: string | undefined
+  readonly words: WordRange | undefined
+  readonly playhead: Playhead
+  readonly drafting: Drafting
+  readonly onPerform: (...edits: Edit[]) => void
+  readonly onChoose: (id: string | undefined) => void
+  readonly onFinding: (finding: Finding) => void
+  readonly onWords: (words: WordRange | undefined) => void
+  readonly onKind: (kind: Kind) => void
+  readonly onSeek: (seconds: number) => void
+  readonly onNotice: (text: string) => void
+}
+
+/** Ids of findings among those of marks in the talk's margin. */
+const FINDING = 'finding:'
+
+/** The talk with what is done to it: drafting, kinds, and what the marks leave over. */
+export const TalkSurface = (props: Props) => {
+  const { project, talk, reviewed, chosen, words, playhead, drafting, onPerform, onChoose, onFinding, onWords } = props
+  const { transcript } = project.recording
+  const { findings, coverage } = reviewed
+  const doubts = useMemo(
+    () =>
+      findings.flatMap(({ place, level, message, waived }, i) =>
+        place.at === 'talk' && waived === undefined
+          ? [{ start: place.start, end: place.end, id: `${FINDING}${i}`, label: `${level}: ${message}` }]
+          : [],
+      ),
+    [findings],
+  )
+  const pick = (id: string | undefined) => {
+    const finding = id?.startsWith(FINDING) ? findings[Number(id.slice(FINDING.length))] : undefined
+    if (finding === undefined) onChoose(id)
+    else onFinding(finding)
+  }
+  const nextLeft = () => {
+    const next = coverage.left.find(span => span.start > playhead.get() + 0.05) ?? coverage.left[0]
+    if (next === undefined) return
+    onChoose(undefined)
+    props.onSeek(next.start)
+    onWords(wordsOfSpan(talk, next))
+    props.onNotice('Instructing talk that no mark covers: mark it, or go on.')
+  }
+  if (transcript === null)
+    return (
+      <TranscriptPlace
+        onTranscript={taken => onPerform({ do: 'set-transcript', transcript: taken })}
+        onNotice={props.onNotice}
+      />
+    )
+  return (
+    <>
+      <PencilStrip
+        marks={project.marks}
+        hasTalk={talk.words.length > 0}
+        drafting={drafting}
+        coverage={coverage}
+        onPerform={onPerform}
+        onNextLeft={nextLeft}
+      />
+      <KindBar talk={talk} words={words} hasChosen={chosen !== undefined} onKind={props.onKind} />
+      <Talk
+        talk={talk}
+        cues={transcript.cues}
+        marks={project.marks}
+        doubts={doubts}
+        chosen={chosen}
+        words={words}
+        playhead={playhead}
+        onWords={onWords}
+        onChoose={pick}
+        onSeek={props.onSeek}
+        onEdge={(mark, side, seconds) => onPerform({ do: 'change-mark', id: mark, to: { [side]: seconds } })}
+        onCorrect={(cue, text) => onPerform({ do: 'correct-cue', cue, text })}
+        onNameSpeaker={(cues, speaker) => onPerform({ do: 'name-speaker', cues, speaker })}
+      />
+    </>
+  )
+}
