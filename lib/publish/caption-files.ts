@@ -6,7 +6,8 @@ import { toLine } from './text'
 export const toVtt = (captions: readonly Caption[]): string => {
   const cues = captions.flatMap(({ start, end, lines, speaker }) => {
     const text = lines.map(toCueText).join('\n')
-    const name = toCueText(toLine(speaker))
+    // A name must not end in `--`: with the `>` that closes its tag it would read as a time line.
+    const name = toCueText(toLine(speaker).replace(/--+/g, '–'))
     return [
       `${formatCueTime(start, '.')} --> ${formatCueTime(end, '.')}`,
       name === '' ? text : `<v ${name}>${text}</v>`,

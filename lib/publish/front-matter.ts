@@ -4,12 +4,27 @@ import { formatTime } from '@/lib/procedure/time'
 import type { PublishOptions } from './publication'
 import { toLine, toParagraphs } from './text'
 
-/** Exact text of a heading field; a quoted scalar where plain could be read as something else. */
+/** A double-quoted scalar: the only form that has escapes. */
 const quoted = (value: string): Scalar => {
   const scalar = new Scalar(value)
   scalar.type = Scalar.QUOTE_DOUBLE
   return scalar
 }
+
+/**
+ * What is written by its number: what a renderer that knows no front matter would take for HTML, links or pictures, and
+ * characters that no document should show (see `toLine`).
+ */
+const ESCAPED = /[<[\p{Cc}\u202A-\u202E\u2066-\u2069\uFEFF\uFFFE\uFFFF]/u
+
+/** Exact text of a heading field. */
+const scalar = (value: string): string | Scalar => (ESCAPED.test(value) ? quoted(value) : value)
+
+const byNumber = (char: string): string =>
+  char === '\n' ? char : `\\u${char.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`
+
+/** Whatever is escaped stands in a double-quoted scalar (see `scalar`); line feeds left are those between fields. */
+const inert = (yaml: string): string => yaml.replace(new RegExp(ESCAPED, 'gu'), byNumber)
 
 /** The scope as the body shows it: paragraphs of lines. */
 export const shownScope = (scope: string): string =>
@@ -24,8 +39,8 @@ export const toFrontMatter = (sheet: Sheet, options: PublishOptions): string => 
     ({ title: t, part }) => t !== '' && toLine(t) === t && toLine(part) === part,
   )
   const fields: Record<string, unknown> = {
-    title,
-    ...(equipment === '' ? {} : { equipment }),
+    title: scalar(title),
+    ...(equipment === '' ? {} : { equipment: scalar(equipment) }),
     ...(interval === undefined
       ? {}
       : {
@@ -34,28 +49,29 @@ export const toFrontMatter = (sheet: Sheet, options: PublishOptions): string => 
             ...(interval.months === undefined ? {} : { months: interval.months }),
           },
         }),
-    ...(revision === '' ? {} : { revision }),
-    ...(author === '' ? {} : { author }),
+    ...(revision === '' ? {} : { revision: scalar(revision) }),
+    ...(author === '' ? {} : { author: scalar(author) }),
     ...(sheet.footage === null
       ? {}
       : {
           footage: {
-            name: sheet.footage.name,
+            name: scalar(sheet.footage.name),
             length: quoted(formatTime(sheet.footage.seconds)),
             seconds: sheet.footage.seconds,
           },
         }),
     ...(options.units === undefined || options.units === 'as-said' ? {} : { units: options.units }),
     ...(options.pencilled === 'leave-out' ? { pencilled: 'left out' } : {}),
-    ...(shownScope(scope) === scope ? {} : { scope }),
-    ...(isPlainReferences ? {} : { references: references.map(({ title: t, part }) => ({ title: t, part })) }),
+    ...(shownScope(scope) === scope ? {} : { scope: scalar(scope) }),
+    ...(isPlainReferences
+      ? {}
+      : { references: references.map(({ title: t, part }) => ({ title: scalar(t), part: scalar(part) })) }),
   }
-  return new Document(fields)
-    .toString({
-      lineWidth: 0,
-      blockQuote: false,
-      singleQuote: false,
-      doubleQuotedMinMultiLineLength: Number.MAX_SAFE_INTEGER,
-    })
-    .trimEnd()
+  const yaml = new Document(fields).toString({
+    lineWidth: 0,
+    blockQuote: false,
+    singleQuote: false,
+    doubleQuotedMinMultiLineLength: Number.MAX_SAFE_INTEGER,
+  })
+  return inert(yaml.trimEnd())
 }

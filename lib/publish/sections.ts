@@ -8,6 +8,7 @@ import { type Block, bullets, emphasis, heading, item, link, numbered, paragraph
 import { formatNote } from './note'
 import { toShown } from './shown'
 import { detailsOf, type StepNumbers, sameName } from './standing'
+import { toLine } from './text'
 import { toSameCautions } from './things'
 
 /** Headings of the sections of a sheet, in order. The reader knows them by these words. */
@@ -105,7 +106,7 @@ const stepItem = (step: SheetStep, setting: LineSetting, picture: string | undef
   const image: Block[] =
     picture === undefined
       ? []
-      : [paragraph({ type: 'image', url: picture, alt: step.mark.still?.alt ?? '', title: null })]
+      : [paragraph({ type: 'image', url: picture, alt: toLine(step.mark.still?.alt ?? ''), title: null })]
   return {
     ...item(paragraph(...toLineNodes(step.mark, { number: step.number }, setting))),
     spread: image.length > 0,

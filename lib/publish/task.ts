@@ -152,5 +152,6 @@ export const toTask = (sheet: Sheet, options: PublishOptions = {}): string => {
       { type: 'text', value: '\n' },
     ],
   }
-  return toXml(root)
+  // The writer leaves `]]>` in text as it is, which XML 1.0 (2.4) forbids; there are no CDATA sections here.
+  return toXml(root).replaceAll(']]>', ']]&gt;')
 }

@@ -11,5 +11,7 @@ declare module 'commonmark' {
 declare module 'jsonld' {
   type Loader = (url: string) => Promise<{ contextUrl?: string; document: object; documentUrl: string }>
   const jsonld: { expand: (document: object, options: { documentLoader: Loader }) => Promise<unknown[]> }
-  export { jsonld as default }
+
+  // biome-ignore lint/style/noDefaultExport: the package exports so
+  export default jsonld
 }
