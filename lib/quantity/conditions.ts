@@ -22,6 +22,8 @@ const MAX = 12
 
 /** The longest phrase of a table among lexemes from `i` on. */
 const match = (trie: Trie<string>, lexemes: readonly Lexeme[], i: number): number | undefined => {
+  const first = lexemes[i]?.text ?? ''
+  if (!trie.next.has(first.includes(' ') ? first.slice(0, first.indexOf(' ')) : first)) return undefined
   let node: Trie<string> = trie
   let found: number | undefined
   for (let j = i; j < lexemes.length && j < i + MAX; j++) {

@@ -1,3 +1,4 @@
+import { NUMBER_STARTS } from './number-words'
 import { readNumeral } from './numeral'
 import type { Token } from './tokens'
 
@@ -28,6 +29,7 @@ const metricThread = (tokens: readonly Token[], i: number): Designation | undefi
   if (text(tokens, i) !== 'm') return undefined
   const token = tokens[i + 1]
   const isWritten = token?.is === 'figure' && token.isGlued
+  if (!isWritten && tokens[i - 1]?.is === 'figure') return undefined
   const spoken = isWritten ? undefined : readNumeral(tokens, i + 1, { joinsAnd: false })
   const diameter = isWritten ? token?.value : spoken?.value
   const after = isWritten ? i + 2 : (spoken?.to ?? 0)
@@ -260,6 +262,17 @@ const part = (tokens: readonly Token[], i: number): Designation | undefined => {
   return { is: 'part', to }
 }
 
+const STARTS = new Set(['m', 'grade', 'class', 'sae', 'iso', 'vg', 'api', 'dot', 'nlgi'])
+
+/** A number, a currency sign, a word that opens a designation, or letters with a figure touching them. */
+const mayStart = (tokens: readonly Token[], i: number): boolean => {
+  const token = tokens[i]
+  if (token === undefined) return false
+  if (token.is === 'figure') return true
+  if (token.is === 'sign') return CURRENCY.has(token.text)
+  return NUMBER_STARTS.has(token.text) || STARTS.has(token.text) || tokens[i + 1]?.isGlued === true
+}
+
 const READERS = [metricThread, price, spokenPrice, oil, clock, grade, unifiedThread, part]
 
 /**
@@ -268,6 +281,7 @@ const READERS = [metricThread, price, spokenPrice, oil, clock, grade, unifiedThr
  * @returns undefined where none starts there; never throws
  */
 export const readDesignation = (tokens: readonly Token[], i: number): Designation | undefined => {
+  if (!mayStart(tokens, i)) return undefined
   const before = tokens[i - 1]
   if (before?.is === 'figure' && tokens[i]?.isGlued === true) return undefined
   for (const reader of READERS) {

@@ -2,7 +2,7 @@ import { type Designation, readDesignation } from './designations'
 import { type Numeral, readNumeral } from './numeral'
 import { ROLES, type Role } from './roles'
 import { type Token, toTokens } from './tokens'
-import { longestMatch } from './trie'
+import { longestMatch, type Match } from './trie'
 import { UNIT_WORDS, type UnitWord } from './unit-words'
 
 type Common = {
@@ -104,6 +104,14 @@ const numeralAt = (tokens: readonly Token[], i: number, before: Lexeme | undefin
   return part !== undefined && isClosed(part) ? part : whole
 }
 
+/** `and below` before a number is a limit of its own, not the end of the one before: `above 10 and below 15`. */
+const roleAt = (tokens: readonly Token[], i: number): Match<Role> | undefined => {
+  const role = longestMatch(ROLES, tokens, i)
+  const isAfter = role?.value === 'max-after' || role?.value === 'min-after'
+  const opens = tokens[i]?.text === 'and' || tokens[i]?.text === 'or'
+  return role !== undefined && isAfter && opens && readNumeral(tokens, role.to) !== undefined ? undefined : role
+}
+
 const lexemeAt = (
   tokens: readonly Token[],
   i: number,
@@ -114,7 +122,7 @@ const lexemeAt = (
   if (designation !== undefined) return { ...common(designation.to), is: 'name', designation }
   const afterNumber = before?.is === 'number'
   const unit = longestMatch(UNIT_WORDS, tokens, i)
-  const role = longestMatch(ROLES, tokens, i)
+  const role = roleAt(tokens, i)
   if (afterNumber && unit !== undefined && unit.to >= (role?.to ?? 0))
     return { ...common(unit.to), is: 'unit', unit: unit.value }
   const numeral = isPlace(tokens, i) || isPronoun(tokens, i) ? undefined : numeralAt(tokens, i, before)

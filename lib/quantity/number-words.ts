@@ -82,3 +82,23 @@ export const COMPOUND_DENOMINATORS: ReadonlyMap<string, ReadonlyMap<string, numb
     ]),
   ],
 ])
+
+/** Words a number may begin with. */
+export const NUMBER_STARTS: ReadonlySet<string> = new Set([
+  ...ONES.keys(),
+  ...TEENS.keys(),
+  ...TENS.keys(),
+  ...NOUGHTS,
+  'a',
+  'an',
+  'half',
+  'quarter',
+  'quarters',
+  'point',
+  'dot',
+  'hundred',
+  'thousand',
+  'million',
+  'dozen',
+  'couple',
+])

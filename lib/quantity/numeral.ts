@@ -1,4 +1,4 @@
-import { COMPOUND_DENOMINATORS, DENOMINATORS, NOUGHTS, ONES, SCALES, TEENS, TENS } from './number-words'
+import { COMPOUND_DENOMINATORS, DENOMINATORS, NOUGHTS, NUMBER_STARTS, ONES, SCALES, TEENS, TENS } from './number-words'
 import type { Token } from './tokens'
 
 /** A number read from words or figures. */
@@ -114,7 +114,8 @@ const readTail = (
     at++
   } else if (tokens[at]?.text === ',' && below === 1000 && ['hundred'].includes(wordAt(tokens, at + 2))) at++
   if (wordAt(tokens, at) === 'oh') at++
-  const small = readSmall(tokens, at)
+  const small =
+    readSmall(tokens, at) ?? (at > i || wordAt(tokens, at + 1) === 'hundred' ? readFigureTail(tokens, at) : undefined)
   if (small === undefined || isDenominator(tokens, small.to) || compoundDenominator(tokens, at) !== undefined)
     return undefined
   if (small.value === 0) return undefined
@@ -123,6 +124,13 @@ const readTail = (
     return { value: small.value * 100 + (rest?.value ?? 0), to: rest?.to ?? small.to + 1 }
   }
   return small.value < below ? small : undefined
+}
+
+/** `3 hundred and 21` */
+const readFigureTail = (tokens: readonly Token[], i: number): Whole | undefined => {
+  const token = tokens[i]
+  if (token?.is !== 'figure' || !/^\d{1,2}$/.test(token.raw) || tokens[i + 1]?.text === '/') return undefined
+  return { value: Number(token.raw), to: i + 1, hasFigures: true }
 }
 
 const readHundreds = (tokens: readonly Token[], i: number, options: Options): Whole | undefined => {
@@ -287,7 +295,8 @@ const readNumerator = (tokens: readonly Token[], i: number): Whole | undefined =
  */
 export const readNumeral = (tokens: readonly Token[], i: number, options: Options = {}): Numeral | undefined => {
   const first = tokens[i]
-  if (first === undefined) return undefined
+  if (first === undefined || (first.is === 'word' ? !NUMBER_STARTS.has(first.text) : first.is === 'sign'))
+    return undefined
   const vague = readVague(tokens, i)
   if (vague !== undefined) return vague
   const word = wordAt(tokens, i)

@@ -80,7 +80,7 @@ const ROWS: readonly (readonly [Role, string])[] = [
   ],
   [
     'more',
-    'more than, greater than, over, above, beyond, past, exceed, exceeds, exceeding, higher than, deeper than, longer than, thicker than, bigger than, wider than, hotter than, heavier than, faster than, farther than, further than, larger than, taller than, warmer than, louder than, looser than, upwards of, upward of, north of, in excess of, better than, >, ≥, > =, tighter than, any more than, any higher than, any further than, goes over, go over, gone over, more then, anything over, anything above, anything past, anything more than, anything beyond, over than, rougher than, stronger than',
+    'more than, greater than, over, above, beyond, past, exceed, exceeds, surpass, surpasses, exceeding, higher than, deeper than, longer than, thicker than, bigger than, wider than, hotter than, heavier than, faster than, farther than, further than, larger than, taller than, warmer than, louder than, looser than, upwards of, upward of, north of, in excess of, better than, >, ≥, > =, tighter than, any more than, any higher than, any further than, goes over, go over, gone over, more then, anything over, anything above, anything past, anything more than, anything beyond, over than, rougher than, stronger than',
   ],
   [
     'less',

@@ -79,6 +79,8 @@ const isUnitHere = (lexemes: readonly Lexeme[], i: number, number: Lexeme): bool
   return true
 }
 
+const BRACKETS: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}', '<': '>' }
+
 /** The unit after a number: directly, after a hyphen, or after `of a`, `full`, `more`. */
 const findUnit = (
   lexemes: readonly Lexeme[],
@@ -88,6 +90,17 @@ const findUnit = (
   let at = i
   if (lexemes[at]?.text === '-' && lexemes[at]?.isGlued === true && lexemes[at + 1]?.isGlued === true) at++
   if (isUnitHere(lexemes, at, number)) return unitAt(lexemes, at)
+  // "20 (kg)"
+  const closing = BRACKETS[lexemes[at]?.text ?? '']
+  if (
+    closing !== undefined &&
+    closing === lexemes[at + 2]?.text &&
+    isUnitHere(lexemes, at + 1, number) &&
+    lexemes[at + 1]?.text !== 'in'
+  ) {
+    const inside = unitAt(lexemes, at + 1)
+    return inside === undefined ? undefined : { ...inside, to: at + 3 }
+  }
   const isFraction = number.is === 'number' && (number.numeral.denominator !== undefined || number.numeral.value < 1)
   if (isFraction) {
     if (lexemes[at]?.text === 'of') at++

@@ -13,8 +13,9 @@ export type Token = {
   readonly isGlued: boolean
 }
 
-const TOKEN =
-  /(?<figure>\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d+(?:[.,]\d+)?|(?<![\p{L}\p{N}.])\.\d+)|(?<word>\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*)|(?<sign>\S)/gu
+const FIGURE = /\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|\d+(?:[.,]\d+)?|\.\d+/y
+const WORD = /\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*/uy
+const SPACE = /\s+/y
 
 const PLAIN: Readonly<Record<string, string>> = {
   '’': "'",
@@ -41,6 +42,12 @@ const FRACTIONS: Readonly<Record<string, number>> = {
   '⅔': 2 / 3,
   '¼': 1 / 4,
   '¾': 3 / 4,
+  '⅕': 1 / 5,
+  '⅖': 2 / 5,
+  '⅗': 3 / 5,
+  '⅘': 4 / 5,
+  '⅙': 1 / 6,
+  '⅚': 5 / 6,
   '⅛': 1 / 8,
   '⅜': 3 / 8,
   '⅝': 5 / 8,
@@ -59,6 +66,30 @@ const figureValue = (raw: string): number => {
   return Number(raw.replace(',', '.'))
 }
 
+const isDigit = (code: number): boolean => code >= 48 && code <= 57
+const isSmall = (code: number): boolean => code >= 97 && code <= 122
+const isLetter = (code: number): boolean => isSmall(code) || (code >= 65 && code <= 90)
+
+/** End of a run of plain letters; -1 where anything else (an accent, an apostrophe) may belong to the word. */
+const plainEnd = (text: string, at: number): number => {
+  let to = at
+  while (isLetter(text.charCodeAt(to))) to++
+  const next = text.charCodeAt(to)
+  return next > 127 || next === 39 ? -1 : to
+}
+
+const matchAt = (pattern: RegExp, text: string, at: number): string | undefined => {
+  pattern.lastIndex = at
+  return pattern.exec(text)?.[0]
+}
+
+/** The figure at a place: with its decimals, or one that begins with its point (`.5`). */
+const figureAt = (text: string, at: number, isAfterWord: boolean): string | undefined => {
+  const code = text.charCodeAt(at)
+  if (isDigit(code)) return matchAt(FIGURE, text, at)
+  return code === 46 && isDigit(text.charCodeAt(at + 1)) && !isAfterWord ? matchAt(FIGURE, text, at) : undefined
+}
+
 /**
  * Splits a text into words, figures and signs. Letters and figures that touch (`5mm`, `M8`) are separate, glued tokens.
  *
@@ -67,16 +98,41 @@ const figureValue = (raw: string): number => {
 export const toTokens = (text: string): readonly Token[] => {
   const tokens: Token[] = []
   let end = -1
-  for (const match of text.matchAll(TOKEN)) {
-    const raw = match[0]
-    const at = match.index
-    const to = at + raw.length
-    const common = { raw, at, to, isGlued: at === end }
-    const fraction = FRACTIONS[raw]
-    if (match.groups?.figure !== undefined) tokens.push({ ...common, text: raw, is: 'figure', value: figureValue(raw) })
-    else if (fraction !== undefined) tokens.push({ ...common, text: raw, is: 'figure', value: fraction })
-    else tokens.push({ ...common, text: plain(raw), is: match.groups?.word === undefined ? 'sign' : 'word' })
-    end = to
+  for (let at = 0; at < text.length; ) {
+    const code = text.charCodeAt(at)
+    if (code === 32) {
+      at++
+      continue
+    }
+    const isGlued = at === end
+    const letters = isLetter(code) ? plainEnd(text, at) : -1
+    if (letters > 0) {
+      const raw = text.slice(at, letters)
+      tokens.push({ raw, text: raw.toLowerCase(), is: 'word', at, to: letters, isGlued })
+      at = end = letters
+      continue
+    }
+    const space = matchAt(SPACE, text, at)
+    if (space !== undefined) {
+      at += space.length
+      continue
+    }
+    const token = otherAt(text, at, isGlued, tokens.at(-1))
+    tokens.push(token)
+    at = end = token.to
   }
   return tokens
+}
+
+/** A figure, a word with accents or apostrophes, a fraction sign, or one sign. */
+const otherAt = (text: string, at: number, isGlued: boolean, before: Token | undefined): Token => {
+  const figure = figureAt(text, at, isGlued && before?.is !== 'sign')
+  if (figure !== undefined)
+    return { raw: figure, text: figure, is: 'figure', value: figureValue(figure), at, to: at + figure.length, isGlued }
+  const word = matchAt(WORD, text, at)
+  const raw = word ?? String.fromCodePoint(text.codePointAt(at) ?? 32)
+  const to = at + raw.length
+  const fraction = FRACTIONS[raw]
+  if (fraction !== undefined) return { raw, text: raw, is: 'figure', value: fraction, at, to, isGlued }
+  return { raw, text: plain(raw), is: word === undefined ? 'sign' : 'word', at, to, isGlued }
 }
