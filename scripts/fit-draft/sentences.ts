@@ -11,7 +11,7 @@ const KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
 /** N-grams and neighbours are many: each counts less than a hand-made feature. */
 const SETTINGS: Settings = {
   leastCases: Number(process.env.MINC ?? 5),
-  penalty: Number(process.env.PEN ?? 3),
+  penalty: Number(process.env.PEN ?? 4),
   scaleOf: name => (/^(?:w|word|before|after):/.test(name) ? 0.5 : 1),
 }
 
@@ -33,7 +33,7 @@ export const toSentenceSamples = ({ name, form, gold, sentences, isOwn }: Case):
       features: featuresAt(readings, i, limits),
       outcomes,
       isOwn,
-      ...(isOwn ? { weight: Number(process.env.OWN ?? 0.6) } : {}),
+      ...(isOwn ? { weight: Number(process.env.OWN ?? 1) } : {}),
     }
   })
 }

@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import type { Cue, Transcript } from '@/lib/procedure/recording'
 import { toSentences } from '@/lib/transcript/sentence'
 import type { Case, Gold, GoldMark } from './cases'
+import { parseTalk } from './talk-file'
 
 const KIND_OF: Readonly<Record<string, string>> = {
   s: 'step',
@@ -71,51 +72,50 @@ const toCues = (sentences: Gold['sentences'], seconds: number, shape: (text: str
   return cues
 }
 
-const toCases = (name: string, text: string): readonly Case[] => {
-  const lines = text
-    .split('\n')
-    .filter(line => line !== '' && !line.startsWith('#'))
-    .map(parseLine)
+/** Times as calm speech has them: words at an even pace, pauses of a quarter to nine tenths of a second between sentences. */
+const timesOf = (seed: number) => (texts: readonly string[]): readonly { start: number; end: number }[] => {
   let at = 0.4
-  const sentences = lines.map((line, i) => {
+  return texts.map((text, i) => {
     const start = at
-    const end = start + line.text.split(' ').length / RATE
-    at = end + 0.25 + (0.65 * (((Math.sin((i + 1) * 12.9898 + name.length) * 43758.5453) % 1) + 1)) / 2
-    return { start, end, text: line.text }
+    const end = start + text.split(' ').length / RATE
+    const noise = Math.sin((i + 1) * 12.9898 + seed) * 43758.5453
+    at = end + 0.25 + 0.65 * (noise - Math.floor(noise))
+    return { start, end }
   })
+}
+
+/** The short form: codes before the colon. */
+const parseShort = (text: string, seed: number): Gold => {
+  const lines = text.split('\n').filter(line => line !== '' && !line.startsWith('#')).map(parseLine)
+  const times = timesOf(seed)(lines.map(line => line.text))
+  const sentences = lines.map((line, i) => ({ text: line.text, ...(times[i] ?? { start: 0, end: 0 }) }))
   const marks: GoldMark[] = lines.flatMap(({ codes }, i) =>
-    [...codes].flatMap(code =>
-      KIND_OF[code] === undefined
-        ? []
-        : [{ kind: KIND_OF[code], start: sentences[i]?.start ?? 0, end: sentences[i]?.end ?? 0, text: '' }],
-    ),
+    [...codes].flatMap(code => {
+      const kind = KIND_OF[code]
+      const { start, end } = times[i] ?? { start: 0, end: 0 }
+      return kind === undefined ? [] : [{ kind, start, end, text: '' }]
+    }),
   )
-  const gold: Gold = {
-    sentences,
-    marks,
-    specs: [],
-    tools: lines.flatMap(line => line.tools),
-    materials: lines.flatMap(line => line.materials),
-  }
+  return { sentences, marks, specs: [], tools: lines.flatMap(line => line.tools), materials: lines.flatMap(line => line.materials) }
+}
+
+const toCases = (file: string, text: string): readonly Case[] => {
+  const name = file.replace(/\.\w+$/, '')
+  const isShort = file.endsWith('.txt')
+  const gold = isShort ? parseShort(text, name.length) : parseTalk(text, timesOf(name.length))
   const make = (form: string, cues: readonly Cue[]): Case => {
     const transcript: Transcript = { name, form: form === 'vtt' ? 'webvtt' : 'subrip', cues }
-    return { name, form, gold, transcript, sentences: toSentences(transcript), isOwn: true }
+    return { name, form, gold, transcript, sentences: toSentences(transcript), isOwn: isShort }
   }
-  return [
-    make(
-      'vtt',
-      toCues(sentences, 5, said => said),
-    ),
-    make('raw.srt', toCues(sentences, 3, bare)),
-  ]
+  return [make('vtt', toCues(gold.sentences, 5, said => said)), make('raw.srt', toCues(gold.sentences, 3, bare))]
 }
 
 /**
- * Walkthroughs we wrote to fit by: one sentence a line, before the colon what a careful writer takes from it (s step, c caution,
+ * Walkthroughs we wrote to fit by. `*.talk` has labels in double braces (see its README.md). `*.txt` is shorter: one sentence a line, before the colon what a careful writer takes from it (s step, c caution,
  * k check, r reason, y symptom, Q a spec, - nothing), `t=` tools and `m=` materials, split by `;`.
  */
 export const readTalks = (folder: string): readonly Case[] =>
   readdirSync(folder)
-    .filter(file => file.endsWith('.txt'))
+    .filter(file => /\.(?:txt|talk)$/.test(file))
     .sort()
-    .flatMap(file => toCases(file.replace('.txt', ''), readFileSync(join(folder, file), 'utf8')))
+    .flatMap(file => toCases(file, readFileSync(join(folder, file), 'utf8')))
