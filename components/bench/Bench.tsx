@@ -25,6 +25,7 @@ import { useFindings } from './useFindings'
 import { useSingleKeys } from './useSingleKeys'
 
 const ReadBackDialog = dynamic(() => import('./ReadBackDialog').then(({ ReadBackDialog: dialog }) => dialog))
+const TimesDialog = dynamic(() => import('./TimesDialog').then(({ TimesDialog: dialog }) => dialog))
 const PublishDialog = dynamic(() => import('./PublishDialog').then(({ PublishDialog: dialog }) => dialog))
 
 type Props = {
@@ -48,7 +49,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const [words, setWords] = useState<WordRange>()
   const [surface, setSurface] = useState<Surface>('talk')
   const [isReading, setReading] = useState(false)
-  const [dialog, setDialog] = useState<'keys' | 'publish' | 'read-back'>()
+  const [dialog, setDialog] = useState<'keys' | 'publish' | 'read-back' | 'times'>()
   const [notice, setNotice] = useState(notices.join(' '))
   const [areSingleKeysOn, setSingleKeys] = useSingleKeys()
   const playhead = useMemo(createPlayhead, [])
@@ -168,6 +169,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
             onKind={kind => command({ do: 'kind', kind })}
             onSeek={seek}
             onNotice={setNotice}
+            onTimes={() => setDialog('times')}
           />
         </section>
         <section className={styles.footagePlace} data-surface-name="footage" aria-label="Footage">
@@ -204,6 +206,9 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
           onReadBack={() => setDialog('read-back')}
           onClose={() => setDialog(undefined)}
         />
+      )}
+      {dialog === 'times' && (
+        <TimesDialog project={project} now={playhead.get()} onPerform={perform} onClose={() => setDialog(undefined)} />
       )}
       {dialog === 'read-back' && (
         <ReadBackDialog project={project} onPerform={perform} onClose={() => setDialog(undefined)} />

@@ -1,9 +1,10 @@
 'use client'
 
 import dynamic from 'next/dynamic'
-import { type RefObject, useMemo, useRef, useState } from 'react'
+import { type RefObject, useCallback, useMemo, useState } from 'react'
 import type { FootageController, StripMark } from '@/components/footage/types'
 import { Button } from '@/components/ui/Button'
+import { snapToPause } from '@/lib/footage/pauses'
 import type { Edit } from '@/lib/procedure/edit'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
@@ -47,8 +48,8 @@ export const FootagePane = ({ id, project, sheet, chosen, playhead, controller, 
   const [media, setMedia] = useState<HTMLMediaElement | null>(null)
   const [problem, setProblem] = useState<string>()
   const marks = useMemo(() => stripMarks(project, sheet), [project, sheet])
-  const speech = useRef(listening.speech)
-  speech.current = listening.speech
+  const { speech } = listening
+  const snap = useCallback((seconds: number) => snapToPause(seconds, speech), [speech])
 
   if (state.is !== 'open') return <FootagePlace footage={footage} found={found} />
   const { file } = state
@@ -74,6 +75,7 @@ export const FootagePane = ({ id, project, sheet, chosen, playhead, controller, 
         onChoose={onChoose}
         onEdge={(mark, side, seconds) => onPerform({ do: 'change-mark', id: mark, to: { [side]: seconds } })}
         onSeek={seconds => controller.current?.seek(seconds)}
+        snap={snap}
       />
       {listening.running !== undefined && (
         <p className={styles.progress}>

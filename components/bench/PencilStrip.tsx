@@ -14,11 +14,12 @@ type Props = {
   readonly drafting: Drafting
   readonly coverage: Coverage
   readonly onNextLeft: () => void
+  readonly onTimes: () => void
   readonly onPerform: (...edits: Edit[]) => void
 }
 
 /** Over the talk: draft it, and keep what was drafted, all above a confidence at once. */
-export const PencilStrip = ({ marks, hasTalk, drafting, coverage, onPerform, onNextLeft }: Props) => {
+export const PencilStrip = ({ marks, hasTalk, drafting, coverage, onPerform, onNextLeft, onTimes }: Props) => {
   const [least, setLeast] = useState(80)
   const id = useId()
   const pencilled = marks.filter(mark => mark.pencilled !== undefined)
@@ -37,6 +38,9 @@ export const PencilStrip = ({ marks, hasTalk, drafting, coverage, onPerform, onN
           {pencilled.length === 0 ? 'Draft marks from the talk' : 'Draft again'}
         </Button>
       )}
+      <Button look="quiet" onClick={onTimes}>
+        Times…
+      </Button>
       {drafting.problem !== undefined && <span role="alert">{drafting.problem}</span>}
       {pencilled.length > 0 && (
         <>

@@ -29,6 +29,7 @@ type Props = {
   readonly onKind: (kind: Kind) => void
   readonly onSeek: (seconds: number) => void
   readonly onNotice: (text: string) => void
+  readonly onTimes: () => void
 }
 
 /** Ids of findings among those of marks in the talk's margin. */
@@ -77,6 +78,7 @@ export const TalkSurface = (props: Props) => {
         coverage={coverage}
         onPerform={onPerform}
         onNextLeft={nextLeft}
+        onTimes={props.onTimes}
       />
       <KindBar talk={talk} words={words} hasChosen={chosen !== undefined} onKind={props.onKind} />
       <Talk
