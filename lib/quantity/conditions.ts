@@ -105,13 +105,32 @@ const isBreakBetween = (lexemes: readonly Lexeme[], from: number, to: number): b
 const LENGTHS = new Set(['mm', 'cm', 'm', 'um', '[in_i]', '[mil_i]', '[ft_i]'])
 const isLength = (draft: Draft): boolean => LENGTHS.has(draft.unit?.code ?? '') || draft.unit?.ambiguous === 'mil'
 
+/** Which lexemes belong to a draft that is a reading, by index in the list of drafts; where the next one starts. */
+export type Places = { readonly owner: Int32Array; readonly next: Int32Array }
+
+export const placesOf = ({ lexemes, drafts }: Drafted): Places => {
+  const owner = new Int32Array(lexemes.length).fill(-1)
+  const next = new Int32Array(lexemes.length + 1).fill(lexemes.length)
+  drafts.forEach((draft, n) => {
+    if (draft.dropped === undefined) owner.fill(n, draft.from, draft.to)
+  })
+  for (let i = lexemes.length - 1; i >= 0; i--) {
+    const isStart = owner[i] !== -1 && owner[i] !== owner[i - 1]
+    next[i] = isStart ? i : (next[i + 1] ?? lexemes.length)
+  }
+  return { owner, next }
+}
+
 /** The condition nearest to a draft: after it in the clause, else before it. */
-export const findCondition = ({ text, lexemes, drafts }: Drafted, draft: Draft): string | undefined => {
-  const taken = (i: number): boolean =>
-    drafts.some(other => other !== draft && other.dropped === undefined && i >= other.from && i < other.to)
+export const findCondition = (
+  text: string,
+  lexemes: readonly Lexeme[],
+  draft: Draft,
+  { owner }: Places,
+): string | undefined => {
   const found: string[] = []
   for (let i = draft.to; i < draft.to + AFTER && i < lexemes.length; i++) {
-    if (isBreak(lexemes[i]) || taken(i)) break
+    if (isBreak(lexemes[i]) || owner[i] !== -1) break
     const to = match(CONDITIONS, lexemes, i)
     if (to === undefined) continue
     found.push(slice(text, lexemes, i, to))
@@ -120,7 +139,7 @@ export const findCondition = ({ text, lexemes, drafts }: Drafted, draft: Draft):
   }
   if (found.length > 0) return found.join(', ')
   for (let i = draft.from - 1; i >= 0 && i > draft.from - BEFORE; i--) {
-    if (isBreak(lexemes[i]) || taken(i)) return undefined
+    if (isBreak(lexemes[i]) || owner[i] !== -1) return undefined
     const to = match(CONDITIONS, lexemes, i) ?? match(QUALITIES, lexemes, i)
     if (to !== undefined && to <= draft.from) return slice(text, lexemes, i, to)
   }
@@ -134,7 +153,11 @@ export type Quality = { readonly from: number; readonly to: number; readonly tex
 const VERB_AFTER = new Set(['the', 'those', 'these', 'that', 'up', 'down', 'all', 'each', 'both', 'your'])
 
 /** Every limit without a number that no quantity counts from. */
-export const findQualities = ({ text, lexemes, drafts }: Drafted): readonly Quality[] => {
+export const findQualities = (
+  text: string,
+  lexemes: readonly Lexeme[],
+  { owner, next }: Places,
+): readonly Quality[] => {
   const found: Quality[] = []
   for (let i = 0; i < lexemes.length; i++) {
     const to = match(QUALITIES, lexemes, i)
@@ -146,12 +169,8 @@ export const findQualities = ({ text, lexemes, drafts }: Drafted): readonly Qual
       ['not', "n't", 'too', 'how', 'than', 'is'].includes(lexemes[i - 1]?.text ?? '') &&
       lexemes[i]?.text === 'snug' &&
       lexemes[i - 1]?.text !== 'is'
-    const isBase = drafts.some(
-      draft =>
-        draft.dropped === undefined &&
-        ((i >= draft.from && i < draft.to) ||
-          (to <= draft.from && draft.from - to <= 4 && isStep(lexemes, to, draft.from))),
-    )
+    const start = next[to] ?? lexemes.length
+    const isBase = owner[i] !== -1 || (start < lexemes.length && start - to <= 4 && isStep(lexemes, to, start))
     if (!isVerb && !isNegated && !isBase) found.push({ from: i, to, text: slice(text, lexemes, i, to) })
     i = to - 1
   }

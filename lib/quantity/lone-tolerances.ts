@@ -21,7 +21,7 @@ const fits = (tolerance: Draft, base: Draft): boolean => {
 export const placeTolerances = ({ drafts }: Drafted, context: string): void => {
   drafts.forEach((draft, n) => {
     if (!isLone(draft)) return
-    const here = drafts.slice(0, n).findLast(other => other.dropped === undefined)
+    const here = drafts.slice(Math.max(0, n - 4), n).findLast(other => other.dropped === undefined)
     const base = here ?? recallValue(context, () => true)
     if (base === undefined || !fits(draft, base) || base.nominal === undefined || base.unit === undefined) return
     const size = draft.phrase.term.value

@@ -1,16 +1,14 @@
-import { settleBare, settleParts } from './bare-numbers'
-import { findCondition, findQualities, readSpanned } from './conditions'
+import { findCondition, findQualities, type Places, placesOf, readSpanned } from './conditions'
 import { applyCorrections, sliceOf } from './corrections'
 import { type Draft, type Drafted, type NoteKind, toDrafts } from './draft'
 import { markEquivalents } from './equivalent-talk'
-import type { Lexeme } from './lexemes'
 import { joinLimits, shareUnits } from './lists'
 import { placeTolerances } from './lone-tolerances'
 import { whyNoSpec } from './not-specs'
 import type { Quantity } from './quantity'
 import { turnRejections } from './rejections'
-import { type Surroundings, settleUnit } from './resolve'
-import type { UnitWord } from './unit-words'
+import { dropRepeats, dropToolSizes, markParts } from './repeats'
+import { settleUnits } from './settle'
 
 /** What was mended, settled or left open while reading. */
 export type ReadingNote = {
@@ -44,127 +42,14 @@ export type ReadOptions = {
   readonly context?: string
 }
 
-const WINDOW = 24
-
-const surroundings = (drafted: Drafted, draft: Draft, context: string): Surroundings => {
-  const { lexemes, text, drafts } = drafted
-  const words = (from: number, to: number): readonly string[] =>
-    lexemes
-      .slice(Math.max(0, from), to)
-      .flatMap(lexeme => (lexeme.is === 'stop' ? [] : lexeme.text.replace(/'s$/, '').split(' ')))
-  return {
-    before: words(draft.from - WINDOW, Math.max(draft.from, draft.phrase.term.from)),
-    after: words(draft.to, draft.to + WINDOW),
-    beside: beside(drafts, draft),
-    context,
-    text,
-    value: draft.nominal ?? draft.high ?? draft.low ?? 0,
-    codes: drafts.flatMap(other =>
-      other !== draft && other.dropped === undefined && other.unit?.code !== undefined ? [other.unit.code] : [],
-    ),
-  }
-}
-
-/** The values next to a draft whose units are certain. */
-const beside = (drafts: readonly Draft[], draft: Draft): Surroundings['beside'] => {
-  const live = drafts.filter(other => other.dropped === undefined)
-  const i = live.indexOf(draft)
-  return [live[i - 1], live[i + 1]].flatMap(other => {
-    const value = other?.nominal ?? other?.high ?? other?.low
-    const code = other?.code ?? other?.unit?.code
-    return value === undefined || code === undefined ? [] : [{ value, code }]
-  })
-}
-
-const unitWordOf = (drafted: Drafted, draft: Draft): string => {
-  for (let i = draft.to - 1; i >= draft.from; i--) {
-    const lexeme = drafted.lexemes[i]
-    if (lexeme?.is === 'unit') return lexeme.text
-  }
-  return ''
-}
-
-const settleNamed = (drafted: Drafted, draft: Draft, unit: UnitWord, context: string): void => {
-  const { code, note, isOpen } = settleUnit(unit, unitWordOf(drafted, draft), surroundings(drafted, draft, context))
-  if (code !== undefined) draft.code = code
-  if (note !== undefined) draft.notes.push({ kind: isOpen === true ? 'question' : 'settled', text: note })
-  if (draft.isInherited === true && code !== undefined)
-    draft.notes.push({ kind: 'settled', text: 'unit taken from the value beside it' })
-}
-
-const settle = (drafted: Drafted, draft: Draft, context: string): void => {
-  if (draft.unit === undefined) {
-    if (!settleParts(draft)) settleBare(drafted, draft, context)
-  } else settleNamed(drafted, draft, draft.unit, context)
-}
-
-const isDuplicate = (a: Draft, b: Draft): boolean =>
-  a.low === b.low && a.high === b.high && a.nominal === b.nominal && (a.code === b.code || b.unit === undefined)
-
-/** The same value said twice is one reading. */
-const dropRepeats = (drafts: readonly Draft[]): void => {
-  const kept: Draft[] = []
-  for (const draft of drafts) {
-    if (draft.dropped !== undefined) continue
-    if (kept.some(other => isDuplicate(other, draft))) draft.dropped = 'said before'
-    else kept.push(draft)
-  }
-}
-
-/** A tool's size said again is the same tool: `13 mil, no, 12, 12 mil spanner`. */
-const dropToolSizes = (drafts: readonly Draft[]): void => {
-  const sizes = drafts.filter(draft => draft.dropped === 'the size of a tool')
-  for (const draft of drafts)
-    if (
-      draft.dropped === undefined &&
-      sizes.some(
-        size =>
-          size.nominal !== undefined &&
-          size.nominal === draft.nominal &&
-          size.unit?.code === draft.unit?.code &&
-          size.unit?.ambiguous === draft.unit?.ambiguous,
-      )
-    )
-      draft.dropped = 'the size of a tool'
-}
-
-const markParts = (lexemes: readonly Lexeme[], drafts: readonly Draft[]): void => {
-  let run: Draft[] = []
-  const close = (): void => {
-    if (run.length > 1)
-      run.forEach((draft, i) => {
-        draft.part = i
-      })
-    run = []
-  }
-  for (const draft of drafts) {
-    const last = run.at(-1)
-    if (last !== undefined && !isThen(lexemes, last.to, draft.from)) close()
-    run.push(draft)
-  }
-  close()
-}
-
-const isThen = (lexemes: readonly Lexeme[], from: number, to: number): boolean => {
-  if (to - from > 8) return false
-  let isSequence = false
-  for (let i = from; i < to; i++) {
-    const word = lexemes[i]?.text ?? ''
-    if (['.', ';', '?', '!'].includes(word)) return false
-    if (
-      ['then', 'pass', 'stage', 'followed', 'finally', 'plus', 'final', 'next', 'second', 'step', 'another'].includes(
-        word,
-      )
-    )
-      isSequence = true
-  }
-  return isSequence
-}
-
-const toReading = (drafted: Drafted, draft: Draft, kept: readonly Draft[]): Reading => {
-  const { lexemes, text } = drafted
-  const reference = draft.reference ?? findCondition(drafted, draft)
-  const origin = draft.equivalentOf === undefined ? -1 : kept.indexOf(draft.equivalentOf)
+const toReading = (
+  { lexemes, text }: Drafted,
+  draft: Draft,
+  place: Places,
+  indices: ReadonlyMap<Draft, number>,
+): Reading => {
+  const reference = draft.reference ?? findCondition(text, lexemes, draft, place)
+  const origin = draft.equivalentOf === undefined ? undefined : indices.get(draft.equivalentOf)
   return {
     quantity: {
       ...(draft.low === undefined ? {} : { low: draft.low }),
@@ -179,7 +64,7 @@ const toReading = (drafted: Drafted, draft: Draft, kept: readonly Draft[]): Read
     notes: draft.notes,
     ...(draft.isApproximate ? { isApproximate: true } : {}),
     ...(draft.part === undefined ? {} : { part: draft.part }),
-    ...(origin < 0 ? {} : { equivalentOf: origin }),
+    ...(origin === undefined ? {} : { equivalentOf: origin }),
   }
 }
 
@@ -204,14 +89,16 @@ export const readQuantities = (text: string, { context = '' }: ReadOptions = {})
   }
   dropToolSizes(drafts)
   readSpanned(drafted)
-  for (const draft of drafts) if (draft.dropped === undefined) settle(drafted, draft, context)
+  settleUnits(drafted, context)
   turnRejections(drafted)
   dropRepeats(drafts)
   const kept = drafts.filter(draft => draft.dropped === undefined)
   markEquivalents(lexemes, kept)
   markParts(lexemes, kept)
-  const readings = kept.map(draft => toReading(drafted, draft, kept))
-  const qualities = findQualities(drafted).map(
+  const places = placesOf(drafted)
+  const indices = new Map(kept.map((draft, i) => [draft, i]))
+  const readings = kept.map(draft => toReading(drafted, draft, places, indices))
+  const qualities = findQualities(text, lexemes, places).map(
     ({ from, to, text: said }): Reading => ({
       quantity: {},
       reference: said,

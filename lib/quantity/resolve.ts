@@ -1,4 +1,3 @@
-import { voteSystem } from './system-vote'
 import type { Ambiguous, UnitWord } from './unit-words'
 import { convert, unitSymbol } from './units'
 
@@ -18,7 +17,10 @@ export type Surroundings = {
   readonly after: readonly string[]
   /** What was said before the text, if given. */
   readonly context: string
-  readonly text: string
+  /** Which system the text and what was said before count in, where they tell. */
+  readonly system: 'us' | 'metric' | undefined
+  /** Whether imperial measures are named. */
+  readonly isImperial: boolean
   readonly value: number
   /** Values with a certain unit just before and after. */
   readonly beside: readonly { readonly value: number; readonly code: string }[]
@@ -146,7 +148,7 @@ const mil = (around: Surroundings, word: string): Settled => {
     return settled('mL', '“mil” of a liquid read as millilitres')
   const film = distance('film', around)
   if (film < 8 || word === 'mils') {
-    if (film < 8 || voteSystem(around.text, around.context) !== 'metric')
+    if (film < 8 || around.system !== 'metric')
       return settled('[mil_i]', '“mil” read as a thousandth of an inch, as films and coatings are measured')
   }
   return settled('mm', '“mil” read as millimetres; a thousandth of an inch is “thou” here')
@@ -159,7 +161,7 @@ const degrees = (around: Surroundings): Settled => {
     )
   )
     return settled('deg', '“degrees” read as an angle, by what is turned')
-  const system = voteSystem(around.text, around.context)
+  const { system } = around
   if (around.codes.includes('Cel')) return settled('Cel', '“degrees” read as °C, like the others here')
   if (around.codes.includes('[degF]')) return settled('[degF]', '“degrees” read as °F, like the others here')
   const found = nearest(['angle', 'heat'], around)
@@ -181,9 +183,6 @@ const ounces = (around: Surroundings): Settled => {
   return open('“ounces”: fluid or weight?')
 }
 
-const isImperial = ({ text, context }: Surroundings): boolean =>
-  /\b(?:imperial|british|uk)\b/i.test(text) || /\bimperial\b/i.test(context)
-
 const VOLUMES: Readonly<Record<string, readonly [us: string, imperial: string, name: string]>> = {
   pint: ['[pt_us]', '[pt_br]', 'pints'],
   quart: ['[qt_us]', '[qt_br]', 'quarts'],
@@ -193,8 +192,8 @@ const VOLUMES: Readonly<Record<string, readonly [us: string, imperial: string, n
 
 const volume = (ambiguous: Ambiguous, around: Surroundings): Settled => {
   const [us, imperial, name] = VOLUMES[ambiguous] ?? ['[cup_us]', '[cup_us]', 'cups']
-  if (isImperial(around)) return settled(imperial, `“${name}” read as imperial, as said`)
-  if (voteSystem(around.text, around.context) === 'metric')
+  if (around.isImperial) return settled(imperial, `“${name}” read as imperial, as said`)
+  if (around.system === 'metric')
     return settled(us, `“${name}” read as US ${name}, though metric or British words stand around it: check`)
   return settled(us, `“${name}” read as US ${name}`)
 }
@@ -211,7 +210,7 @@ const SETTLERS: Readonly<Record<Ambiguous, (around: Surroundings, word: string, 
   cup: around =>
     settled(
       '[cup_us]',
-      voteSystem(around.text, around.context) === 'metric'
+      around.system === 'metric'
         ? '“cup” read as a US cup (237 mL); a metric cup is 250 mL: check'
         : '“cup” read as a US cup',
     ),
