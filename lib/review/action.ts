@@ -85,14 +85,14 @@ const addTo = (group: readonly Clause[], tokens: readonly string[], isList: bool
   }
 }
 
-const finish = (clause: Clause): Action => {
+const finish = (clause: Clause, before: Thing | undefined): Action => {
   const { verb, particle, rest } = clause
   const acts = BY_WORDING.get(`${verb} ${particle}`) ?? BY_WORDING.get(verb) ?? NO_ACTS
   return {
     verb,
     ...(particle === undefined ? {} : { particle }),
     acts,
-    things: thingsOf(clause),
+    things: thingsOf(clause, before),
     rest,
     along: alongIn(rest),
   }
@@ -140,7 +140,9 @@ export const actionsOf = onceForText((text: string): readonly Action[] => {
     } else addTo(group, segment.tokens.slice(i), segment.after === 'and' || isListed(segments, at))
     isFirst = false
   }
-  return clauses.map(finish)
+  const actions: Action[] = []
+  for (const clause of clauses) actions.push(finish(clause, actions.at(-1)?.things.at(-1)))
+  return actions
 })
 
 /** @returns the base form of the verb a text begins with, adverbs and conditions skipped; undefined where there is none. */

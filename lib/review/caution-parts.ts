@@ -1,10 +1,11 @@
 import { HAZARDS } from '@/lib/trade/hazards'
-import { actionsOf } from './action'
+import { NOUNS_TOO } from './grammar'
 import { onceForText } from './memo'
+import { tokensOf, VERBS } from './words'
 
 /** Consequences by how grave they are. @source ANSI Z535.6 (from memory): what each signal word stands for */
 const DEATH =
-  /\b(?:kill\w*|death|die[sd]?|dead(?:ly)?(?! test| leg| band)|fatal\w*|lethal|electrocut\w*|suffocat\w*|asphyx\w*|drown\w*)\b/i
+  /\b(?:kill\w*|death|die[sd]?|(?<!proved? )(?<!prove it )dead(?:ly)?(?! test| leg| band)|fatal\w*|lethal|electrocut\w*|suffocat\w*|asphyx\w*|drown\w*)\b/i
 const INJURY =
   /\b(?:injur\w*|burn(?:s|ed|t)?\b(?! out)|cuts?\b|cut off|crush\w*|shock\w*|blind\w*|poison\w*|scald\w*|maim\w*|amputat\w*|sever(?:s|ed)?|lacerat\w*|pinch\w*|trap(?:s|ped)?|pierc\w*|punctur\w*|bruis\w*|break(?:s)? (?:bones|fingers|a)|deaf\w*|frostbite|sting\w*|infect\w*|irritat\w*|hurt\w*|harm\w*|bites?|explo\w*|fire|ignite\w*|toxic|crash\w*|fall\w*|caught|drawn in|hit (?:you|your|the face)|strain\w*|inhal\w*|breath\w*|sick|cancer|slip\w*|entangl\w*|kickback|fly out|flies out|thrown|fingers? off|(?:through|into|in|off|burns?|cuts?|your|take off|lose|catch(?:es)?|crush(?:es)?|trap(?:s)?|meet|reach(?:es)?|on) (?:bare |your |a |the |an? |their )?(?:fingers?|skin|eyes?|hands?|toes?|feet|foot|face|limbs?|lungs?|hearing)|hospital|stab\w*|gash\w*|swallow\w*|choke)\b/i
 const DAMAGE =
@@ -12,10 +13,19 @@ const DAMAGE =
 
 /** Words that tell to avoid or protect, besides plain instructions. */
 const AVOIDS =
-  /\b(?:do not|don't|never|not to|avoid|keep|wear|must|only|before|until|away|clear of|make sure|ensure|let\b|allow|use|stop|leave|isolate|disconnect|unplug|release|support|ventilat\w*|outdoors|protect\w*|no (?:smoking|flames?|loose|gloves|bare|sparks?|water|heat)|stay|stand|hold|watch|beware|mind|take care|be careful|follow|gloves on|goggles|with (?:two people|gloves))\b/i
+  /\b(?:do not|don't|never|not to|avoid|keep|wear|must|only|before|until|away|clear of|make sure|ensure|let\b|allow|isolate|disconnect|unplug|ventilat\w*|outdoors|protect\w*|no (?:smoking|flames?|loose|gloves|bare|sparks?|water|heat)|stay|watch|beware|mind|take care|be careful|follow|gloves on|goggles|with (?:two people|gloves)|have (?:a|someone|somebody|two|another)|second person|two people)\b/i
 const NAMES_HAZARD = new RegExp(HAZARDS.map(({ signals }) => signals.source).join('|'), 'i')
 const HAZARD_WORDS =
   /\b(?:hot|heat|steam|pressur\w*|spring\w*|live|volt\w*|electric\w*|current|charg\w*|fuel|petrol|gasoline|vapou?r\w*|fumes?|gas(?:es)?|acid\w*|caustic|chemical\w*|solvent\w*|dust|sharp|blade\w*|edge\w*|glass|swarf|rotat\w*|spin\w*|turning|moving|belt\w*|pulley\w*|fan\w*|chain\w*|gear\w*|heavy|load\w*|raised|suspended|jack\w*|fall\w*|roll\w*|oil|fluid\w*|water|batter\w*|capacitor\w*|terminal\w*|airbag\w*|refrigerant|exhaust|carbon monoxide|noise|loud|laser|uv|flame\w*|spark\w*|fire|explosive|hydraulic|jet|hose|air\b|sling\w*|ladder|edge|cord|cable|tool|key|start\w*|unexpected\w*|ride|drive|engine|machine|saw|cutter|needle|compressor|piston\w*|brak\w*|slippery|wet|ice|cold|particles?|chips?|debris|lead|asbestos|sewage|germs|magnet\w*|tension\w*|torque|overtighten\w*|overfill\w*|dry|contaminat\w*|dirt|grease|lever\w*|mix\w*|bleach|antifreeze|coolant|adhesive|paint|parts?|seal\w*|thread\w*|surface\w*|lint|pipe\w*|wire\w*|element|panel|door|lid|cover|guard)\b/i
+
+/** Words that begin a clause as adjectives although they are verbs too. */
+const ADJECTIVES = new Set('warm live open dry clean clear free cool loose slow level spare separate hot'.split(' '))
+
+const isOrdering = (part: string): boolean => {
+  const [first = '', next = ''] = tokensOf(part)
+  if (!VERBS.has(first)) return false
+  return ADJECTIVES.has(first) || NOUNS_TOO.has(first) ? /^(?:the|a|an|it|your|any|all|both)$/.test(next) : true
+}
 
 /** What a caution says and how grave its consequence is. */
 export type CautionParts = {
@@ -36,7 +46,7 @@ export const cautionParts = onceForText((text: string): CautionParts => {
   return {
     hasHazard: HAZARD_WORDS.test(text) || NAMES_HAZARD.test(text),
     consequence,
-    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:]/).some(part => actionsOf(part.trim()).length > 0),
+    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]/).some(isOrdering),
   }
 })
 

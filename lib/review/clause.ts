@@ -28,8 +28,20 @@ const isEnd = (token: string | undefined): boolean =>
 const isTrailing = (token: string, following: string | undefined): boolean =>
   !VERBS.has(token) && /(?:ed|ing|[a-z]n|wound)$/.test(token) && verbOf(token) !== undefined && isEnd(following)
 
+/** "Let the oil run out" is running out, of the oil. */
+const allowedIn = (verb: string, tokens: readonly string[]): Clause | undefined => {
+  if (verb !== 'let' && verb !== 'allow') return undefined
+  const named = tokens.findIndex(isNaming)
+  const at = tokens.findIndex((token, i) => i > named && VERBS.has(token))
+  if (named < 0 || at < 0 || tokens.slice(0, at).some(token => PREPOSITIONS.has(token))) return undefined
+  const clause = readClause(tokens[at] ?? '', tokens.slice(at + 1))
+  return { ...clause, phrases: [[...tokens.slice(0, at)].filter(token => token !== 'to')] }
+}
+
 /** Reads particle, things and the rest from the words after a verb. */
 export const readClause = (verb: string, tokens: readonly string[]): Clause => {
+  const allowed = allowedIn(verb, tokens)
+  if (allowed !== undefined) return allowed
   const clause: Clause = { verb, particle: undefined, phrases: [], rest: [] }
   const phrase: string[] = []
   let i = 0
@@ -78,12 +90,14 @@ export const meanwhileIn = (rest: readonly string[]): Clause | undefined => {
 }
 
 /** @returns the things of a clause; "suction and delivery hoses" are two kinds of hose, "the back one" is one more of the first. */
-export const thingsOf = ({ phrases }: Clause): readonly Thing[] =>
+export const thingsOf = ({ phrases }: Clause, before: Thing | undefined): readonly Thing[] =>
   phrases.map((phrase, i) => {
     const last = phrase.at(-1) ?? ''
     const first = phrases[0]?.at(-1)
     if (i > 0 && first !== undefined && (last === 'one' || last === 'ones'))
       return toThing([...phrase.slice(0, -1), first])
+    if (before !== undefined && before.head !== '' && (phrase[0] === 'its' || phrase[0] === 'their'))
+      return toThing([before.head, ...phrase])
     const thing = toThing(phrase)
     const head = phrases[i + 1]?.at(-1)
     return head !== undefined && isDistinguishing(thing.head) ? toThing([...phrase, head]) : thing

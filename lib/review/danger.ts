@@ -3,19 +3,30 @@ import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { HAZARDS, type Hazard } from '@/lib/trade/hazards'
 import { onceFor, onceForText } from './memo'
 
-/** A hazard and the first step that brings it, with every caution that speaks of it. */
+/** A hazard and the steps that bring it, with every caution that speaks of it. */
 export type Presence = {
   readonly hazard: Hazard
+  /** The first step that signals it, or, where none does, that hints at it. */
   readonly step: SheetStep
+  /** Whether that step signals it in so many words, so that a caution has to come by then. */
+  readonly isPlain: boolean
+  /** The last step that signals or hints at it: a caution after that one is late in any case. */
+  readonly last: SheetStep
   /** Cautions against it, with the number of the step they stand before (0: at the front). */
   readonly cautions: readonly { readonly mark: Mark; readonly number: number }[]
   /** Whether something worn, set up or listed answers it, and from which step on (0: listed). */
   readonly protectedFrom: number | undefined
 }
 
+const matching = (text: string, of: (hazard: Hazard) => RegExp | undefined): readonly Hazard[] =>
+  HAZARDS.filter(hazard => of(hazard)?.test(text) === true && hazard.not?.test(text) !== true)
+
 /** @returns the hazards that a text signals, equipment left aside. */
-export const hazardsIn = onceForText((text: string): readonly Hazard[] =>
-  HAZARDS.filter(({ signals, not }) => signals.test(text) && not?.test(text) !== true),
+export const hazardsIn = onceForText((text: string): readonly Hazard[] => matching(text, ({ signals }) => signals))
+
+/** @returns those it hints at. */
+const hintsIn = onceForText((text: string): readonly Hazard[] =>
+  HAZARDS.filter(({ hints }) => hints?.test(text) === true),
 )
 
 const knownOf = onceForText(
@@ -38,21 +49,36 @@ const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.
 const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
   hazard.equipment === undefined || hazard.equipment.test(equipmentOf(sheet))
 
+type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep }
+
+const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
+  const all = new Map<Hazard, Seen>()
+  const machine = equipmentOf(sheet)
+  const note = (hazard: Hazard, step: SheetStep, key: 'plain' | 'hinted') => {
+    const seen = all.get(hazard) ?? { last: step }
+    all.set(hazard, seen)
+    seen[key] ??= step
+    seen.last = step
+  }
+  for (const step of sheet.steps)
+    for (const { text } of [step.mark, ...step.tools, ...step.materials, ...step.checks]) {
+      for (const hazard of hazardsIn(text)) if (isHere(hazard, sheet)) note(hazard, step, 'plain')
+      for (const hazard of hintsIn(text)) if (hazard.hintsIn?.test(machine) !== false) note(hazard, step, 'hinted')
+    }
+  return all
+}
+
 /** @returns hazards in the order of the steps that bring them, each once. */
 export const presences = onceFor((sheet: Sheet): readonly Presence[] => {
-  const first = new Map<Hazard, SheetStep>()
-  for (const step of sheet.steps) {
-    const texts = [step.mark, ...step.tools, ...step.materials, ...step.checks].map(({ text }) => text)
-    for (const text of texts)
-      for (const hazard of hazardsIn(text)) if (!first.has(hazard) && isHere(hazard, sheet)) first.set(hazard, step)
-  }
   const placed = [
     ...sheet.loose.filter(({ kind }) => kind === 'caution').map(mark => ({ mark, number: 0 })),
     ...sheet.steps.flatMap(({ cautions, number }) => cautions.map(mark => ({ mark, number }))),
   ]
-  return [...first].map(([hazard, step]) => ({
+  return [...seenIn(sheet)].map(([hazard, { plain, hinted, last }]) => ({
     hazard,
-    step,
+    step: plain ?? hinted ?? last,
+    isPlain: plain !== undefined,
+    last,
     cautions: placed.filter(({ mark }) => isAgainst(mark, hazard)),
     protectedFrom: protectedFrom(sheet, hazard),
   }))

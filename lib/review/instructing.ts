@@ -22,11 +22,22 @@ export const isInstructing = onceForText((text: string): boolean => {
   return STRONG.test(text)
 })
 
+/** Verbs of handiwork that call for no opposite. */
+const HANDS = new Set(
+  'grease oil lubricate clean wipe brush scrape rinse flush adjust mark label apply coat spray cut drill file sand polish measure inspect check test press push squeeze turn rotate bend align set support wedge mask seal soak heat'.split(
+    ' ',
+  ),
+)
+
 /** @returns whether a sentence plainly orders an action on something. */
 export const isOrder = onceForText((text: string): boolean => {
   if (CHAT.test(text)) return false
   const [first] = actionsOf(withoutLeadIn(text))
-  return first !== undefined && first.acts.size > 0 && first.things.some(({ head }) => head !== '')
+  return (
+    first !== undefined &&
+    (first.acts.size > 0 || HANDS.has(first.verb)) &&
+    first.things.some(({ head }) => head !== '')
+  )
 })
 
 /** A sentence of the talk and whether any mark covers most of it. */

@@ -1,11 +1,12 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
+import { DISPOSAL } from '@/lib/trade/waste'
 import { type Action, actionsOf } from './action'
 import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
 import { isKin, isLikeThing, isSameThing, type Thing, toThing } from './thing'
-import { isCut, type Undone, undoneBy } from './undone'
+import { addedBy, isCut, type Undone, undoneBy } from './undone'
 import { stemSet } from './words'
 
 /** Something undone in a step and not made good by any later one. */
@@ -30,11 +31,15 @@ const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   'switched-off': ['on'],
   locked: ['unlock'],
   raised: ['lower'],
+  added: ['remove', 'disconnect', 'open'],
 }
 
 const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
+const FIXTURES = oneOf('vice vise bench jig')
 const LOCKS = oneOf('lock tag padlock lockout isolation isolator breaker hasp')
 const VEHICLES = oneOf('car vehicle machine jack bike van truck stand')
+/** Small plugs inside a machine, not the one in the wall. */
+const LEADS = oneOf('connector lead cable hose sensor harness wire plug')
 const FLOWING = oneOf('valve tap cock water gas')
 const RESTARTS = oneOf(
   'switch turn power restore energise energize re-energise re-energize start restart run enable activate boot bring fire return reinstate plug',
@@ -63,22 +68,36 @@ const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySe
   const { things, rest, along, verb } = action
   if (things.some(other => isLikeThing(thing, other)) || along.some(other => isLikeThing(thing, other))) return true
   if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
-  if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug') return true
+  if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug')
+    return !things.some(({ head }) => LEADS.has(head))
   const isFastener = FASTENERS.has(thing.head)
   if (isFastener && of !== undefined && things.some(other => isLikeThing(of, other))) return true
   if (rest.includes(thing.head) || rest.includes(`${thing.head}s`)) return isFastener || undone === 'disconnected'
-  return isFastener && things.some(other => thing.words.slice(0, -1).includes(other.head))
+  return isFastener && undone === 'removed' && things.some(other => thing.words.slice(0, -1).includes(other.head))
 }
+
+/** Whether power is back: told in so many words, or, where no isolator was opened, by the machine running. */
+const isPowered = ({ thing, step }: Open, { verb, particle, things }: Action): boolean => {
+  if (things.some(({ words }) => words.some(word => FLOWING.has(word)))) return false
+  if (things.some(isCut)) return true
+  const isAtSource = ISOLATED.test(`${thing.name} ${step.text}`)
+  return (
+    RESTARTS.has(verb) &&
+    !((verb === 'start' || verb === 'run' || verb === 'restart' || verb === 'fire') && isAtSource && particle !== 'on')
+  )
+}
+
+const ISOLATED = /\b(?:isolator|breaker|mains|supply|disconnect|fuse|main switch)\b/i
 
 const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { thing, undone } = open
-  const { acts, things, verb } = action
+  const { acts, things, verb, rest } = action
+  if (undone === 'added' && verb === 'unplug') return true
+  if (undone === 'removed' && rest.some(word => FIXTURES.has(word))) return false
   if (!REDO[undone].some(act => acts.has(act))) return false
   switch (undone) {
     case 'switched-off':
-      return RESTARTS.has(verb)
-        ? !things.some(({ words }) => words.some(word => FLOWING.has(word)))
-        : things.some(isCut)
+      return isPowered(open, action)
     case 'locked':
       return (
         verb === 'unlock' ||
@@ -104,6 +123,7 @@ const GENERAL =
   /\b(?:in reverse|reverse order|(?:reassemble|refit|replace|reinstall|fasten|secure|reconnect|return|put) (?:back )?(?:everything|the (?:rest|remaining|others?|machine|unit|parts)|all (?:the )?(?:(?:removed|other|remaining) )?(?:parts|components|covers|panels|guards|items|connections))\b)/i
 const LEFT_SO =
   /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b/i
+const AWAY = /^(?:[a-z]+ly )?(?:take|put|hand|return|dispose|recycle|bin|throw|place|drop)\b/i
 const DONE =
   /\b(?:refitted|replaced|reinstalled|fitted|in place|back on|back in|closed|shut|reconnected|connected|plugged in|tight|tightened|torqued|secured?|filled|refilled|full|latched|seated|restored|lowered)\b/i
 
@@ -118,6 +138,15 @@ const withoutHeldFasteners = (items: readonly Open[]): readonly Open[] =>
 
 const isTwin = (a: Open, b: Open): boolean =>
   a.undone === b.undone && isSameThing(a.thing, b.thing) && a.thing.name === b.thing.name
+
+/** Verbs whose object stays where it is: what goes along is brought. */
+const COVERING = oneOf('wedge chock block mask cover cap plug tie strap support tape clamp wrap')
+
+const broughtBy = ({ acts, verb, things, along }: Action): readonly Thing[] => {
+  if (acts.has('remove')) return []
+  if (COVERING.has(verb)) return verb === 'tape' || verb === 'strap' ? [...things, ...along] : along
+  return acts.has('refit') || PLACING.has(verb) ? [...things, ...along] : []
+}
 
 /** The parts as they stand between two steps. */
 class Ledger {
@@ -134,13 +163,14 @@ class Ledger {
     if (GENERAL.test(mark.text)) this.open = this.open.filter(({ undone }) => !ASSEMBLY.has(undone))
     if (LEFT_SO.test(mark.text)) this.open = this.open.filter(({ thing }) => !stems.has(thing.head))
     let fresh: Open[] = []
+    if (DISPOSAL.test(mark.text) && AWAY.test(mark.text)) return
     for (const action of actionsOf(mark.text)) {
       const still = (item: Open) => !isMadeGood(item, action, stems)
       const before = this.open.length + fresh.length
       this.open = this.open.filter(still)
       fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
-      if (action.acts.has('refit') || PLACING.has(action.verb)) this.#present.push(...action.things, ...action.along)
+      this.#present.push(...broughtBy(action))
       if (isClosing && !action.acts.has('remove')) continue
       for (const item of this.#opened(action, mark, number)) {
         this.open = this.open.filter(
@@ -159,7 +189,10 @@ class Ledger {
 
   #opened(action: Action, step: Mark, number: number): readonly Open[] {
     const things = action.acts.has('lock') && action.things.length === 0 ? [LOCK] : action.things
-    return things.flatMap(thing => {
+    const added = addedBy(action).map(
+      (thing): Open => ({ undone: 'added', thing, step, number, of: undefined, among: 1 }),
+    )
+    const undone = things.flatMap(thing => {
       const undone = undoneBy(action, thing)
       if (undone === undefined) return []
       const isTaken = undone === 'removed' || undone === 'disconnected' || undone === 'loosened'
@@ -167,6 +200,7 @@ class Ledger {
       if (undone === 'removed' && this.#tools.some(tool => thing.words.every(word => tool.has(word)))) return []
       return [{ undone, thing, step, number, of: ownerIn(action.rest), among: things.length }]
     })
+    return [...added, ...undone]
   }
 }
 

@@ -13,6 +13,7 @@ export type Undone =
   | 'switched-off'
   | 'locked'
   | 'raised'
+  | 'added'
 
 const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(word => word !== ''))
 
@@ -34,12 +35,16 @@ const FILLED = oneOf(
 )
 const SHUTS = oneOf(
   `valve tap cock stopcock petcock door lid cover panel drain hatch cap port screw nipple bleeder gate bonnet hood guard case lock latch clamp clip chamber vent plug flap
-  access damper drawer enclosure box cabinet head spigot bleed hasp housing isolator breaker circuit shutter caliper filler gas water curtain canopy tailgate trunk body compartment catch`,
+  access damper drawer enclosure box cabinet head spigot bleed hasp housing isolator breaker circuit shutter caliper release clasp buckle filler gas water curtain canopy tailgate trunk body compartment catch`,
 )
 const NOT_SHUT = oneOf(
   'window garage room shop workshop app file menu throttle package packet bag program software page',
 )
 const PULLED = oneOf('plug fuse connector boot cap pin lead wire cable hose cartridge disconnect cord')
+const LOCKS = oneOf('lock padlock tag lockout hasp')
+const HANGS = oneOf('hang fit fix put apply attach place fasten clip snap add set')
+/** What cuts the power when a machine is switched off at it. */
+const MAINS = oneOf('isolator breaker mains wall')
 /** A mains plug is unplugged, not taken off. */
 const CORDS = oneOf('mains power machine wall')
 const SOCKETS = oneOf('socket outlet wall receptacle')
@@ -59,10 +64,16 @@ const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
 /** @returns which undoing an action is for one of its things; undefined where nothing needs to be made good. */
 export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
   const { head, words } = thing
+  if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && verb !== 'lock') return 'locked'
   if (acts.has('lock') && isCut(thing)) return 'locked'
   if (head === '') return undefined
-  if (acts.has('off') && verb !== 'unplug' && isCut(thing)) return 'switched-off'
+  if (
+    acts.has('off') &&
+    verb !== 'unplug' &&
+    (isCut(thing) || (!NOT_POWER.has(head) && rest.some(word => MAINS.has(word))))
+  )
+    return 'switched-off'
   if (verb === 'close' || verb === 'shut' || (acts.has('off') && FLOWS.has(head)))
     return FLOWS.has(head) && words.some(word => SUPPLY.has(word)) ? 'closed' : undefined
   if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
@@ -76,3 +87,15 @@ export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | u
   if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head)) return 'loosened'
   return undefined
 }
+
+const AIDS_IN =
+  /\b(?:(?:plastic|blanking|rubber|blank|sealing|transport) (?:plug|cap)|masking tape|locking (?:pin|tool|plate)|timing pin|gauge manifold|manifold gauge|jumper(?: wire| lead)?|bypass lead|hose pinch|pinch clamp)\b/
+const BRINGS = oneOf(
+  'cap plug mask fit insert install connect place put push attach clip block seal stick apply tape bridge',
+)
+
+/** @returns what an action puts in only for the time of the work: blanking plugs, masking, a locking pin, a gauge manifold. */
+export const addedBy = ({ verb, acts, things, along }: Action): readonly Thing[] =>
+  BRINGS.has(verb) && !acts.has('remove')
+    ? [...things, ...along].filter(({ words }) => AIDS_IN.test(words.join(' ')))
+    : []

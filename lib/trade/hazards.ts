@@ -6,6 +6,9 @@ export type Hazard = {
   readonly alias: readonly string[]
   /** What in a step, tool or material signals it. */
   readonly signals: RegExp
+  /** Weaker signs: enough to miss a caution, not to say where it belongs. With `hintsIn`, only for such equipment. */
+  readonly hints?: RegExp
+  readonly hintsIn?: RegExp
   /** What in the same text shows that it is something else. */
   readonly not?: RegExp
   /** Equipment that has to match as well, where the words alone don't tell. */
@@ -32,6 +35,7 @@ export const HAZARDS: readonly Hazard[] = [
   {
     id: 'fuel',
     alias: ['fire', 'explosion', 'fuel-vapour', 'fuel-vapor', 'flammable', 'vapour', 'fumes'],
+    hints: /\b(?:petrol|gasoline|fuel (?:tap|valve|cock)|carburett?or)\b/i,
     signals:
       /\b(?:(?:drain|fill|refuel|empty|pour|siphon|syphon|disconnect|remove|loosen|undo|detach|crack|pull|take off|open|clean|uncouple|replace|unscrew|bleed|slacken)\w*\b[^.;]*\b(?:fuel|petrol|gasoline|diesel|carburett?or|kerosene)|fuel (?:filter|line|hose|pump|rail|tank|bowl)|carburett?or bowl|float bowl)\b/i,
     not: /\b(?:fuel (?:valve|tap|cock)\b(?!.*\b(?:drain|remove|disconnect))|piece of fuel (?:line|hose))/i,
@@ -81,6 +85,8 @@ export const HAZARDS: readonly Hazard[] = [
   {
     id: 'electric-shock',
     alias: ['electrical', 'electricity', 'mains', 'shock', 'electrocution', 'live', 'arc-flash', 'arc', 'voltage'],
+    hints:
+      /\b(?:isolator|breaker(?! bar)|mains|consumer unit|unplug(?! the charger)|(?:pull|take)\b[^.;]*\bplug (?:out|from)|power supply|wall socket|switch off (?:the )?(?:power|supply)|live)\b/i,
     signals:
       /\b(?:(?:terminal|junction|connection) box|consumer unit|fuse ?board|distribution board|contactor|live (?:wires?|parts?|conductors?|terminals?)|line[- ]voltage|mains (?:lead|cable|wir\w+|terminals?|supply|voltage)|(?:heating |tank |immersion )?element (?:leads?|terminals?|wires?)|motor (?:leads?|wiring|terminals?)|power supply (?:cover|lid)|supply (?:leads?|cables?|wires?|terminals?)|(?:electrical|control) (?:panel|cabinet|box|enclosure)|(?:1[012]0|2[0-4]0|400|415|480)[ -]?v(?:olts?)?\b|light switch|wall socket|socket outlet|receptacle|ceiling rose|light fitting|magnetron|three-phase (?:leads?|supply|terminals?|wir\w+))\b/i,
     not: /\b(?:(?:12|24|48)[ -]?v(?:olts?)?|unplug\w*|plug (?:out|in|into|back)|plug\b[^.;]*\b(?:into|out of|from|in)\b)\b|\bprove\w*\b[^.;]*\bdead\b/i,
@@ -117,6 +123,7 @@ export const HAZARDS: readonly Hazard[] = [
   {
     id: 'pressure',
     alias: ['stored-energy', 'projectile', 'explosion', 'burst', 'compressed-air', 'scald', 'steam', 'spray'],
+    hints: /\b(?:release|relieve|let out|bleed)\w*\b[^.;]*\b(?:pressure|air)\b|\bgauge (?:reads|shows) zero\b/i,
     signals:
       /\b(?:(?:relief|safety) valve|accumulator|pressure (?:tank|vessel|cooker|hose|line|washer|system)|blow(?:ing)?[- ]?(?:the \w+ )?down|(?:open|crack|loosen|undo|disconnect|uncouple|remove|unscrew|release|bleed)\w*\b[^.;]*\b(?:pressuri[sz]ed|under pressure|receiver|air tank|air line|air hose|gas strut|steam line|radiator cap|expansion tank cap|tank drain)|air regulator)\b/i,
     not: /\b(?:tyre|tire|pressure switch)\b/i,
@@ -130,6 +137,8 @@ export const HAZARDS: readonly Hazard[] = [
   {
     id: 'hydraulic-injection',
     alias: ['injection', 'hydraulic', 'pressure', 'high-pressure', 'fluid-injection'],
+    hints: /\bhydraulic\b/i,
+    hintsIn: /\b(?:hydraulic (?!disc)|splitter|excavator|loader|press|tractor)\b/i,
     signals:
       /\bhydraulic (?:hoses?|lines?|fittings?|cylinders?|rams?|pump|leaks?|union|system|pipe|circuit|coupling)\b|\b(?:common rail|injector (?:line|pipe)s?|high-pressure (?:fuel )?(?:line|pipe|hose))\b/i,
     not: /\b(?:brake|bicycle|clutch)\b/i,
@@ -167,6 +176,7 @@ export const HAZARDS: readonly Hazard[] = [
       'collapse',
       'drop',
     ],
+    hints: /\b(?:lean|tip|tilt)\w*\b[^.;]*\b(?:machine|washer|fridge|freezer|cabinet|cooker|dryer)\b/i,
     signals:
       /\b(?:jack(?:ed|ing)?\b(?: up)?[^.;]*\b(?:car|vehicle|van|frame|machine|tractor|mower|trailer|axle|wheel|corner|front|rear|side|chair|sill)|axle stands?|jack stands?|hoist|crane|chain block|chain hoist|engine lift|forklift|(?:raise|lift)\w* the (?:car|vehicle|van|deck|header|bucket|boom|load|engine|gearbox|transmission|motor|machine|tailgate|mower|implement)|under the (?:raised|lifted))\b/i,
     not: /\b(?:lower|remove the (?:axle |jack )?stands?|jacking screw)\b/i,
@@ -207,6 +217,9 @@ export const HAZARDS: readonly Hazard[] = [
       'draw-in',
       'runaway',
     ],
+    hints: /\b(?:belts?|pulleys?|blades?|fan|chuck|spindle|chain|cutters?)\b/i,
+    hintsIn:
+      /\b(?:lathe|mill|fan|mower|saw|compressor|conveyor|mixer|drill|grinder|planer|auger|belt-driven|chain drive)\b/i,
     signals:
       /\b(?:(?:run|start|switch on|spin|turn on|power up|engage|jog|restart)\w*\b[^.;]*\b(?:belt|pulley|fan|blades?|spindle|chuck|auger|rotor|flywheel|coupling|conveyor|blower|cutter|lathe|mill|drill|grinder|mower|mixer|chain|shaft|rollers?|impeller|cutting deck|agitator|sander|planer|router|table saw|band ?saw|shredder|chipper)|(?:take off|remove|lift off|open|unbolt)\w*\b[^.;]*\b(?:belt guard|chain guard|fan guard|blade guard|belt cover|coupling guard))\b/i,
     not: /\b(?:by hand|hand-?turn|off\b(?!.*guard)|stop|impeller cover|unplug\w*)\b/i,
@@ -220,6 +233,8 @@ export const HAZARDS: readonly Hazard[] = [
   {
     id: 'hot-surface',
     alias: ['burn', 'burns', 'heat', 'scald', 'hot', 'hot-oil', 'hot-liquid', 'steam', 'thermal', 'scalding', 'fire'],
+    hints:
+      /\b(?:warm (?:up )?the (?:oil|engine|gearbox|fluid)|hot (?:oil|water|engine|coolant)|drain\w*\b[^.;]*\bengine oil|run the engine|(?:drain|empty)\w*\b[^.;]*\b(?:boiler|water heater)|let\b[^.;]*\bcool)\b|\bremaining water\b/i,
     signals:
       /\b(?:hot(?!-swap)(?:end)? (?!glue)\w+|exhaust (?:manifold|pipe)|muffler|silencer|steam|boil(?:ing|er)|soldering iron|heat gun|blow ?torch|welding|weld (?:the|a|on)|braz(?:e|ing)|while (?:it is )?(?:still )?(?:warm|hot)|(?:drain|change)\w*\b[^.;]*\bwarm\b|glow plug|oven)\b/i,
     not: /\b(?:cool\w*|cold|hot (?:glue|shoe|water (?:tap|supply|valve|pipe))|gloves?|before)\b/i,
@@ -269,6 +284,8 @@ export const HAZARDS: readonly Hazard[] = [
   {
     id: 'dust',
     alias: ['asbestos', 'inhalation', 'carbon-dust', 'silica', 'breathing', 'lung'],
+    hints: /\b(?:pads?|shoes|drum)\b/i,
+    hintsIn: /\b(?:car|van|truck|lorry|vehicle|tractor|trailer)\b/i,
     signals:
       /\b(?:brake dust|carbon dust|asbestos|silica|(?:sand|grind|saw|cut)(?:ing)? (?:the )?(?:concrete|brick|stone|tile|plaster|drywall|fibreglass|fiberglass|insulation|lead paint|filler|body filler)|sanding dust|soot|glass fibre|toner|(?:dry[- ]?)sand(?:ing)?)\b/i,
     known: /\b(?:dust|masks?|breath\w*|respirators?|inhal\w*|lungs?|fibres?|fibers?)\b/i,
@@ -367,13 +384,26 @@ export const HAZARDS: readonly Hazard[] = [
     id: 'sharp',
     alias: ['cut', 'cuts', 'laceration', 'sharp-edge', 'sharp-edges', 'puncture', 'blade'],
     signals:
-      /\b(?:razor blade|broken glass|swarf|sharp (?:edge|blade|cutter|tooth|teeth|point)s?|(?:remove|fit|sharpen|handle|change|replace|take off|unbolt|lift out|install|hone)\w*\b[^.;]*\b(?:mower blades?|cutting blades?|knife|knives|planer (?:blade|knife)s?|saw blades?|blades?))\b/i,
+      /\b(?:razor blade|broken glass|swarf|sharp (?:edge|blade|cutter|tooth|teeth|point)s?|(?:remove|fit|sharpen|handle|change|replace|take off|unbolt|lift|install|hone|undo|file)\w*\b[^.;]*\b(?:mower blades?|cutting blades?|knife|knives|planer (?:blade|knife)s?|saw blades?|blades?))\b/i,
     not: /\b(?:wiper|fan) blades?\b/i,
     known: /\b(?:cuts?|sharp|gloves?|lacerat\w*|edges?|slice\w*|blades?)\b/i,
     protection: /\bgloves?\b/i,
     level: 'caution',
     caution:
       'Sharp edges cut deep: wear cut-resistant gloves, hold the part away from its edge, and keep fingers out of its path.',
+    source: PRACTICE,
+  },
+  {
+    id: 'crash',
+    alias: ['fall', 'loss-of-control', 'brake-failure', 'runaway', 'slip', 'wheel-loss'],
+    signals: /\b(?:test ride|ride it|test drive|drive slowly|bed(?:ding)? (?:the |in )?pads)\b/i,
+    hints:
+      /\b(?:quick release|brake (?:pads?|cable|hose|lever|caliper)|steering|handlebars?|stem|axle nut|wheel nuts?|tyres?)\b/i,
+    hintsIn: /\b(?:bicycle|bike|motorcycle|scooter|wheelchair|e-bike)\b/i,
+    known: /\b(?:crash\w*|falls?|ride\w*|riding|traffic|brak\w*|drops? out|loss of|lose control|skid\w*|road)\b/i,
+    level: 'warning',
+    caution:
+      'A wheel, brake or bar that lets go throws the rider and can kill: check every fastener against the maker’s manual and try the brakes standing still before riding.',
     source: PRACTICE,
   },
   {

@@ -15,7 +15,7 @@ export type Preparation = {
 export const PREPARATIONS: readonly Preparation[] = [
   {
     id: 'chock',
-    prepares: /\b(?:chock\w*|wedge the wheels?|(?:set|apply|pull) the (?:parking|hand) ?brake)\b/i,
+    prepares: /\b(?:chock\w*|wedge the wheels?)\b/i,
     needs:
       /\b(?:jack\w* (?:up|the|it)|jack\b.*\bup|raise the (?:car|vehicle|front|rear|machine)|lift the (?:car|vehicle|front|rear))\b/i,
     why: 'so that nothing rolls off the jack',
@@ -77,9 +77,23 @@ export const PREPARATIONS: readonly Preparation[] = [
     why: 'before anything can drip',
   },
   {
+    id: 'open-drain',
+    prepares:
+      /\b(?:remove|unscrew|open|undo|take out|loosen|pull)\w*\b[^.;]*\bdrain (?:plug|bolt|cock|valve|screw|tap)\b/i,
+    needs: /\b(?:let|allow|wait)\b[^.;]*\b(?:run out|drain|drip)\b/i,
+    why: 'because nothing runs out of a closed drain',
+  },
+  {
+    id: 'spark',
+    prepares:
+      /\b(?:pull|disconnect|take|remove)\w*\b[^.;]*\bspark plug (?:lead|cap|boot|wire)\b|\bspark plug (?:lead|cap|boot|wire) off\b/i,
+    needs: /\b(?:tip the mower|(?:touch|remove|undo|sharpen|turn|inspect)\w*\b[^.;]*\b(?:blade|chain|cutter))/i,
+    why: 'because the engine can fire when the blade is turned',
+  },
+  {
     id: 'isolate',
     prepares:
-      /\b(?:(?:switch|turn|shut) (?:off )?(?:the )?[^.;]*\b(?:isolator|breaker|mains|power|supply|main switch)\b[^.;]*|isolate\b[^.;]*|lock(?:ed)? (?:out|off)\b[^.;]*|unplug (?:the )?(?:machine|unit|appliance|printer|saw|tool|mixer|washer|dryer|dishwasher|oven|amplifier|sewing machine)\b[^.;]*|disconnect the (?:battery|negative)[^.;]*|pull the plug from the (?:wall|socket)[^.;]*)/i,
+      /\b(?:(?:switch|turn|shut) (?:off )?(?:the )?[^.;]*\b(?:isolator|breaker|mains|power|supply|main switch)\b[^.;]*|isolate\b[^.;]*|lock(?:ed)? (?:out|off)\b[^.;]*|unplug (?:the )?(?:machine|unit|appliance|printer|saw|tool|mixer|washer|dryer|dishwasher|oven|amplifier|sewing machine)\b[^.;]*|disconnect the (?:battery|negative)[^.;]*|pull the [^.;]*plug (?:from|out of) [^.;]*(?:wall|socket)[^.;]*|unplug [^.;]*from the (?:mains|wall)[^.;]*)/i,
     needs:
       /\b(?:(?:remove|take off|lift off|unscrew|undo|open)\w*\b[^.;]*\b(?:panel|cover|guard|terminal|lid|back|housing|blower door|casing|enclosure)|(?:disconnect|pull)\w*\b[^.;]*\b(?:wires?|leads?|terminals?)|reach (?:in|into))\b/i,
     not: /\b(?:switch|turn) on\b|\bremove the (?:lock|padlock)\b|\bcooker\b|\bgas\b|\boutlet\b|\bfan off\b/i,
@@ -114,7 +128,7 @@ export const PREPARATIONS: readonly Preparation[] = [
     prepares:
       /\b(?:(?:run|warm)\b[^.;]*\b(?:warm|to warm|up)\b[^.;]*\b(?:oil|engine|it|fluid)|(?:run|warm)\b[^.;]*\b(?:engine|compressor|machine|gearbox)\b[^.;]*\bwarm)/i,
     needs:
-      /\b(?:drain\b|loosen the drain|remove the drain|unscrew the drain|lock(?:ed)? (?:out|off)|fit your own padlock|switch off)/i,
+      /\b(?:drain\b|loosen the drain|remove the drain|unscrew the drain|lock(?:ed)? (?:out|off)|fit your own padlock|switch off|turn off the [^.;]*(?:isolator|mains|breaker)|isolate)/i,
     why: 'because warm oil drains and it can’t be run later',
   },
   {

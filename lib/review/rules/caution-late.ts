@@ -19,6 +19,10 @@ const shared = (caution: Mark, step: SheetStep): number => {
   return [...stemSet(caution.text)].filter(stem => !COMMON.has(stem) && own.has(stem)).length
 }
 
+/** Whether a caution has nothing in common with the step it stands before, nor with a later one. */
+const isApart = (caution: Mark, number: number, steps: readonly SheetStep[]): boolean =>
+  !steps.slice(number - 1).some(step => shared(caution, step) > 0)
+
 /** The earlier step a caution speaks of in so many words, where its own and every later step say nothing of it. */
 const spokenOf = (caution: Mark, number: number, steps: readonly SheetStep[]): SheetStep | undefined => {
   if (steps.slice(number - 1).some(step => shared(caution, step) > 0)) return undefined
@@ -27,12 +31,13 @@ const spokenOf = (caution: Mark, number: number, steps: readonly SheetStep[]): S
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const found = new Map<Mark, SheetStep>()
-  for (const { step, cautions, protectedFrom } of presences(sheet)) {
+  for (const { step, isPlain, last, cautions, protectedFrom } of presences(sheet)) {
+    const by = isPlain ? step.number : last.number
     const [first] = cautions
     const isInTime =
-      cautions.some(({ number }) => number <= step.number) ||
-      (protectedFrom !== undefined && protectedFrom <= step.number)
-    if (first !== undefined && !isInTime) found.set(first.mark, step)
+      cautions.some(({ number }) => number <= by) || (protectedFrom !== undefined && protectedFrom <= step.number)
+    if (first !== undefined && !isInTime && (isPlain || isApart(first.mark, first.number, sheet.steps)))
+      found.set(first.mark, step)
   }
   for (const { number, cautions } of sheet.steps)
     for (const caution of cautions) {

@@ -1,3 +1,4 @@
+import type { Hazard } from '@/lib/trade/hazards'
 import { presences } from '../danger'
 import { quote } from '../late'
 import { addCaution } from '../remedy'
@@ -5,10 +6,16 @@ import { atMark, type FindingLevel, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
+/** Protection without a word of why weighs least; a mere hint weighs less than a plain sign. */
+const levelOf = ({ level }: Hazard, isPlain: boolean, isProtected: boolean): FindingLevel => {
+  if (isProtected) return 'consider'
+  return level === 'danger' && isPlain ? 'stop' : 'fix'
+}
+
 const check = ({ sheet }: Subject): readonly Found[] =>
-  presences(sheet).flatMap(({ hazard, step, cautions, protectedFrom }): Found[] => {
-    if (cautions.length > 0 || protectedFrom !== undefined) return []
-    const level: FindingLevel = hazard.level === 'danger' ? 'stop' : 'fix'
+  presences(sheet).flatMap(({ hazard, step, isPlain, cautions, protectedFrom }): Found[] => {
+    if (cautions.length > 0) return []
+    const level = levelOf(hazard, isPlain, protectedFrom !== undefined)
     const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`
     return [
       {

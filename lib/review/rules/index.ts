@@ -1,4 +1,5 @@
 import type { Rule } from '../rule'
+import { aidLeftIn } from './aid-left-in'
 import { brakesNotTested } from './brakes-not-tested'
 import { cautionIncomplete } from './caution-incomplete'
 import { cautionLate } from './caution-late'
@@ -72,6 +73,7 @@ export const RULES: readonly Rule[] = [
   powerNotRestored,
   lockNotRemoved,
   notLowered,
+  aidLeftIn,
   noLeakTest,
   noFunctionTest,
   brakesNotTested,

@@ -19,7 +19,7 @@ export const noVerbFirst: Rule = {
   passes: sample([['step', 'Once the pump has stopped, take the cover off']]),
   check: eachMark(['step'], mark => {
     const text = mark.text.trim()
-    if (text === '' || STATE.test(text)) return []
+    if (text === '' || (STATE.test(text) && text.split(/\s+/).length <= 4)) return []
     const [first = ''] = tokensOf(text)
     const isTold = /(?:ing|ed)$/.test(first) && verbOf(first) !== undefined && verbOf(first) !== first
     if (leadingVerb(text) !== undefined && !isTold) return []

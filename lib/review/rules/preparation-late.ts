@@ -12,15 +12,23 @@ const reads = onceForText((text: string) => ({
   needs: new Set(PREPARATIONS.filter(({ needs, not }) => needs.test(text) && not?.test(text) !== true)),
 }))
 
-const GENERAL = new Set(['drain', 'plug', 'pan', 'put', 'place', 'bucket', 'tray', 'valve', 'remove', 'loosen'])
 /** A step that says itself what it comes before is not judged by the table. */
 const SAYS_WHEN = /\b(?:before|until|prior to)\b/i
 
-/** What protects or catches is for one place; label, photograph and catch only count against what they name. */
-const isAbout = (preparation: Preparation, early: string, late: string): boolean => {
-  if (preparation.id !== 'label' && preparation.id !== 'catch') return true
+/** Where fluid comes from: a pan under the crankcase has nothing to do with the tank. */
+const VESSELS =
+  /\b(?:crankcase|gearbox|tank|sump|radiator|boiler|engine|headstock|pump|pot|caliper|axle|filter|transmission|cylinder)\b/gi
+const vesselsOf = (text: string): readonly string[] => (text.match(VESSELS) ?? []).map(word => word.toLowerCase())
+
+/** Whether what prepares is about the step that needs it; a label or a pan may be for something else. */
+const isAbout = ({ id }: Preparation, early: string, late: string): boolean => {
+  if (id === 'catch') {
+    const [one, other] = [vesselsOf(early), vesselsOf(late)]
+    return one.length === 0 || other.length === 0 || one.some(word => other.includes(word))
+  }
+  if (id !== 'label') return true
   const own = stemSet(late)
-  return [...stemSet(early)].some(stem => own.has(stem) && !GENERAL.has(stem))
+  return [...stemSet(early)].some(stem => own.has(stem))
 }
 
 const check = ({ sheet: { steps } }: Subject): readonly Found[] =>

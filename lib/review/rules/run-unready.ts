@@ -6,7 +6,7 @@ import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 import { isLikeThing, type Thing } from '../thing'
-import { undoneBy } from '../undone'
+import { isCut, undoneBy } from '../undone'
 
 const GUARDS = /^(?:guard|cover|shroud|panel|door|hood|cowl|cowling|fairing|lid|chute|deck)$/
 const DRAINS = /^(?:drain|plug|cock|valve|bolt|screw|tap)$/
@@ -14,11 +14,13 @@ const NOT_A_RUN =
   /\b(?:by hand|vacuum|with the [^.;]*\b(?:off|removed|open)\b|run (?:a|an|some|two) (?!cycle|test|full|wash|short)|run the (?:tap|thread|finger|cloth|file|bead)|(?:switch|turn) on (?:the )?(?:lamp|light|torch|meter|tester|water|tap|gas)|start (?:the |each |every |all )?(?:nut|bolt|screw|thread|cap|new)s?\b)/i
 
 /** Whether an action sets the machine going. */
-const isRun = ({ verb, particle }: Action): boolean =>
+const isRun = ({ verb, particle, things }: Action): boolean =>
   verb === 'start' ||
   verb === 'restart' ||
   (verb === 'run' && particle !== 'in' && particle !== 'out' && particle !== 'up') ||
-  ((verb === 'switch' || verb === 'turn' || verb === 'power') && particle === 'on') ||
+  ((verb === 'switch' || verb === 'turn' || verb === 'power') &&
+    particle === 'on' &&
+    !things.some(({ head }) => /^(?:handwheel|wheel|knob|handle|key|shaft|crank)$/.test(head))) ||
   verb === 'restore' ||
   /^energi[sz]e$/.test(verb)
 
@@ -30,9 +32,9 @@ const VESSELS =
   /^(?:crankcase|gearbox|tank|sump|radiator|reservoir|boiler|pot|bowl|transmission|case|cylinder|system|drum|basin)$/
 
 /** Whether what is filled may be what this drain empties. */
-const isInto = (drain: Thing, { things }: Action): boolean => {
+const isInto = (drain: Thing, fills: readonly Action[]): boolean => {
   const of = drain.words.filter(word => word !== 'drain' && !DRAINS.test(word))
-  const vessel = things.find(({ head }) => VESSELS.test(head))
+  const vessel = fills.flatMap(({ things }) => things).find(({ head }) => VESSELS.test(head))
   return of.length === 0 || vessel === undefined || vessel.words.some(word => of.includes(word))
 }
 
@@ -49,6 +51,7 @@ const takenOff = (action: Action, step: SheetStep): readonly Off[] =>
     return drain || (undone === 'removed' && GUARDS.test(thing.head)) ? [{ thing, drain, step }] : []
   })
 
+/** Goes through the steps with what is off or open at each. */
 const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
   let off: Off[] = []
   const found: Found[] = []
@@ -68,16 +71,57 @@ const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
     const fills = actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
     const runs = actions.some(isRun) && !NOT_A_RUN.test(text)
     for (const item of off)
-      if (item.step !== step && (item.drain ? fills.some(fill => isInto(item.thing, fill)) : runs)) item.used ??= step
+      if (item.step !== step && (item.drain ? fills.length > 0 && isInto(item.thing, fills) : runs)) item.used ??= step
   }
-  return found
+  const never = off.flatMap(item => (item.used === undefined || item.drain ? [] : [finding(item, item.used)]))
+  return [...found, ...never, ...runWithoutPower(steps)]
 }
 
-const finding = ({ thing, drain }: Off, used: SheetStep, back: SheetStep): Found => ({
-  place: atMark(used.mark),
-  message: `Step ${used.number}, ${quote(used.mark)}, comes while the ${thing.name} is still ${drain ? 'open' : 'off'}; step ${back.number} puts it back. Put that one first, or say why it stays ${drain ? 'open' : 'off'} and warn.`,
-  remedy: moveStep(back.mark, used.number),
-})
+const MACHINE =
+  /^(?:spindle|motor|pump|fan|compressor|machine|blower|saw|conveyor|lathe|mill|mixer|washer|dryer|printer|press|drum|drive|unit|appliance|system|heater|oven)$/
+
+/** Running what has no power: the step stood before the power was cut. */
+const runWithoutPower = (steps: readonly SheetStep[]): readonly Found[] => {
+  let cut: SheetStep | undefined
+  const early: { readonly step: SheetStep; readonly cut: SheetStep }[] = []
+  for (const step of steps)
+    for (const action of actionsOf(step.mark.text)) {
+      const { verb, particle, acts, things } = action
+      if (things.some(thing => undoneBy(action, thing) === 'switched-off')) cut = step
+      else if (
+        cut !== undefined &&
+        acts.has('on') &&
+        (things.some(isCut) || verb === 'plug' || verb === 'restore' || particle === 'on')
+      )
+        cut = undefined
+      else if (
+        cut !== undefined &&
+        cut !== step &&
+        (verb === 'run' || verb === 'start') &&
+        things.some(({ head }) => MACHINE.test(head)) &&
+        !NOT_A_RUN.test(step.mark.text)
+      )
+        early.push({ step, cut })
+    }
+  return early.map(({ step, cut: off }) => ({
+    place: atMark(step.mark),
+    message: `Step ${step.number}, ${quote(step.mark)}, runs what step ${off.number}, ${quote(off.mark)}, took the power from. Put it before that step, or after the power is back.`,
+    remedy: moveStep(step.mark, off.number),
+  }))
+}
+
+const finding = ({ thing, drain }: Off, used: SheetStep, back?: SheetStep): Found => {
+  const is = drain ? 'open' : 'off'
+  const then =
+    back === undefined
+      ? 'and nothing puts it back. Put it back first'
+      : `and step ${back.number} puts it back. Put that one first`
+  return {
+    place: atMark(used.mark),
+    message: `Step ${used.number}, ${quote(used.mark)}, comes while the ${thing.name} is still ${is}, ${then}, or say why it stays ${is} and warn.`,
+    ...(back === undefined ? {} : { remedy: moveStep(back.mark, used.number) }),
+  }
+}
 
 /** Filled with the drain open, run with the guard off. */
 export const runUnready: Rule = {

@@ -8,12 +8,16 @@ import { sample } from '../sample'
 
 const WILL = /\b(?:will (?:kill|die|be killed|cause death|electrocute|maim)|kills\b)/i
 
+/** Words that mean harm to people even where none are named. */
+const hurts = (text: string): boolean =>
+  /\b(?:burns?\b(?! out)|scald\w*|poison\w*|toxic|ignites?|explo\w*|fire|irritat\w*|injur\w*|shock)\b/i.test(text)
+
 /** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
 const fitting = ({ text }: Mark): readonly Level[] | undefined => {
   const { consequence } = cautionParts(text)
   if (WILL.test(text)) return ['danger', 'warning']
   if (isSerious(text)) return ['warning', 'danger']
-  if (harmsPeople(text)) return ['caution', 'warning', 'danger']
+  if (harmsPeople(text) || (consequence === 'injury' && hurts(text))) return ['caution', 'warning', 'danger']
   return consequence === 'damage' ? ['notice'] : undefined
 }
 

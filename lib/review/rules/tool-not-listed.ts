@@ -7,7 +7,8 @@ import { onceForText } from '../memo'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { contentStems, singular, tokensOf } from '../words'
+import { isSameThing, type Thing, toThing } from '../thing'
+import { singular, tokensOf } from '../words'
 
 const HEADS = new Set(TOOL_HEADS.map(head => head.split(' ').map(singular).join(' ')))
 const WEAK = new Set([...WEAK_TOOLS].map(singular))
@@ -42,10 +43,15 @@ const toolsIn = onceForText((text: string): readonly string[] => {
   return found
 })
 
-const isListed = (name: string, listed: ReadonlySet<string>): boolean => {
-  const stems = contentStems(name)
-  const last = stems.at(-1)
-  return last === undefined || listed.has(last) || stems.every(stem => listed.has(stem))
+const SIZES = new Set(['mm', 'inch', 'no', 'number', 'size', 'small', 'large', 'suitable', 'right', 'good'])
+const thingOf = (name: string): Thing => toThing(tokensOf(name).filter(token => !SIZES.has(token)))
+
+const isListed = (name: string, listed: readonly Thing[]): boolean => {
+  const thing = thingOf(name)
+  return (
+    thing.head === '' ||
+    listed.some(other => isSameThing(thing, other) || (thing.words.length === 1 && other.words.includes(thing.head)))
+  )
 }
 
 const listTool = (step: Mark, name: string): Remedy => ({
@@ -70,7 +76,7 @@ const listTool = (step: Mark, name: string): Remedy => ({
 
 const check = ({ sheet, project }: Subject): readonly Found[] => {
   const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')
-  const listed = new Set(items.flatMap(({ text }) => contentStems(text)))
+  const listed = items.map(({ text }) => thingOf(text))
   const names = items.map(({ text }) => text).join('\n')
   const seen = new Set<string>()
   return sheet.steps.flatMap(({ mark, number, checks }) => {

@@ -1,3 +1,4 @@
+import type { Mark } from '@/lib/procedure/mark'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
@@ -50,6 +51,11 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   ],
 ]
 
+const finding = (mark: Mark): Found => ({
+  place: atMark(mark),
+  message: `"${mark.text}" is listed, but no step uses it. Name it in its step, or drop it from the list.`,
+})
+
 const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   if (sheet.steps.length === 0) return []
   const lines = project.marks
@@ -57,18 +63,14 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
     .map(({ text, reference }) => `${text} ${reference ?? ''}`)
   const all = lines.join('\n')
   const stems = new Set(lines.flatMap(line => [...stemSet(line)]))
+  const isTold = (stem: string) => sentences.some(({ text }) => stemSet(text).has(stem))
   return sheet.tools.flatMap((mark): Found[] => {
     const last = contentStems(mark.text).at(-1)
     if (last === undefined || stems.has(last)) return []
+    if (sentences.length > 0) return isTold(last) ? [] : [finding(mark)]
     const uses = USES.filter(([tool]) => tool.test(mark.text))
     if (uses.some(([, use]) => use.test(all))) return []
-    if (uses.length === 0 && (sentences.length > 0 || mark.said !== '')) return []
-    return [
-      {
-        place: atMark(mark),
-        message: `"${mark.text}" is listed, but no step uses it. Name it in its step, or drop it from the list.`,
-      },
-    ]
+    return [finding(mark)]
   })
 }
 

@@ -46,8 +46,8 @@ export const twoActions: Rule = {
       const [a, b] = [actions[i - 1], actions[i]]
       if (a !== undefined && b !== undefined && !areOne(a, b)) breaks++
     }
-    if (breaks === 0 && actions.length < 4) return []
-    if (breaks < 1) return []
+    const heads = new Set(actions.flatMap(({ things }) => things.map(({ head }) => head)))
+    if (breaks === 0 && (actions.length < 3 || heads.size < 2)) return []
     return [
       {
         place: atMark(mark),

@@ -7,8 +7,8 @@ title: Recharging a refrigerated display cabinet after a valve change
 equipment: plug-in refrigerated display cabinet, sealed system
 months: 12
 ! danger refrigerant: Refrigerant freezes skin and suffocates; only certified technicians may open the circuit, by local law, with the maker's manual
-- Pull the cabinet's plug out of the socket >mains
 ! danger electric-shock: Mains parts kill; unplug the cabinet before opening its base
+- Pull the cabinet's plug out of the socket >mains
 - Take off the base grille >grille
 + crosshead screwdriver
 - Put on safety goggles and cold-proof gloves

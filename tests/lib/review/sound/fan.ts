@@ -43,6 +43,6 @@ months: 6
 ? Motor current is below its plate value {proves function}
 = motor current: ..7.4 A @plate motor plate
 + clamp meter
-- Put the old belts into the rubber recycling bin {proves waste}
+- Put the old belts into the rubber recycling bin
 `,
 )

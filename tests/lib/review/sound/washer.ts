@@ -5,17 +5,17 @@ export const washer = readSound(
   `
 title: Replacing the drain pump of a washing machine
 equipment: front-loading household washing machine with service flap
-- Pull the mains plug out of the wall socket >mains {before panel}
 ! danger electric-shock: Live parts inside kill; unplug the machine before you open it
+- Pull the mains plug out of the wall socket >mains {before panel}
 - Shut the water supply tap >tap
 - Set a shallow tray under the service flap {before drain}
 + shallow tray
 - Open the service flap >flap
-- Drain the remaining water through the emergency hose {after drain}
 ! caution burn: Water from a hot wash scalds skin; let it cool first
+- Drain the remaining water through the emergency hose {after drain}
 = water temperature before draining: ..40 Cel @manual safety page
-- Lean the machine back against a wall
 ! warning crush: A toppling machine can crush feet; have a second person hold it
+- Lean the machine back against a wall
 - Undo the four screws of the base panel >base {after panel}
 + Torx T20 driver
 - Photograph the wires at the pump {before wires}
@@ -42,6 +42,6 @@ equipment: front-loading household washing machine with service flap
 ? No water drips under the machine while it drains {proves leak}
 ? Drum is empty of water within the time {proves function}
 = pump-out time: ..2 min @manual test table
-- Hand the old pump in at an electrical recycling point {proves waste}
+- Hand the old pump in at an electrical recycling point
 `,
 )
