@@ -36,7 +36,8 @@ export const toChaptersJson = (chapters: readonly Chapter[], title: string): str
     2,
   )}\n`
 
-const escapeMetadata = (text: string): string => text.replace(/[\\=;#\n]/g, char => `\\${char}`)
+/** FFmpeg takes the line feed after any backslash for part of the value, even where the backslash is escaped: none may end a value. */
+const escapeMetadata = (text: string): string => text.replace(/[\\\s]+$/, '').replace(/[\\=;#\n]/g, char => `\\${char}`)
 
 /** @returns chapters as ffmetadata. @source FFmpeg formats documentation, "Metadata" (from memory): `=`, `;`, `#`, `\` and line feeds escaped by a backslash */
 export const toFfmetadata = (chapters: readonly Chapter[], title: string): string =>

@@ -69,5 +69,5 @@ export const toContents = (title: string, groups: readonly ContentsGroup[], fold
       ]),
     ],
   }
-  return `${toHtml(root)}\n`
+  return `${toHtml(root, { upperDoctype: true })}\n`
 }

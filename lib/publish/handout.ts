@@ -230,5 +230,5 @@ export const toHandout = (sheet: Sheet, options: PublishOptions = {}): string =>
       ]),
     ],
   }
-  return `${toHtml(root)}\n`
+  return `${toHtml(root, { upperDoctype: true })}\n`
 }

@@ -4,7 +4,7 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
 import { stepNumbers } from './standing'
 import { toLine } from './text'
-import { stepsPhrase, type Thing, toSameCautions, toThings } from './things'
+import { cautionKey, stepsPhrase, type Thing, toSameCautions, toThings } from './things'
 import { formatInterval } from './words'
 
 /** One job of a service, with the folder its files are in. */
@@ -40,21 +40,19 @@ const gravity = (mark: Mark): number => LEVELS.indexOf(mark.level ?? 'caution')
 
 /** @returns the cautions of all jobs, gravest first, then in the order of the jobs; those that say the same once, with every place. */
 export const sharedCautions = (jobs: readonly Job[]): readonly SharedCaution[] => {
-  const homes = new Map<Mark, { job: Job; number: number | undefined }>()
-  for (const job of jobs) {
-    const numbers = stepNumbers(job.sheet)
-    for (const mark of job.sheet.safety) homes.set(mark, { job, number: numbers.get(mark.id) })
+  const shared = new Map<string, { mark: Mark; places: string[] }>()
+  for (const { title, sheet } of jobs) {
+    const numbers = stepNumbers(sheet)
+    for (const { mark, all } of toSameCautions(sheet.safety)) {
+      const entry = shared.get(cautionKey(mark)) ?? { mark, places: [] }
+      entry.places.push(
+        [title, stepsPhrase(all.flatMap(each => numbers.get(each.id) ?? []))].filter(Boolean).join(', '),
+      )
+      shared.set(cautionKey(mark), entry)
+    }
   }
-  const placesOf = (all: readonly Mark[]): string =>
-    jobs
-      .flatMap(job => {
-        const own = all.filter(mark => homes.get(mark)?.job === job)
-        const steps = stepsPhrase(own.flatMap(mark => homes.get(mark)?.number ?? []))
-        return own.length === 0 ? [] : [[job.title, steps].filter(Boolean).join(', ')]
-      })
-      .join('; ')
-  return toSameCautions(jobs.flatMap(job => job.sheet.safety))
-    .map(({ mark, all }) => ({ mark, where: placesOf(all) }))
+  return [...shared.values()]
+    .map(({ mark, places }) => ({ mark, where: places.join('; ') }))
     .sort((a, b) => gravity(a.mark) - gravity(b.mark))
 }
 

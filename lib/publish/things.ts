@@ -27,14 +27,14 @@ export const toThings = (sheet: Sheet, kind: 'tool' | 'material'): readonly Thin
 /** Cautions of the same level, hazard and text: said once in a summary. */
 export type SameCautions = { readonly mark: Mark; readonly all: readonly Mark[] }
 
+/** What makes two cautions the same: level, hazard, text, and whether anyone has kept them. */
+export const cautionKey = ({ level = 'caution', hazard = '', text, pencilled }: Mark): string =>
+  JSON.stringify([level, toLine(hazard), toLine(text), pencilled !== undefined])
+
 /** @returns cautions grouped where they say the same, in the order given. None is left out. */
 export const toSameCautions = (cautions: readonly Mark[]): readonly SameCautions[] => {
   const groups = new Map<string, Mark[]>()
-  for (const mark of cautions) {
-    const isPencilled = mark.pencilled !== undefined
-    const key = JSON.stringify([mark.level ?? 'caution', toLine(mark.hazard ?? ''), toLine(mark.text), isPencilled])
-    groups.set(key, [...(groups.get(key) ?? []), mark])
-  }
+  for (const mark of cautions) groups.set(cautionKey(mark), [...(groups.get(cautionKey(mark)) ?? []), mark])
   return [...groups.values()].flatMap(all => (all[0] === undefined ? [] : [{ mark: all[0], all }]))
 }
 

@@ -1,0 +1,118 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { toSheet } from '@/lib/procedure/sheet'
+import { toChaptersJson, toChaptersVtt, toFfmetadata } from '@/lib/publish/chapter-files'
+import { type Chapter, toChapters } from '@/lib/publish/chapters'
+import { projectOf, step } from '../../builders'
+import { anyProject, HOSTILE } from './arbitrary'
+import { exampleProject } from './example'
+import { plainCue, referenceCues } from './reference'
+
+const ms = (seconds: number) => Math.round(seconds * 1000) / 1000
+
+describe('chapters', () => {
+  test('[P11] begin at 0 and follow each other without gaps, whatever the project', () => {
+    fc.assert(
+      fc.property(anyProject, fc.integer({ min: 0, max: 60 }), (project, least) => {
+        const sheet = toSheet(project)
+        const chapters = toChapters(sheet, least)
+        for (const [i, { start, end }] of chapters.entries()) {
+          expect(start).toBe(i === 0 ? 0 : chapters[i - 1]?.end)
+          expect(end).toBeGreaterThanOrEqual(start)
+          if (chapters.length > 1)
+            expect(end - start).toBeGreaterThanOrEqual(i === chapters.length - 1 ? 0 : Math.min(least, end - start))
+        }
+        if (chapters.length > 0) {
+          const steps = chapters.flatMap(chapter => chapter.steps)
+          expect([...steps].sort((a, b) => a - b)).toEqual(sheet.steps.map(each => each.number))
+        }
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  test('[P11] join what is shorter than the least length, and keep both titles', () => {
+    const sheet = toSheet(projectOf(step(0, 5, 'One'), step(5, 40, 'Two'), step(40, 44, 'Three'), step(44, 90, 'Four')))
+    expect(toChapters(sheet, 10).map(({ start, end, title }) => [start, end, title])).toEqual([
+      [0, 44, 'One; Two; Three'],
+      [44, 90, 'Four'],
+    ])
+  })
+
+  const chapters = toChapters(toSheet(exampleProject()))
+
+  test('[P11] read back from WebVTT by another parser (vtt.js)', () => {
+    expect(referenceCues(toChaptersVtt(chapters)).map(cue => [cue.start, cue.end, plainCue(cue.text)])).toEqual(
+      chapters.map(({ start, end, title }) => [ms(start), ms(end), title]),
+    )
+  })
+
+  test('[P11] read back from JSON', () => {
+    expect(JSON.parse(toChaptersJson(chapters, 'Drill'))).toMatchObject({
+      version: '1.2.0',
+      title: 'Drill',
+      chapters: chapters.map(({ start, end, title }) => ({ startTime: ms(start), endTime: ms(end), title })),
+    })
+  })
+
+  const hasFfmpeg = spawnSync('ffmpeg', ['-version']).status === 0 && spawnSync('ffprobe', ['-version']).status === 0
+  test.skipIf(hasFfmpeg)(
+    '[P11] skipped: ffmpeg and ffprobe are not installed (Debian: apt-get install ffmpeg)',
+    () => {},
+  )
+  test.skipIf(!hasFfmpeg)('[P11] read back from ffmetadata by ffprobe, hostile titles too', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'chapters-'))
+    const titles = HOSTILE.map(each => each.replace(/[\p{Cc}\p{Cs}]+/gu, ' ').trim()).filter(
+      each => each !== '' && each.length < 200,
+    )
+    const written: readonly Chapter[] = titles.map((title, i) => ({
+      start: i * 10,
+      end: i * 10 + 10,
+      title,
+      steps: [i + 1],
+    }))
+    writeFileSync(join(folder, 'a.ffmeta'), toFfmetadata(written, 'A = title; #1'))
+    const length = String(written.length * 10)
+    const made = spawnSync(
+      'ffmpeg',
+      [
+        '-loglevel',
+        'error',
+        '-y',
+        '-f',
+        'lavfi',
+        '-i',
+        `anullsrc=d=${length}`,
+        '-i',
+        join(folder, 'a.ffmeta'),
+        '-map_metadata',
+        '1',
+        '-map_chapters',
+        '1',
+        '-c:a',
+        'pcm_u8',
+        join(folder, 'a.mka'),
+      ],
+      { encoding: 'utf8' },
+    )
+    expect([made.status, made.stderr]).toEqual([0, ''])
+    const shown = spawnSync(
+      'ffprobe',
+      ['-v', 'error', '-of', 'json', '-show_chapters', '-show_format', join(folder, 'a.mka')],
+      { encoding: 'utf8' },
+    )
+    const probe = JSON.parse(shown.stdout)
+    expect(
+      probe.chapters.map((c: { start_time: string; end_time: string; tags: { title: string } }) => [
+        Number(c.start_time),
+        Number(c.end_time),
+        c.tags.title,
+      ]),
+    ).toEqual(written.map(({ start, end, title }) => [start, end, title.replace(/\\+$/, '')]))
+    expect(probe.format.tags.title).toBe('A = title; #1')
+  })
+})
