@@ -203,6 +203,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         <PublishDialog
           project={project}
           findings={findings}
+          onPerform={perform}
           onReadBack={() => setDialog('read-back')}
           onClose={() => setDialog(undefined)}
         />

@@ -4,16 +4,19 @@ import { useEffect, useMemo, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import { Choice, Field } from '@/components/ui/Field'
+import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
 import type { PublicationName, PublishedFile, PublishOptions, UnitChoice } from '@/lib/publish/publication'
 import { PUBLICATIONS } from '@/lib/publish/publications'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
+import { Release } from './Release'
 import { saveFile } from './saving'
 
 type Props = {
   readonly project: Project
   readonly findings: readonly Finding[]
+  readonly onPerform: (...edits: Edit[]) => void
   readonly onReadBack: () => void
   readonly onClose: () => void
 }
@@ -66,7 +69,7 @@ const Preview = ({ file }: { readonly file: PublishedFile }) => {
 }
 
 /** What is published, from one sheet: chosen, looked at, saved. */
-export const PublishDialog = ({ project, findings, onReadBack, onClose }: Props) => {
+export const PublishDialog = ({ project, findings, onPerform, onReadBack, onClose }: Props) => {
   const [name, setName] = useState<PublicationName>('sheet')
   const [units, setUnits] = useState<UnitChoice>('as-said')
   const [isKeptOnly, setKeptOnly] = useState(false)
@@ -124,6 +127,7 @@ export const PublishDialog = ({ project, findings, onReadBack, onClose }: Props)
               </span>
             </label>
           ))}
+          <Release project={project} options={options} stops={stops.length} onPerform={onPerform} />
           <Button look="quiet" onClick={onReadBack}>
             Read an edited sheet back…
           </Button>

@@ -36,7 +36,5 @@ export const undo = ({ past, present, future }: History): History => {
 /** @returns the history one change forward; the same where there is none. */
 export const redo = ({ past, present, future }: History): History => {
   const [after, ...rest] = future
-  return after === undefined
-    ? { past, present, future }
-    : { past: [...past, present], present: after, future: rest }
+  return after === undefined ? { past, present, future } : { past: [...past, present], present: after, future: rest }
 }
