@@ -158,7 +158,7 @@ export const applyCorrections = ({ text, lexemes, drafts }: Drafted): void => {
     }
     next.notes.push(
       { kind: 'withdrawn', text: `“${gone}” was said first and taken back` },
-      ...draft.notes.filter(note => note.kind === 'withdrawn'),
+      ...draft.notes.filter(note => note.kind === 'withdrawn').slice(0, 2),
     )
     next.isCorrection = true
   }

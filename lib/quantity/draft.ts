@@ -49,8 +49,12 @@ const STARTS = new Set([
   'negation',
 ])
 
-const canStart = (lexeme: Lexeme): boolean =>
-  lexeme.is === 'number' || (lexeme.is === 'role' && STARTS.has(lexeme.role)) || ['a', 'an', '-'].includes(lexeme.text)
+const canStart = (lexeme: Lexeme): boolean => {
+  if (lexeme.is === 'number') return true
+  return lexeme.is === 'role'
+    ? STARTS.has(lexeme.role)
+    : lexeme.text === 'a' || lexeme.text === 'an' || lexeme.text === '-'
+}
 
 const toDraft = (phrase: Phrase): Draft => ({
   ...(phrase.low === undefined ? {} : { low: phrase.low }),

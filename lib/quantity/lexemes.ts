@@ -74,21 +74,24 @@ const isPronoun = (tokens: readonly Token[], i: number): boolean => {
 export const toLexemes = (text: string): readonly Lexeme[] => {
   const tokens = toTokens(text)
   const lexemes: Lexeme[] = []
-  let i = 0
-  const common = (after: number): Common => ({
-    text: textOf(tokens, i, after),
-    at: tokens[i]?.at ?? 0,
-    to: tokens[after - 1]?.to ?? 0,
-    first: i,
-    after,
-    isGlued: tokens[i]?.isGlued ?? false,
-  })
-  while (i < tokens.length) {
-    const lexeme = lexemeAt(tokens, i, lexemes.at(-1), common)
-    lexemes.push(lexeme)
-    i = lexeme.after
+  let before: Lexeme | undefined
+  for (let i = 0; i < tokens.length; i = before.after) {
+    before = lexemeAt(tokens, i, before)
+    lexemes.push(before)
   }
   return lexemes
+}
+
+const common = (tokens: readonly Token[], first: number, after: number): Common => {
+  const token = tokens[first]
+  return {
+    text: textOf(tokens, first, after),
+    at: token?.at ?? 0,
+    to: tokens[after - 1]?.to ?? 0,
+    first,
+    after,
+    isGlued: token?.isGlued ?? false,
+  }
 }
 
 /** After `between`, an `and` inside a number is kept for the range where the range has no other: `between one hundred and one fifty`. */
@@ -112,25 +115,27 @@ const roleAt = (tokens: readonly Token[], i: number): Match<Role> | undefined =>
   return role !== undefined && isAfter && opens && readNumeral(tokens, role.to) !== undefined ? undefined : role
 }
 
-const lexemeAt = (
-  tokens: readonly Token[],
-  i: number,
-  before: Lexeme | undefined,
-  common: (after: number) => Common,
-): Lexeme => {
+const lexemeAt = (tokens: readonly Token[], i: number, before: Lexeme | undefined): Lexeme => {
   const designation = readDesignation(tokens, i)
-  if (designation !== undefined) return { ...common(designation.to), is: 'name', designation }
+  if (designation !== undefined)
+    return Object.assign(common(tokens, i, designation.to), { is: 'name' as const, designation })
   const afterNumber = before?.is === 'number'
   const unit = longestMatch(UNIT_WORDS, tokens, i)
   const role = roleAt(tokens, i)
-  if (afterNumber && unit !== undefined && unit.to >= (role?.to ?? 0))
-    return { ...common(unit.to), is: 'unit', unit: unit.value }
+  const asUnit = (): Lexeme | undefined =>
+    unit === undefined
+      ? undefined
+      : Object.assign(common(tokens, i, unit.to), { is: 'unit' as const, unit: unit.value })
+  if (afterNumber && unit !== undefined && unit.to >= (role?.to ?? 0)) return asUnit() ?? plainLexeme(tokens, i)
   const numeral = isPlace(tokens, i) || isPronoun(tokens, i) ? undefined : numeralAt(tokens, i, before)
   if (role !== undefined && role.to > (numeral?.to ?? 0) && role.to >= (unit?.to ?? 0))
-    return { ...common(role.to), is: 'role', role: role.value }
-  if (numeral !== undefined) return { ...common(numeral.to), is: 'number', numeral }
-  if (unit !== undefined && (unit.value.isSymbol !== true || afterNumber))
-    return { ...common(unit.to), is: 'unit', unit: unit.value }
-  const token = tokens[i]
-  return { ...common(i + 1), is: token !== undefined && STOPS.has(token.text) ? 'stop' : 'word' }
+    return Object.assign(common(tokens, i, role.to), { is: 'role' as const, role: role.value })
+  if (numeral !== undefined) return Object.assign(common(tokens, i, numeral.to), { is: 'number' as const, numeral })
+  if (unit !== undefined && (unit.value.isSymbol !== true || afterNumber)) return asUnit() ?? plainLexeme(tokens, i)
+  return plainLexeme(tokens, i)
+}
+
+const plainLexeme = (tokens: readonly Token[], i: number): Lexeme => {
+  const { text = '', at = 0, to = 0, isGlued = false } = tokens[i] ?? {}
+  return { is: STOPS.has(text) ? 'stop' : 'word', text, at, to, first: i, after: i + 1, isGlued }
 }
