@@ -65,16 +65,16 @@ ul, ol { margin: 0; padding: 0; list-style: none }
 .uses { color: #4a5560; font-size: 9pt }
 .box { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #16202b; margin-top: 0.9mm; flex: none }
 .step { break-inside: avoid; border-top: 0.3mm solid #b9b3a4; padding: 3mm 0 2.5mm }
-.action { display: grid; grid-template-columns: 5mm 9mm 1fr auto; gap: 1.5mm; align-items: baseline }
+.action { display: grid; grid-template-columns: 5mm 7mm 1fr auto; gap: 1.5mm; align-items: baseline }
 .action .box { align-self: start; margin-top: 1.1mm }
 .number { font-weight: 700; font-size: 12pt; text-align: right }
 .action p { font-weight: 700; margin: 0 }
-.under { margin: 1.5mm 0 0 18.5mm }
+.under { margin: 1.5mm 0 0 16.5mm }
 .still { display: block; max-width: 100%; max-height: 70mm; border: 0.3mm solid #b9b3a4; margin: 2mm 0 }
 .detail { display: grid; grid-template-columns: 21mm 1fr auto; gap: 2mm; margin-top: 0.8mm; align-items: baseline }
 .detail .kind { font-size: 9pt; letter-spacing: 0.03em; color: #17457a; font-weight: 700 }
 .spec { background: #f4f1e8; border-left: 1mm solid #17457a; padding: 1mm 2mm; margin-left: -3mm; break-inside: avoid }
-.value { font-weight: 700; white-space: normal }
+.value { font-weight: 700; font-size: 0.95em; white-space: normal }
 .measured { display: grid; grid-template-columns: max-content 26mm auto; gap: 1.5mm; align-items: end; font-size: 9pt; color: #4a5560; white-space: nowrap }
 .measured .blank { border-bottom: 0.3mm solid #16202b; height: 5mm }
 table { border-collapse: collapse; width: 100%; font-size: 9.5pt }

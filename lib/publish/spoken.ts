@@ -1,6 +1,5 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { cueText, type Sentence, type Transcript } from '@/lib/procedure/recording'
-import { sharedTime } from '@/lib/procedure/time'
 import { readQuantities } from '@/lib/quantity/read'
 import { toLine } from './text'
 import { formatValue } from './value'
@@ -57,12 +56,16 @@ const wordAt = (starts: readonly number[], at: number): number => {
   return Math.max(0, i)
 }
 
-/** Writes the value of one spec mark in figures where it was spoken in words. */
-const inFigures = (words: readonly SpokenText[], mark: Mark): readonly SpokenText[] => {
-  const from = words.findIndex(word => sharedTime(word, mark) > 0)
-  const to = words.findLastIndex(word => sharedTime(word, mark) > 0)
-  if (from < 0 || mark.quantity === undefined) return words
-  const part = words.slice(from, to + 1)
+/** Words `from` up to `to` give way to the value in figures. */
+type Swap = { readonly from: number; readonly to: number; readonly figures: readonly SpokenText[] }
+
+/** The value of one spec mark in figures, where it was spoken in words. */
+const toSwap = (words: readonly SpokenText[], mark: Mark): Swap | undefined => {
+  if (mark.quantity === undefined) return undefined
+  const from = words.findIndex(word => word.end > mark.start)
+  if (from < 0) return undefined
+  const until = words.findIndex((word, i) => i >= from && word.start >= mark.end)
+  const part = words.slice(from, until < 0 ? undefined : until)
   const starts: number[] = []
   let text = ''
   for (const word of part) {
@@ -72,17 +75,28 @@ const inFigures = (words: readonly SpokenText[], mark: Mark): readonly SpokenTex
   const reading = readQuantities(text).find(
     ({ quantity: q, text: said }) => !/\d/.test(said) && isSameValue(mark, q.low, q.high, q.nominal),
   )
-  if (reading === undefined) return words
+  if (reading === undefined) return undefined
   const [a, b] = [wordAt(starts, reading.at), wordAt(starts, reading.to - 1)]
   const [first, last] = [part[a], part[b]]
-  if (first === undefined || last === undefined) return words
+  if (first === undefined || last === undefined) return undefined
   const tail = /[.,;:?!]*$/.exec(last.text)?.[0] ?? ''
   // No-break spaces: a value is never parted from its unit.
   const value = formatValue(mark.quantity, undefined, 'as-said').replace(/ /g, '\u00A0')
-  const figures = spread(`${value}${tail}`, first.start, last.end, first.speaker)
-  return [...words.slice(0, from + a), ...figures, ...words.slice(from + b + 1)]
+  return { from: from + a, to: from + b + 1, figures: spread(`${value}${tail}`, first.start, last.end, first.speaker) }
 }
 
 /** @returns the words with the values of spec marks in figures, where they were spoken in words and read as the same value. */
-export const withFigures = (words: readonly SpokenText[], marks: readonly Mark[]): readonly SpokenText[] =>
-  marks.filter(mark => mark.kind === 'spec').reduce(inFigures, words)
+export const withFigures = (words: readonly SpokenText[], marks: readonly Mark[]): readonly SpokenText[] => {
+  const swaps = marks
+    .filter(mark => mark.kind === 'spec')
+    .flatMap(mark => toSwap(words, mark) ?? [])
+    .sort((a, b) => a.from - b.from || a.to - b.to)
+  const out: SpokenText[] = []
+  let at = 0
+  for (const { from, to, figures } of swaps) {
+    if (from < at) continue
+    out.push(...words.slice(at, from), ...figures)
+    at = to
+  }
+  return [...out, ...words.slice(at)]
+}
