@@ -5,6 +5,7 @@ import { findingLine, findingLines } from './findings'
 import { type Block, bullets, emphasis, heading, item, link, paragraph, quote, strong, table, text } from './nodes'
 import type { PublishOptions } from './publication'
 import { SECTIONS } from './sections'
+import { marksOf } from './selection'
 import { countOf, toLine, toParagraphs } from './text'
 import { CLOSING_HEADING, CLOSING_NOTE, formatInterval } from './words'
 
@@ -19,21 +20,12 @@ const shortened = (lines: readonly string[]): readonly string[] =>
     ? lines
     : [...lines.slice(0, MOST_AT_HEAD), `and ${lines.length - MOST_AT_HEAD} more, in the review`]
 
-/** How many marks a sheet holds, and how many cautions among the pencilled. */
+/** How many marks a sheet holds, how many of them are pencilled, and how many cautions among those. */
 const counts = (sheet: Sheet) => {
-  const marks = [
-    ...sheet.loose,
-    ...sheet.steps.flatMap(s => [
-      s.mark,
-      ...[s.cautions, s.specs, s.checks, s.reasons, s.symptoms, s.tools, s.materials].flat(),
-    ]),
-  ]
+  const marks = marksOf(sheet)
   const pencilled = marks.filter(mark => mark.pencilled !== undefined)
-  return {
-    all: marks.length,
-    pencilled: pencilled.length,
-    cautions: pencilled.filter(m => m.kind === 'caution').length,
-  }
+  const cautions = pencilled.filter(mark => mark.kind === 'caution')
+  return { all: marks.length, pencilled: pencilled.length, cautions: cautions.length }
 }
 
 /**

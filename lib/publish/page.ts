@@ -27,10 +27,9 @@ const plain = ({ label, text, value, tail, aside }: Shown): string => {
   return `${label === undefined ? '' : `${label}: `}${body}${aside === undefined ? '' : ` (${aside})`}`
 }
 
-const line = (mark: Mark, { units }: LineSetting): string => {
-  const flag = mark.pencilled === undefined ? '' : ' [pencilled]'
-  return `${plain(toShown(mark, units))}${flag}`
-}
+const flag = (mark: Mark): string => (mark.pencilled === undefined ? '' : ' [pencilled]')
+
+const line = (mark: Mark, { units }: LineSetting): string => `${plain(toShown(mark, units))}${flag(mark)}`
 
 const clipOf = (mark: Mark, setting: LineSetting): Clip => ({
   '@type': 'Clip',
@@ -82,10 +81,13 @@ export const toHowTo = (whole: Sheet, options: PublishOptions = {}): WithContext
     ...(toLine(equipment) === '' ? {} : { about: { '@type': 'Thing', name: toLine(equipment) } }),
     ...(toLine(revision) === '' ? {} : { version: toLine(revision) }),
     ...(toLine(author) === '' ? {} : { author: { '@type': 'Person', name: toLine(author) } }),
-    tool: toThings(sheet, 'tool').map(({ name }) => ({ '@type': 'HowToTool' as const, name })),
-    supply: toThings(sheet, 'material').map(({ name, price }) => ({
+    tool: toThings(sheet, 'tool').map(({ name, mark }) => ({
+      '@type': 'HowToTool' as const,
+      name: `${name}${flag(mark)}`,
+    })),
+    supply: toThings(sheet, 'material').map(({ name, price, mark }) => ({
       '@type': 'HowToSupply' as const,
-      name,
+      name: `${name}${flag(mark)}`,
       ...(price === undefined ? {} : { estimatedCost: price }),
     })),
     step: [

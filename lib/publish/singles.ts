@@ -67,7 +67,9 @@ export const SINGLES: readonly Publication[] = [
         import('./captions'),
         import('./caption-files'),
       ])
-      const spoken = withFigures(toSpoken(transcript, options.sentences), project.marks)
+      const isKeptOnly = options.pencilled === 'leave-out'
+      const marks = project.marks.filter(mark => !isKeptOnly || mark.pencilled === undefined)
+      const spoken = withFigures(toSpoken(transcript, options.sentences), marks)
       const captions = toCaptions(spoken, options.captions)
       if (captions.length === 0) return []
       const notices = captionNotices(captions, options.captions)

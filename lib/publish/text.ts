@@ -7,10 +7,6 @@ const BREAKS = /[\t\n\v\f\r\u0085\u2028\u2029 ]+/gu
  */
 const UNSHOWABLE = /[\p{Cc}\p{Cs}\u202A-\u202E\u2066-\u2069\uFEFF\uFFFE\uFFFF]/gu
 
-/** @returns the text without characters that no document may carry. Line feeds and tabs stay. */
-export const toShowable = (text: string): string =>
-  text.replace(UNSHOWABLE, found => (found === '\n' || found === '\t' ? found : ''))
-
 /**
  * A text as one line of a document: white space folded, unshowable characters dropped.
  *

@@ -7,6 +7,7 @@ import { toSheet } from '@/lib/procedure/sheet'
 import { type Comparison, compareSheet } from '@/lib/publish/compare'
 import { toSheetMarkdown } from '@/lib/publish/markdown'
 import { moves } from '@/lib/publish/moves'
+import { markdown } from '@/lib/publish/processor'
 import { parseSheetMarkdown } from '@/lib/publish/read-markdown'
 import { anyProject } from './arbitrary'
 import { exampleProject } from './example'
@@ -128,6 +129,43 @@ describe('a sheet edited by hand', () => {
 })
 
 const plain = (marks: readonly Mark[]) => [...marks].sort((a, b) => (a.id < b.id ? -1 : 1))
+
+describe('a sheet that another program rewrote', () => {
+  const project = exampleProject()
+  const stills = new Map([['step-2', 'stills/001.jpg']])
+  const withStill = {
+    ...project,
+    marks: project.marks.map(mark =>
+      mark.id === 'step-2' ? { ...mark, still: { time: 80, alt: 'Both [belts] off', file: 'a.jpg' } } : mark,
+    ),
+  }
+  const text = toSheetMarkdown(toSheet(withStill), {}, stills)
+
+  test('[P3] with other bullets, emphasis, padding and numbers says nothing changed', () => {
+    const rewritten = markdown()
+      .data('settings', {
+        bullet: '*',
+        emphasis: '_',
+        listItemIndent: 'tab',
+        incrementListMarker: false,
+        closeAtx: true,
+      })
+      .processSync(text)
+    expect(String(rewritten)).not.toBe(text)
+    expect(compared(withStill, String(rewritten))).toEqual({ changes: [], unread: [] })
+  })
+
+  test('[P3] with the line ends and byte order mark of Windows says nothing changed', () => {
+    expect(compared(withStill, `\uFEFF${text.replaceAll('\n', '\r\n')}`)).toEqual({ changes: [], unread: [] })
+  })
+
+  test('[P3] with another alternative text changes the picture of the step', () => {
+    const read = compared(withStill, text.replace('Both \\[belts\\] off', 'The belts'))
+    expect(read.changes.map(change => change.edit)).toEqual([
+      { do: 'change-mark', id: 'step-2', to: { still: { time: 80, alt: 'The belts', file: 'a.jpg' } } },
+    ])
+  })
+})
 
 describe('all changes applied', () => {
   test('[P3] bring any project to what any sheet says', () => {
