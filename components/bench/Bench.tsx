@@ -8,8 +8,7 @@ import { Sheet } from '@/components/sheet/Sheet'
 import { toSheet } from '@/lib/procedure/sheet'
 import { readQuantities } from '@/lib/quantity/read'
 import type { Finding } from '@/lib/review/rule'
-import { toSentences } from '@/lib/transcript/sentence'
-import { toTalk, type WordRange } from '@/lib/transcript/talk'
+import type { WordRange } from '@/lib/transcript/talk'
 import styles from './bench.module.css'
 import { FootagePane } from './FootagePane'
 import { KeysDialog } from './KeysDialog'
@@ -23,6 +22,7 @@ import { useCommands } from './useCommands'
 import { useDrafting } from './useDrafting'
 import { useFindings } from './useFindings'
 import { useSingleKeys } from './useSingleKeys'
+import { useTalk } from './useTalk'
 
 const ReadBackDialog = dynamic(() => import('./ReadBackDialog').then(({ ReadBackDialog: dialog }) => dialog))
 const TimesDialog = dynamic(() => import('./TimesDialog').then(({ TimesDialog: dialog }) => dialog))
@@ -55,7 +55,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const playhead = useMemo(createPlayhead, [])
   const controller = useRef<FootageController>(null)
 
-  const talk = useMemo(() => toTalk(transcript === null ? [] : toSentences(transcript)), [transcript])
+  const { talk, isSet } = useTalk(transcript)
   const sheet = useMemo(() => toSheet(project), [project])
   const reviewed = useFindings(project)
   const { findings } = reviewed
@@ -157,6 +157,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
           <TalkSurface
             project={project}
             talk={talk}
+            isSet={isSet}
             reviewed={reviewed}
             chosen={chosen}
             words={words}

@@ -7,6 +7,7 @@ import type { Kind } from '@/lib/procedure/kinds'
 import type { Project } from '@/lib/procedure/project'
 import type { Finding } from '@/lib/review/rule'
 import { type Talk as TalkText, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
+import styles from './bench.module.css'
 import { KindBar } from './KindBar'
 import { PencilStrip } from './PencilStrip'
 import type { Playhead } from './playhead'
@@ -17,6 +18,8 @@ import type { Drafting } from './useDrafting'
 type Props = {
   readonly project: Project
   readonly talk: TalkText
+  /** Whether the talk is set yet. */
+  readonly isSet: boolean
   readonly reviewed: FromReviewer
   readonly chosen: string | undefined
   readonly words: WordRange | undefined
@@ -68,6 +71,12 @@ export const TalkSurface = (props: Props) => {
         onTranscript={taken => onPerform({ do: 'set-transcript', transcript: taken })}
         onNotice={props.onNotice}
       />
+    )
+  if (!props.isSet)
+    return (
+      <p className={styles.place} role="status">
+        Setting the talk
+      </p>
     )
   return (
     <>

@@ -7,7 +7,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   'lib/quantity': [],
   'lib/trade': [],
   'lib/procedure': ['lib/quantity'],
-  'lib/transcript': ['lib/procedure'],
+  'lib/transcript': ['lib/procedure', 'lib/trade'],
   'lib/footage': ['lib/procedure'],
   'lib/store': ['lib/procedure'],
   'lib/draft': ['lib/procedure', 'lib/quantity', 'lib/transcript', 'lib/trade'],
