@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs'
 import { defineConfig } from '@playwright/test'
 
+/** Where tests that need a language model let one listen; nothing listens there otherwise. */
+export const MODEL_PORT = 4399
 const PORT = Number(process.env.TELLWRIGHT_TEST_PORT ?? 4317)
 const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium'
 if (!existsSync(executablePath))
@@ -42,5 +44,6 @@ export default defineConfig({
     url: `http://127.0.0.1:${PORT}`,
     reuseExistingServer: process.env.CI === undefined,
     timeout: 60_000,
+    env: { TELLWRIGHT_MODEL: `http://127.0.0.1:${MODEL_PORT}/v1/chat/completions` },
   },
 })

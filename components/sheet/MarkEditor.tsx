@@ -3,14 +3,19 @@
 import { Button } from '@/components/ui/Button'
 import { Choice, Field } from '@/components/ui/Field'
 import { KIND_KEYS, SIGNAL_LEVELS } from '@/components/ui/kinds'
+import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import { formatTime, parseTime } from '@/lib/procedure/time'
 import type { SheetActions } from './actions'
 import { changeMark, setText } from './changes'
+import { Reword } from './Reword'
 import { SpecFields } from './SpecFields'
 import styles from './sheet.module.css'
 
 type Props = { readonly mark: Mark; readonly steps: readonly Mark[]; readonly actions: SheetActions }
+
+/** Kinds whose words a model may propose anew; names of things and of quantities stay. */
+const REWORDABLE: readonly Kind[] = ['step', 'caution', 'check', 'reason', 'symptom']
 
 const exact = (seconds: number): string => {
   const whole = formatTime(seconds)
@@ -110,6 +115,7 @@ export const MarkEditor = ({ mark, steps, actions }: Props) => (
         Said: <q>{mark.said}</q>
       </p>
     )}
+    {REWORDABLE.includes(mark.kind) && <Reword mark={mark} actions={actions} />}
     {mark.kind === 'step' && <StepFields mark={mark} steps={steps} actions={actions} />}
     {mark.kind === 'caution' && <CautionFields mark={mark} actions={actions} />}
     {mark.kind === 'spec' && <SpecFields mark={mark} actions={actions} />}
