@@ -9,11 +9,11 @@ const set = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/))
 
 /** Words that make a bare number near them a value. */
 const CUES = set(
-  'gap gapped clearance torque torqued limit spec specs specification lash pressure temp temperature preload runout endplay end-play backlash deflection slack tolerance setting voltage reading dial dialed dialled regulator thermostat thickness depth height pitch level lift idle advance timing free-play crush squish protrusion interference',
+  'tread idle idles rpm revs gap gapped clearance torque torqued limit spec specs specification lash pressure temp temperature preload runout endplay end-play backlash deflection slack tolerance setting voltage reading dial dialed dialled regulator thermostat thickness depth height pitch level lift idle advance timing free-play crush squish protrusion interference',
 )
 /** Verbs whose object a bare number is: `heat it to 220`, `set it at 40`. */
 const VERBS = set(
-  "set heat heated torque torqued tighten tightened dial dialed bump gap gapped adjust adjusted shim shimmed bring preheat warm charge inflate pump keep hold maintain crank ramp limit should shouldn't calls call says reads stay stays drop drops get gets come comes cool going go asks settle settles sit sits should be",
+  "replace replaced set heat heated torque torqued tighten tightened dial dialed bump gap gapped adjust adjusted shim shimmed bring preheat warm charge inflate pump keep hold maintain crank ramp limit should shouldn't calls call says reads stay stays drop drops get gets come comes cool going go asks settle settles sit sits should be",
 )
 const LINK = set(
   "of is to at it the be should a its it's them that for on up down around by = : says was about your this in between from and want wants you",
@@ -22,7 +22,7 @@ const HEAT = set(
   'heater heaters hotend warm-up cooled cooling heat heated hot cool temp temperature preheat nozzle oven bed degrees warm hotend bake melt',
 )
 
-type BareKind = 'temperature' | 'torque' | 'pressure' | 'other'
+type BareKind = 'temperature' | 'torque' | 'pressure' | 'rotation' | 'other'
 
 /** Whether anything makes a number without unit a value. */
 const isValue = ({ lexemes }: Drafted, draft: Draft): boolean => {
@@ -73,6 +73,7 @@ const kindOf = (words: readonly string[]): BareKind => {
     if (HEAT.has(word)) return 'temperature'
     if (/^(?:torque|tighten)/.test(word)) return 'torque'
     if (/^(?:pressure|inflate|regulator)/.test(word)) return 'pressure'
+    if (/^(?:idle|idles|rpm|revs)$/.test(word)) return 'rotation'
   }
   return 'other'
 }
@@ -81,6 +82,7 @@ const KINDS: Readonly<Record<BareKind, readonly string[]>> = {
   temperature: ['temperature'],
   torque: ['torque'],
   pressure: ['pressure'],
+  rotation: ['rotation'],
   other: [
     'torque',
     'pressure',
@@ -121,6 +123,11 @@ export const settleBare = (drafted: Drafted, draft: Draft, context: string): voi
             .reverse(),
         )
       : said
+  if (said === 'rotation' && draft.phrase.term.value >= 100) {
+    draft.code = '{rev}/min'
+    draft.notes.push({ kind: 'settled', text: 'no unit was said: read as rpm, by what turns' })
+    return
+  }
   if (kind === 'temperature' && draft.phrase.term.value > 12) {
     const system = voteSystem(drafted.text, context)
     if (system === undefined) {
@@ -144,10 +151,31 @@ export const settleBare = (drafted: Drafted, draft: Draft, context: string): voi
   draft.notes.push({ kind: 'settled', text: `no unit was said: ${unitSymbol(unit)} taken from what was said before` })
 }
 
+/** The largest denominator said in a draft. */
+const finestOf = ({ lexemes }: Drafted, draft: Draft): number =>
+  Math.max(
+    0,
+    ...lexemes
+      .slice(draft.from, draft.to)
+      .map(lexeme => (lexeme.is === 'number' ? (lexeme.numeral.denominator ?? 0) : 0)),
+  )
+
+/** Whether something is turned near by, so that a sixteenth may be of a turn. */
+const isTurned = ({ lexemes }: Drafted, draft: Draft): boolean =>
+  lexemes
+    .slice(Math.max(0, draft.from - 8), draft.to + 4)
+    .some(({ text }) => /^(?:turns?|screw|back|slacken|tighten|clockwise)$/.test(text))
+
 /** Fractions the trade says without their unit: thousandths are of an inch, hundredths of a millimetre. */
-export const settleParts = (draft: Draft): boolean => {
+export const settleParts = (drafted: Drafted, draft: Draft): boolean => {
   const numeral = draft.phrase.term.number?.numeral
   const isSpoken = numeral?.denominator !== undefined && numeral.hasFigures !== true
+  const isRuler = [16, 32, 64].includes(finestOf(drafted, draft)) && !isTurned(drafted, draft)
+  if (isRuler && (draft.phrase.isRange || draft.bound !== undefined || isValue(drafted, draft))) {
+    draft.code = '[in_i]'
+    draft.notes.push({ kind: 'settled', text: 'sixteenths, thirty-seconds and sixty-fourths read as of an inch' })
+    return true
+  }
   if (!isSpoken || ![100, 1000, 10_000].includes(numeral.denominator ?? 0)) return false
   const isInch = numeral.denominator !== 100
   draft.code = isInch ? '[in_i]' : 'mm'

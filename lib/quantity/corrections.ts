@@ -123,11 +123,28 @@ const renameUnit = (lexemes: readonly Lexeme[], draft: Draft, from: number): boo
 const isClarification = (lexeme: Lexeme | undefined): boolean =>
   lexeme?.is === 'role' && lexeme.role === 'clarification'
 
+/** `not fifteen, fifty`, `eleven, not twelve`. */
+const isDenied = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
+  const before = lexemes[draft.from - 1]
+  return (
+    before?.is === 'role' &&
+    before.role === 'negation' &&
+    before.text === 'not' &&
+    draft.bound === undefined &&
+    draft.low === undefined &&
+    draft.high === undefined
+  )
+}
+
 /** Withdrawn values leave; the value that takes their place says so. */
 export const applyCorrections = ({ text, lexemes, drafts }: Drafted): void => {
   for (let n = 0; n < drafts.length; n++) {
     const draft = drafts[n]
     if (draft === undefined || draft.dropped !== undefined) continue
+    if (isDenied(lexemes, draft)) {
+      draft.dropped = 'said not to be'
+      continue
+    }
     clarify(lexemes, draft)
     const marker = findCorrection(lexemes, draft)
     if (marker === undefined) continue

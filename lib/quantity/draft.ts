@@ -46,6 +46,7 @@ const STARTS = new Set([
   'more',
   'less',
   'minus',
+  'plus',
   'negation',
 ])
 

@@ -1,6 +1,6 @@
 import type { Draft } from './draft'
 import type { Lexeme } from './lexemes'
-import { isComparable } from './units'
+import { dimensionOf, isComparable } from './units'
 
 const SAYS = new Set([
   "that's",
@@ -53,7 +53,14 @@ const SAYS = new Set([
 export const markEquivalents = (lexemes: readonly Lexeme[], drafts: readonly Draft[]): void => {
   for (let n = 1; n < drafts.length; n++) {
     const [a, b] = [drafts[n - 1], drafts[n]]
-    if (a?.code === undefined || b?.code === undefined || a.code === b.code || !isComparable(a.code, b.code)) continue
+    if (
+      a?.code === undefined ||
+      b?.code === undefined ||
+      a.code === b.code ||
+      dimensionOf(a.code) === 'time' ||
+      !isComparable(a.code, b.code)
+    )
+      continue
     if (b.from - a.to > 8 || b.from < a.to) continue
     const between = lexemes.slice(a.to, b.from).map(lexeme => lexeme.text)
     const isStated = between.length > 0 && between.every(word => word.split(' ').every(part => SAYS.has(part)))

@@ -13,7 +13,7 @@ export type FormatOptions = {
   readonly isApproximate?: boolean
 }
 
-const TIGHT = new Set(['°'])
+const TIGHT = new Set(['°', ':1'])
 
 const withUnit = (figures: string, unit: string | undefined, value: number): string => {
   if (unit === undefined || unit === '') return figures

@@ -121,7 +121,8 @@ const lexemeAt = (tokens: readonly Token[], i: number, before: Lexeme | undefine
     return Object.assign(common(tokens, i, designation.to), { is: 'name' as const, designation })
   const afterNumber = before?.is === 'number'
   const unit = longestMatch(UNIT_WORDS, tokens, i)
-  const role = roleAt(tokens, i)
+  const role =
+    before?.is !== 'number' && tokens[i]?.text === 'min' ? { value: 'min' as const, to: i + 1 } : roleAt(tokens, i)
   const asUnit = (): Lexeme | undefined =>
     unit === undefined
       ? undefined

@@ -10,12 +10,12 @@ const LINKS = set(
 )
 /** Words of a list whose members are passes or places, which shows that a bare number there is a value. */
 const LABELS = set(
-  'low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
+  'oiled dry wet lubed lubricated loaded unloaded new used low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
 )
 
 /** Words that may follow a bare number that is a value; a noun there makes it a count. */
 const AFTER_VALUE = set(
-  "then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight",
+  "oiled lubed lubricated loaded unloaded new used empty then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight",
 )
 
 /** Whether the number is followed by something that leaves it a value: an end, a stop or a small word. */

@@ -22,6 +22,7 @@ const headAfter = (lexemes: readonly Lexeme[], to: number): string => {
     if (TOOLS.has(word) || PARTS.has(word)) return word
     const isPassed =
       word === '-' ||
+      lexeme.is === 'name' ||
       ADJECTIVES.has(word) ||
       (n > 0 && lexeme.is === 'unit') ||
       (lexeme.is === 'number' && isRating(lexemes, at))
@@ -146,13 +147,16 @@ const impliedDoubt: Doubt = ({ lexemes }, draft) => {
   if (next === 'of' && ['tea', 'coffee', 'joe'].includes(text(lexemes[draft.to + 1]))) return 'an idiom'
   if (term.value !== 1 || draft.bound !== undefined || draft.phrase.hasTolerance || draft.phrase.isRange)
     return undefined
-  if (text(lexemes[draft.from - 1]) === 'of') return 'part of what was said before'
+  const previous = lexemes[draft.from - 1]
+  if (previous?.is === 'name' || previous?.is === 'number') return 'a rate'
+  if (text(previous) === 'of') return 'part of what was said before'
   if (draft.isApproximate) return undefined
   const code = draft.unit?.code ?? draft.unit?.ambiguous ?? ''
   if (MEASURES.has(code))
     return next === '' || next === 'of' || next === 'and' || lexemes[draft.to]?.is === 'stop'
       ? undefined
       : 'an article, not a measure'
+  if (code === 'circ' && lexemes[draft.phrase.term.from]?.is === 'role') return undefined
   if (code === 'circ') return ['past', 'more', 'out', 'in', 'beyond', 'after'].includes(next) ? undefined : 'an idiom'
   return LENGTHS.has(code) || code === 'h' || code === 'min' ? undefined : 'an article, not a measure'
 }

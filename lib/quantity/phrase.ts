@@ -1,7 +1,7 @@
 import type { Lexeme } from './lexemes'
 import { type Bound, type Prefix, readPrefix } from './prefix'
 import { readTerm, type Term } from './terms'
-import { readTolerance, type Tolerance } from './tolerance'
+import { readTolerance, readUneven, type Tolerance } from './tolerance'
 import type { UnitWord } from './unit-words'
 
 /** A quantity as it stands in the talk, before units are resolved and doubtful ones thrown out. */
@@ -40,7 +40,9 @@ const kindly = (lexemes: readonly Lexeme[], i: number): number => {
   let at = i
   for (let n = 0; n < 3; n++) {
     const lexeme = lexemes[at]
-    if (lexeme?.is !== 'role' || !['about', 'up-to', 'filler'].includes(lexeme.role)) break
+    const isPassed = lexeme?.is === 'role' && ['about', 'up-to', 'filler', 'at-most', 'max'].includes(lexeme.role)
+    const isWord = lexeme?.text === 'a' && lexemes[at + 1]?.is === 'role'
+    if (!isPassed && !isWord) break
     at++
   }
   return at
@@ -69,10 +71,23 @@ const rangeWord = (
   return { to: at, isOr }
 }
 
+/** `fifty to one`: a ratio and no range. */
+const isRatio = (lexemes: readonly Lexeme[], first: Term, i: number): boolean => {
+  const one = lexemes[i]
+  return (
+    first.unit === undefined &&
+    first.value >= 2 &&
+    one?.is === 'number' &&
+    one.numeral.value === 1 &&
+    (one.text === 'one' || one.text === '1') &&
+    lexemes[i + 1]?.is !== 'unit'
+  )
+}
+
 /** The second end of a range after its first. */
 const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: Prefix): Ends | undefined => {
   const word = rangeWord(lexemes, first.to, prefix)
-  if (word === undefined) return undefined
+  if (word === undefined || isRatio(lexemes, first, word.to)) return undefined
   if (first.unit === undefined && prefix.style === undefined && isCounted(lexemes, first.from)) return undefined
   let at = kindly(lexemes, word.to)
   const sign = lexemes[at]
@@ -229,6 +244,39 @@ const limits = (
 /** Sums of decimal figures without the dust of binary ones. */
 const clean = (value: number): number => Number(value.toPrecision(12))
 
+const MIXED = new Set([
+  'mix',
+  'ratio',
+  'premix',
+  'fuel',
+  'oil',
+  'gas',
+  'petrol',
+  'mixture',
+  'blend',
+  'dilution',
+  'diluted',
+  'dilute',
+  'mixed',
+  'water',
+  'concentrate',
+  'resin',
+  'hardener',
+  'gearing',
+  'reduction',
+])
+
+/** `50:1`, `thirty-two to one mix`: a ratio, where something is mixed or geared. */
+const readRatio = (lexemes: readonly Lexeme[], i: number, prefix: Prefix, term: Term): Phrase | undefined => {
+  const sign = lexemes[term.to]
+  if (sign?.text !== 'to' && !(sign?.text === ':' && sign.isGlued)) return undefined
+  if (!isRatio(lexemes, term, term.to + 1)) return undefined
+  const near = lexemes.slice(Math.max(0, i - 8), term.to + 6)
+  const isWhole = i === 0 && (lexemes[term.to + 2] === undefined || lexemes[term.to + 2]?.is === 'stop')
+  if (!isWhole && !near.some(lexeme => MIXED.has(lexeme.text))) return undefined
+  return { ...build(lexemes, i, prefix, { ...term, unit: { code: '1', count: 'any' }, to: term.to + 2 }, undefined) }
+}
+
 /**
  * The phrase of a limit that starts at lexeme `i`, with everything that belongs to it: bound, range, tolerance.
  *
@@ -237,11 +285,24 @@ const clean = (value: number): number => Number(value.toPrecision(12))
 export const readPhrase = (lexemes: readonly Lexeme[], i: number): Phrase | undefined => {
   const prefix = readPrefix(lexemes, i)
   const start = prefix.to
+  const uneven = start === i ? readUneven(lexemes, i, { value: 0, numeral: undefined }) : undefined
+  if (uneven !== undefined) return aloneUneven(i, prefix, uneven)
   const term = readTerm(lexemes, start, true)
   if (term === undefined) return undefined
   if (prefix.style === 'plus-minus') return aloneTolerance(lexemes, i, prefix, term)
+  const ratio = readRatio(lexemes, i, prefix, term)
+  if (ratio !== undefined) return ratio
   const ends = readSecondEnd(lexemes, term, prefix)
   return build(lexemes, i, prefix, term, ends)
+}
+
+/** `thirty-four, give or take one, psi`: the unit after a comma and nothing else. */
+const lateUnit = (lexemes: readonly Lexeme[], i: number): { unit: UnitWord; to: number } | undefined => {
+  const unit = lexemes[i + 1]
+  if (lexemes[i]?.text !== ',' || unit?.is !== 'unit' || unit.unit.isSymbol === true || unit.unit.code === undefined)
+    return undefined
+  const after = lexemes[i + 2]
+  return after === undefined || after.is === 'stop' ? { unit: unit.unit, to: i + 2 } : undefined
 }
 
 const build = (lexemes: readonly Lexeme[], i: number, prefix: Prefix, term: Term, ends: Ends | undefined): Phrase => {
@@ -269,7 +330,14 @@ const build = (lexemes: readonly Lexeme[], i: number, prefix: Prefix, term: Term
       if (ends === undefined) bound = suffix.bound
     }
   }
-  const finalUnit = isToleranced ? (unit ?? tolerance.unit) : unit
+  let finalUnit = isToleranced ? (unit ?? tolerance.unit) : unit
+  if (finalUnit === undefined) {
+    const late = lateUnit(lexemes, to)
+    if (late !== undefined) {
+      finalUnit = late.unit
+      to = late.to
+    }
+  }
   return {
     ...limits(ends, term, isToleranced ? tolerance : undefined, bound),
     ...(finalUnit === undefined ? {} : { unit: finalUnit }),
@@ -285,6 +353,21 @@ const build = (lexemes: readonly Lexeme[], i: number, prefix: Prefix, term: Term
     notes: [...(ends?.notes ?? []), ...term.slips, ...(ends?.high.slips ?? []), ...(tolerance?.notes ?? [])],
   }
 }
+
+/** "plus zero minus two thou" with nothing before it. */
+const aloneUneven = (i: number, prefix: Prefix, { plus, minus, unit, to, notes }: Tolerance): Phrase => ({
+  low: minus === 0 ? 0 : -minus,
+  high: plus,
+  ...(unit === undefined ? {} : { unit }),
+  from: i,
+  to,
+  term: { value: plus, from: i, to, slips: [] },
+  isApproximate: false,
+  hasTolerance: true,
+  isRange: false,
+  prefix,
+  notes: [...notes, 'a tolerance without the value it is about'],
+})
 
 /** "plus or minus two thou" with nothing before it: limits about nought. */
 const aloneTolerance = (lexemes: readonly Lexeme[], i: number, prefix: Prefix, term: Term): Phrase => {

@@ -129,6 +129,7 @@ const take = (lexemes: readonly Lexeme[], i: number, draft: Draft): number | und
       draft.isApproximate = true
       return 1
     case 'filler':
+      if (lexemes[i + 1]?.is === 'unit') return undefined
       return 1
     case 'between':
     case 'from':

@@ -53,7 +53,7 @@ const CUES = {
     'film paint coating coat coats powder plastic sheeting poly thickness dry wet primer epoxy galvanizing anodize anodizing plating vapor vinyl liner tarp membrane dft zinc',
   ),
   angle: set(
-    'swing arm sweep pull angle angles position rotation protractor inclinometer turn turned turning turns rotate rotated tighten tightened torque torqued another further past angle bolt bolts nut stretch yield clockwise anticlockwise counterclockwise handle lever btdc advance timing crank dwell tilt tilted bevel camber caster toe file filing sharpen sharpening grind bend bent elbow protractor rake pitch slope incline miter mitre quarter chamfer countersink newton foot-pounds steering retard tdc atdc swivel',
+    'dead swing arm sweep pull angle angles position rotation protractor inclinometer turn turned turning turns rotate rotated tighten tightened torque torqued another further past angle bolt bolts nut stretch yield clockwise anticlockwise counterclockwise handle lever btdc advance timing crank dwell tilt tilted bevel camber caster toe file filing sharpen sharpening grind bend bent elbow protractor rake pitch slope incline miter mitre quarter chamfer countersink newton foot-pounds steering retard tdc atdc swivel',
   ),
   heat: set(
     'heat heated heating heats hot warm warmed warms cool cools cooled cooling cold temperature temp temps oven thermometer thermostat boil boiling water coolant outside freezing freeze frost preheat cure cures bake baked melt melts solder iron nozzle bed burn oil room night ambient rinse tank boiler flow return supply air reach reaches kiln furnace chamber fever weather grill meat fridge freezer simmer brew mash steam hotter cooler colder warmer bearing stove hotend radiator setpoint superheat subcooling glue exhaust celsius fahrenheit',
@@ -142,7 +142,8 @@ const pounds = (around: Surroundings): Settled => {
 }
 
 const mil = (around: Surroundings, word: string): Settled => {
-  if (around.after[0] === 'of' && CUES.liquid.has(around.after[1] ?? ''))
+  const isFilm = distance('film', around) < 8 && around.value < 60
+  if (!isFilm && around.after[0] === 'of' && CUES.liquid.has(around.after[1] ?? ''))
     return settled('mL', '“mil” of a liquid read as millilitres')
   if (around.after[0] === 'of' && CUES.liquid.has(around.after[2] ?? '') && !CUES.film.has(around.after[1] ?? ''))
     return settled('mL', '“mil” of a liquid read as millilitres')

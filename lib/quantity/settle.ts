@@ -70,7 +70,7 @@ export const settleUnits = (drafted: Drafted, before: string): void => {
   drafted.drafts.forEach((draft, n) => {
     if (draft.dropped !== undefined) return
     if (draft.unit === undefined) {
-      if (!settleParts(draft)) settleBare(drafted, draft, context)
+      if (!settleParts(drafted, draft)) settleBare(drafted, draft, context)
     } else settleNamed(draft, draft.unit, unitWordOf(drafted, draft), surroundings(drafted, draft, n, said))
   })
 }

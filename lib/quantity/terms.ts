@@ -139,10 +139,28 @@ const addSmaller = (lexemes: readonly Lexeme[], term: Term): Term => {
   const number = lexemes[at]
   if (number?.is !== 'number') return term
   const unit = findUnit(lexemes, at + 1, number)
+  // "six foot three"
+  const next = lexemes[at + 1]
+  if (
+    unit === undefined &&
+    term.unit?.code === '[ft_i]' &&
+    at === term.to &&
+    number.numeral.value < 12 &&
+    (next === undefined || next.is === 'stop')
+  )
+    return { ...term, value: term.value + number.numeral.value / 12, to: at + 1 }
   const small = sized(unit?.unit)
   if (unit === undefined || small === undefined || small.kind !== big.kind || small.factor >= big.factor) return term
   if (big.system !== small.system || number.numeral.value * small.factor >= big.factor) return term
-  return { ...term, value: term.value + (number.numeral.value * small.factor) / big.factor, to: unit.to }
+  const isPounds = term.unit?.ambiguous === 'pound'
+  return {
+    ...term,
+    value: term.value + (number.numeral.value * small.factor) / big.factor,
+    to: unit.to,
+    ...(isPounds
+      ? { unit: { code: '[lb_av]', count: 'any' }, slips: [...term.slips, 'pounds and ounces together read as weight'] }
+      : {}),
+  }
 }
 
 const OUNCES: Readonly<Record<string, { kind: string; factor: number; system: string }>> = {
@@ -169,7 +187,11 @@ export const readTerm = (lexemes: readonly Lexeme[], i: number, isImpliedAllowed
   if (first.is === 'role' && (first.role === 'minus' || first.text === '-')) return readNegative(lexemes, i)
   if (first.text === '-' && first.is === 'word') return readNegative(lexemes, i)
   if (first.is === 'number') return readNumbered(lexemes, i, first)
-  if (!isImpliedAllowed || (first.text !== 'a' && first.text !== 'an')) return undefined
+  const isArticle =
+    first.text === 'a' ||
+    first.text === 'an' ||
+    (first.is === 'role' && first.role === 'filler' && /^(?:an? |another)/.test(first.text))
+  if (!isImpliedAllowed || !isArticle) return undefined
   let at = i + 1
   for (let n = 0; n < 2 && BETWEEN.has(lexemes[at]?.text ?? ''); n++) at++
   const unit = lexemes[at]

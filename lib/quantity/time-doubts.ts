@@ -18,7 +18,7 @@ const WAITS = set(
   'for wait give it least takes after within half let sit needs about hold leave in run once every of another around under than to over count most until be exactly only just take',
 )
 const LONG = new Set(['a', 'mo', 'wk', 'd'])
-const DONE = set('experience it this doing work labor labour them practice my your')
+const DONE = set('that experience it this doing work labor labour them practice my your')
 
 /** Why a time is no limit: an age, how long ago, time already spent, an idiom. */
 export const timeDoubt = (lexemes: readonly Lexeme[], draft: Draft): string | undefined => {

@@ -36,6 +36,8 @@ const sizeOf = (term: Term, base: Base): number | undefined => {
   const code = base.unit?.code ?? (mine?.kind === 'length' && base.unit === undefined ? '[in_i]' : undefined)
   const theirs = FACTORS.get(code ?? '')
   if (mine === undefined || theirs === undefined || base.unit?.code === unit.code) return term.value
+  // Half an inch on inches of water or mercury.
+  if (unit.code === '[in_i]' && base.unit?.code?.startsWith("[in_i'") === true) return term.value
   return mine.kind === theirs.kind ? (term.value * mine.factor) / theirs.factor : undefined
 }
 
@@ -72,7 +74,7 @@ const isRole = (lexeme: Lexeme | undefined, role: string): boolean => lexeme?.is
 const isMinus = (lexeme: Lexeme | undefined): boolean => isRole(lexeme, 'minus') || lexeme?.text === '-'
 
 /** `plus five minus nothing`, `+5/-0`, `minus zero plus two`. */
-const readUneven = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
+export const readUneven = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
   const isPlusFirst = isRole(lexemes[i], 'plus')
   if (!isPlusFirst && !isMinus(lexemes[i])) return undefined
   const first = side(lexemes, i + 1)

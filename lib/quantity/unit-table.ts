@@ -273,7 +273,7 @@ const ROWS: readonly Row[] = [
     1e-6,
     'mL',
     'metric',
-    'millilitre, cc/cc, cc/ccs, cubic centimetre, ml/ml, ml/mls, mililitre, mil of liquid/mils of liquid',
+    "millilitre, cc/cc, cc/ccs, cc/cc's, cubic centimetre, ml/ml, ml/mls, mililitre, mil of liquid/mils of liquid",
     'mL|ml|ML|cc|ccm|cm³|cm3|CC',
   ],
   ['cL', 'volume', 1e-5, 'cL', 'metric', 'centilitre', 'cL|cl'],

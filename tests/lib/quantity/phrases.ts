@@ -264,7 +264,8 @@ export const PHRASES: Readonly<Record<string, readonly PhraseCase[]>> = {
     ['five litres a minute', aim(5, 'L/min')],
     ['two hundred grams', aim(200, 'g')],
     ['forty kilonewtons', aim(40, 'kN')],
-    ['50:1 fuel mix'],
+    ['50:1 fuel mix', aim(50, '1')],
+    ['forty to one premix', aim(40, '1')],
     ['six inches of water column', aim(6, "[in_i'H2O]")],
   ],
   'words that mean more than one unit': [
