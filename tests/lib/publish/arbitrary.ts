@@ -64,7 +64,7 @@ const text = fc.oneof(
     weight: 4,
     arbitrary: fc.constantFrom('Loosen the drain plug', 'oil pan, 5 L', 'Torque: both bolts', 'M8 × 20 (left-hand)'),
   },
-  { weight: 3, arbitrary: fc.string({ unit: 'grapheme-ascii', maxLength: 30 }) },
+  { weight: 3, arbitrary: fc.string({ unit: 'grapheme-ascii', maxLength: 20 }) },
   { weight: 2, arbitrary: fc.string({ unit: 'binary', maxLength: 20 }) },
   { weight: 2, arbitrary: fc.constantFrom(...HOSTILE.filter(each => each.length < 100)) },
 )

@@ -183,7 +183,7 @@ describe('all changes applied', () => {
       }),
       { numRuns: 400 },
     )
-  }, 300_000)
+  }, 600_000)
 
   test('[P3] moves bring any order into any other', () => {
     const ids = fc.uniqueArray(fc.integer({ min: 0, max: 30 }).map(String), { maxLength: 12 })

@@ -10,8 +10,9 @@ import { parseSheetMarkdown } from '@/lib/publish/read-markdown'
 import { anyProject } from './arbitrary'
 import { exampleProject } from './example'
 
-const readBack = (project: Project, options: PublishOptions = {}): ReadBack => {
-  const read = parseSheetMarkdown(toSheetMarkdown(toSheet(project), options))
+const readBack = (project: Project, options: PublishOptions = {}, hasPictures = false): ReadBack => {
+  const pictures = new Map(hasPictures ? project.marks.map(({ id }) => [id, 'stills/a.jpg'] as const) : [])
+  const read = parseSheetMarkdown(toSheetMarkdown(toSheet(project), options, pictures))
   if (!read.ok) throw new Error(read.problems.map(problem => problem.message).join('\n'))
   return read.value
 }
@@ -26,8 +27,9 @@ describe('a sheet read back', () => {
       fc.property(
         anyProject,
         fc.constantFrom('as-said' as const, 'metric' as const, 'us' as const, 'both' as const),
-        (project, units) => {
-          const read = readBack(project, { units })
+        fc.boolean(),
+        (project, units, hasPictures) => {
+          const read = readBack(project, { units }, hasPictures)
           expect(byId(read.marks)).toEqual(byId(project.marks))
           expect(read.heading).toEqual(project.procedure)
           expect({ unread: read.unread, echoes: read.echoes, fresh: read.fresh }).toEqual({
@@ -39,7 +41,7 @@ describe('a sheet read back', () => {
       ),
       { numRuns: runs },
     )
-  }, 300_000)
+  }, 600_000)
 
   test('[P2] gives the example exactly, words spoken aside', () => {
     const project = exampleProject()
