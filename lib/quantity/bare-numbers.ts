@@ -9,14 +9,14 @@ const set = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/))
 
 /** Words that make a bare number near them a value. */
 const CUES = set(
-  'tread idle idles rpm revs gap gapped clearance torque torqued limit spec specs specification lash pressure temp temperature preload runout endplay end-play backlash deflection slack tolerance setting voltage reading dial dialed dialled regulator thermostat thickness depth height pitch level lift idle advance timing free-play crush squish protrusion interference',
+  'gravity ph voltage amperage humidity resistance tread idle idles rpm revs gap gapped clearance torque torqued limit spec specs specification lash pressure temp temperature preload runout endplay end-play backlash deflection slack tolerance setting voltage reading dial dialed dialled regulator thermostat thickness depth height pitch level lift idle advance timing free-play crush squish protrusion interference',
 )
 /** Verbs whose object a bare number is: `heat it to 220`, `set it at 40`. */
 const VERBS = set(
-  "replace replaced set heat heated torque torqued tighten tightened dial dialed bump gap gapped adjust adjusted shim shimmed bring preheat warm charge inflate pump keep hold maintain crank ramp limit should shouldn't calls call says reads stay stays drop drops get gets come comes cool going go asks settle settles sit sits should be",
+  "draw draws pull pulls must lose loses want wants replace replaced set heat heated torque torqued tighten tightened dial dialed bump gap gapped adjust adjusted shim shimmed bring preheat warm charge inflate pump keep hold maintain crank ramp limit should shouldn't calls call says reads stay stays drop drops get gets come comes cool going go asks settle settles sit sits should be",
 )
 const LINK = set(
-  "of is to at it the be should a its it's them that for on up down around by = : says was about your this in between from and want wants you",
+  "draw pull lose read of is to at it the be should a its it's them that for on up down around by = : says was about your this in between from and want wants you",
 )
 const HEAT = set(
   'heater heaters hotend warm-up cooled cooling heat heated hot cool temp temperature preheat nozzle oven bed degrees warm hotend bake melt',
@@ -28,7 +28,8 @@ type BareKind = 'temperature' | 'torque' | 'pressure' | 'rotation' | 'other'
 const isValue = ({ lexemes }: Drafted, draft: Draft): boolean => {
   if (draft.phrase.hasTolerance && draft.nominal !== undefined) return true
   if (!isValuePlace(lexemes, draft.to) || isYear(draft)) return false
-  if (draft.phrase.term.value < 1 && isFineDecimal(draft.phrase.term.number)) return true
+  if (isFineDecimal(draft.phrase.term.number, draft.phrase.isRange ? 2 : 3)) return true
+  if (isPlaced(lexemes, draft)) return true
   return findCue(lexemes, draft) || draft.isCorrection === true
 }
 
@@ -39,10 +40,28 @@ const isYear = ({ nominal, phrase }: Draft): boolean => {
 }
 
 /** Three decimals or more, as gaps are said: `point oh three five`. */
-const isFineDecimal = (number: Extract<Lexeme, { is: 'number' }> | undefined): boolean => {
+const isFineDecimal = (number: Extract<Lexeme, { is: 'number' }> | undefined, least: number): boolean => {
   if (number === undefined || number.numeral.denominator !== undefined) return false
   const digits = String(number.numeral.value).split('.')[1] ?? ''
-  return digits.length >= 3
+  return digits.length >= least
+}
+
+/** `thirty-two front, thirty-five rear`: a number that stands for a place of a pair. */
+const PAIRED = set('front rear intake exhaust inlet')
+const isPlaced = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
+  const [label, after] = [lexemes[draft.to], lexemes[draft.to + 1]]
+  const isLabel = label !== undefined && PAIRED.has(label.text)
+  const isClosed = after === undefined || after.is === 'stop' || after.text === 'and'
+  return isLabel && isClosed && (draft.phrase.term.value >= 5 || draft.phrase.term.number?.numeral.hasPoint === true)
+}
+
+/** Words that name a kind of quantity with one usual unit. */
+const NAMED_UNITS: Readonly<Record<string, string>> = {
+  voltage: 'V',
+  amperage: 'A',
+  resistance: 'Ohm',
+  humidity: '%',
+  ph: '[pH]',
 }
 
 const REACH = 7
@@ -112,6 +131,13 @@ export const settleBare = (drafted: Drafted, draft: Draft, context: string): voi
     return
   }
   const near = drafted.lexemes.slice(Math.max(0, draft.from - 10), draft.from).map(lexeme => lexeme.text)
+  const named = near.findLast(word => NAMED_UNITS[word] !== undefined)
+  const usual = named === undefined ? undefined : NAMED_UNITS[named]
+  if (usual !== undefined) {
+    draft.code = usual
+    draft.notes.push({ kind: 'settled', text: `no unit was said: read as ${unitSymbol(usual)}, by “${named}”` })
+    return
+  }
   const said = kindOf(near.reverse())
   const kind =
     said === 'other' && context !== ''

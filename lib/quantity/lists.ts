@@ -6,11 +6,11 @@ const set = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 
 /** Words between the members of a list that share a unit. */
 const LINKS = set(
-  "then and or to on the for first second third fourth final last pass stage step round go front rear back intake exhaust inlet inner outer top bottom left right finally next followed by up at it 's it's is inside outside after that followed-by in out upper lower one two three four side , ( ) with a go-round sequence nut large small big little hot cold lo hi high low & / be should want wants them they're they're we us you you're but now again all way going around about another same cut back of set change these those ones if",
+  "get gets take takes go goes gets then and or to on the for first second third fourth final last pass stage step round go front rear back intake exhaust inlet inner outer top bottom left right finally next followed by up at it 's it's is inside outside after that followed-by in out upper lower one two three four side , ( ) with a go-round sequence nut large small big little hot cold lo hi high low & / be should want wants them they're they're we us you you're but now again all way going around about another same cut back of set change these those ones if",
 )
 /** Words of a list whose members are passes or places, which shows that a bare number there is a value. */
 const LABELS = set(
-  'oiled dry wet lubed lubricated loaded unloaded new used low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
+  'out oiled dry wet lubed lubricated loaded unloaded new used low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
 )
 
 /** Words that may follow a bare number that is a value; a noun there makes it a count. */
@@ -39,6 +39,7 @@ const gap = (
     if (
       lexeme.is !== 'stop' &&
       !LINKS.has(lexeme.text) &&
+      !LABELS.has(lexeme.text) &&
       !(lexeme.is === 'role' && ['every', 'about', 'filler', 'range'].includes(lexeme.role))
     )
       return { isLinked: false, hasLabel, length: to - from }

@@ -35,7 +35,7 @@ const CUES = {
     'torque torqued torquing tighten tightened tightening tightens nip nipped snug snugged bolt bolts nut nuts lug lugs screw screws stud studs capscrew wrench clicks click clicker cinch crank wheel head plug plugs axle caliper flange pattern star fastener fasteners cap manifold pinch retighten flywheel spindle banjo',
   ),
   inflate: set(
-    'tire tires tyre tyres inflate inflated inflates inflating pressure air gauge pump pumped boost compressor line regulator tank rail cutout cut-out manometer psi blow manifold pressures vacuum pressurise pressurize pressurized rim hose relief fuel rail airbag bladder accumulator tube spare',
+    'lose loses losing leak leaks leakdown bleed tire tires tyre tyres inflate inflated inflates inflating pressure air gauge pump pumped boost compressor line regulator tank rail cutout cut-out manometer psi blow manifold pressures vacuum pressurise pressurize pressurized rim hose relief fuel rail airbag bladder accumulator tube spare',
   ),
   weigh: set(
     'weigh weighs weight weighing charge refrigerant freon scale scales heavy lift load lifting recharge ballast counterweight mass grease flour salt sugar ammonia',
@@ -53,7 +53,7 @@ const CUES = {
     'film paint coating coat coats powder plastic sheeting poly thickness dry wet primer epoxy galvanizing anodize anodizing plating vapor vinyl liner tarp membrane dft zinc',
   ),
   angle: set(
-    'dead swing arm sweep pull angle angles position rotation protractor inclinometer turn turned turning turns rotate rotated tighten tightened torque torqued another further past angle bolt bolts nut stretch yield clockwise anticlockwise counterclockwise handle lever btdc advance timing crank dwell tilt tilted bevel camber caster toe file filing sharpen sharpening grind bend bent elbow protractor rake pitch slope incline miter mitre quarter chamfer countersink newton foot-pounds steering retard tdc atdc swivel',
+    'cut dead swing arm sweep pull angle angles position rotation protractor inclinometer turn turned turning turns rotate rotated tighten tightened torque torqued another further past angle bolt bolts nut stretch yield clockwise anticlockwise counterclockwise handle lever btdc advance timing crank dwell tilt tilted bevel camber caster toe file filing sharpen sharpening grind bend bent elbow protractor rake pitch slope incline miter mitre quarter chamfer countersink newton foot-pounds steering retard tdc atdc swivel',
   ),
   heat: set(
     'heat heated heating heats hot warm warmed warms cool cools cooled cooling cold temperature temp temps oven thermometer thermostat boil boiling water coolant outside freezing freeze frost preheat cure cures bake baked melt melts solder iron nozzle bed burn oil room night ambient rinse tank boiler flow return supply air reach reaches kiln furnace chamber fever weather grill meat fridge freezer simmer brew mash steam hotter cooler colder warmer bearing stove hotend radiator setpoint superheat subcooling glue exhaust celsius fahrenheit',
@@ -199,6 +199,9 @@ const volume = (ambiguous: Ambiguous, around: Surroundings): Settled => {
   return settled(us, `“${name}” read as US ${name}`)
 }
 
+/** So many revs are a speed, not a number of turns. */
+const REVVED = 250
+
 const SETTLERS: Readonly<Record<Ambiguous, (around: Surroundings, word: string, ambiguous: Ambiguous) => Settled>> = {
   pound: pounds,
   mil,
@@ -226,6 +229,10 @@ const SETTLERS: Readonly<Record<Ambiguous, (around: Surroundings, word: string, 
     if (found?.cue === 'pull') return settled('kgf', '“kilos” of pull read as kgf')
     return settled('kg', '“kilos” read as kilograms')
   },
+  rev: around =>
+    around.value >= REVVED
+      ? settled('{rev}/min', '“revs” read as revolutions a minute')
+      : settled('circ', '“revs” read as turns'),
   'inch of vacuum': () => settled("[in_i'Hg]", 'inches of vacuum read as inches of mercury'),
 }
 

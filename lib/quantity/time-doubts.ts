@@ -11,7 +11,7 @@ const SPENT = set('took been spent wasted since lasted meter drove worked waited
 const TRADES = set('trade business game industry')
 /** Words that make days, weeks, months and years an interval or a wait. */
 const DUE = set(
-  'every once or replace replaced change changed interval after least whichever within lasts good service due until before rebuild inspect inspected check checked expires expire wait cure cures curing dry dries leave let sit stand soak for up recheck again store stored wear in at than under over more less most about hold rest charge each',
+  'life shelf every once or replace replaced change changed interval after least whichever within lasts good service due until before rebuild inspect inspected check checked expires expire wait cure cures curing dry dries leave let sit stand soak for up recheck again store stored wear in at than under over more less most about hold rest charge each',
 )
 /** Words before `a minute` and `an hour` that make them a wait. */
 const WAITS = set(

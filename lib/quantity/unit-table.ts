@@ -224,7 +224,7 @@ const ROWS: readonly Row[] = [
     'turn',
     'any',
     'turn, revolution, full turn, complete turn, full rotation, full revolution',
-    'rev|revs',
+    '',
   ],
   [
     '{rev}/min',

@@ -14,6 +14,7 @@ export type Ambiguous =
   | 'gallon'
   | 'micron'
   | 'kilo'
+  | 'rev'
   | 'inch of vacuum'
 
 /** What a unit's name says. */
@@ -42,6 +43,7 @@ const AMBIGUOUS: readonly (readonly [Ambiguous, string])[] = [
   ['gallon', 'gallon/gallons, gal/gal, gal/gals'],
   ['micron', 'micron/microns'],
   ['kilo', 'kilo/kilos'],
+  ['rev', 'rev/revs'],
 ]
 
 /** What recognisers write for units spoken in the trade. @source common practice, no source */
