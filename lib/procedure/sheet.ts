@@ -86,9 +86,11 @@ export const toSheet = (project: Project): Sheet => {
   const inTime = [...order].sort(byTime)
   const rest = marks.filter(mark => mark.kind !== 'step').sort(byTime)
   const owned = new Map<string, Mark[]>(order.map(step => [step.id, []]))
+  const byId = new Map(order.map(step => [step.id, step]))
   const loose: Mark[] = []
   for (const mark of rest) {
-    const list = owned.get(stepOf(mark, inTime)?.id ?? '')
+    const step = (mark.step === undefined ? undefined : byId.get(mark.step)) ?? stepOf(mark, inTime)
+    const list = owned.get(step?.id ?? '')
     if (list === undefined) loose.push(mark)
     else list.push(mark)
   }

@@ -33,16 +33,25 @@ const knownOf = onceForText(
   (text: string): ReadonlySet<string> => new Set(HAZARDS.filter(({ known }) => known.test(text)).map(({ id }) => id)),
 )
 
-/** @returns whether a caution speaks of a hazard, by its field or its words. */
-export const isAgainst = (caution: Mark, { id, alias }: Hazard): boolean => {
-  const field = caution.hazard
+/** A caution's `hazard` field in kebab case. */
+const fieldOf = onceFor(({ hazard }: Mark): string | undefined =>
+  hazard
     ?.trim()
     .toLowerCase()
-    .replaceAll(/[\s_]+/g, '-')
+    .replaceAll(/[\s_]+/g, '-'),
+)
+
+/** @returns whether a caution speaks of a hazard, by its field or its words. */
+export const isAgainst = (caution: Mark, { id, alias }: Hazard): boolean => {
+  const field = fieldOf(caution)
   return field === id || (field !== undefined && alias.includes(field)) || knownOf(caution.text).has(id)
 }
 
-const protects = (hazard: Hazard, text: string): boolean => hazard.protection?.test(text) === true
+const protectedBy = onceForText(
+  (text: string): ReadonlySet<Hazard> => new Set(HAZARDS.filter(({ protection }) => protection?.test(text) === true)),
+)
+
+const protects = (hazard: Hazard, text: string): boolean => protectedBy(text).has(hazard)
 
 const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.equipment}`
 

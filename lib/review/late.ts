@@ -1,13 +1,37 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
-import { actionsOf } from './action'
+import { type Action, actionsOf } from './action'
 import { isMeant, laterActions } from './before'
+import { onceFor } from './memo'
+import { stemOf, stemSet } from './words'
 
 /** "Before you start" means before the first step. */
 const FIRST_OF_ALL =
   /\bbefore (?:you )?(?:start(?:ing)?|begin(?:ning)?|anything else|any of (?:this|that)|(?:the )?work)\b(?: work)?\s*(?:[.,;]|$)/i
 
 const LOCKS = new Set('lock padlock tag isolate'.split(' '))
+
+/** Numbers of the steps that say a stem, by stem. */
+export type StemIndex = ReadonlyMap<string, readonly number[]>
+
+/** @returns the index of a sheet's steps; computed once a sheet. */
+export const stemIndex = onceFor((steps: readonly SheetStep[]): StemIndex => {
+  const index = new Map<string, number[]>()
+  for (const { mark, number } of steps)
+    for (const stem of stemSet(mark.text)) {
+      const known = index.get(stem)
+      if (known === undefined) index.set(stem, [number])
+      else known.push(number)
+    }
+  return index
+})
+
+/** Steps that may be the one meant: they name the thing, or, where none is named, the verb. */
+const candidates = (meant: Action, index: StemIndex): readonly number[] => {
+  const heads = meant.things.map(({ head }) => head).filter(head => head !== '')
+  const stems = heads.length > 0 ? heads.map(stemOf) : LOCKS.has(meant.verb) ? [...LOCKS] : [meant.verb]
+  return [...new Set(stems.flatMap(stem => index.get(stem) ?? []))].sort((a, b) => a - b)
+}
 
 /**
  * Finds the step that a text says must come later although it stands earlier.
@@ -19,30 +43,18 @@ const LOCKS = new Set('lock padlock tag isolate'.split(' '))
 export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: number): SheetStep | undefined => {
   if (FIRST_OF_ALL.test(text) && number > 2) return steps[0]
   for (const meant of laterActions(text)) {
-    const isLocal = LOCKS.has(meant.verb)
-    const early = steps.find(
-      step =>
-        step.number < number &&
-        actionsOf(step.mark.text).some(
-          action =>
-            isMeant(meant, action, true) ||
-            (isLocal && LOCKS.has(action.verb)) ||
-            (isLocal && /\bpadlock|\block\b/i.test(step.mark.text)),
-        ),
-    )
-    if (
-      early !== undefined &&
-      !steps.some(
-        step =>
-          step.number >= number &&
-          step.mark.text !== text &&
-          actionsOf(step.mark.text).some(action => isMeant(meant, action, true)),
-      )
-    )
-      return early
+    const isLock = LOCKS.has(meant.verb)
+    const does = ({ mark }: SheetStep): boolean =>
+      mark.text !== text &&
+      (actionsOf(mark.text).some(action => isMeant(meant, action, true)) || (isLock && LOCKED.test(mark.text)))
+    const all = candidates(meant, stemIndex(steps)).flatMap(at => steps[at - 1] ?? [])
+    const early = all.find(step => step.number < number && does(step))
+    if (early !== undefined && !all.some(step => step.number >= number && does(step))) return early
   }
   return undefined
 }
+
+const LOCKED = /\b(?:pad)?lock(?:ed)?\b|\bisolat/i
 
 /** @returns a short name of a step for messages. */
 export const quote = (mark: Mark): string =>

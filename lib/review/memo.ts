@@ -26,6 +26,8 @@ export const onceForText = <V>(compute: (text: string) => V): ((text: string) =>
   return text => {
     const hit = known.get(text)
     if (hit !== undefined) return hit
+    // A computed undefined counts as known.
+    if (known.has(text)) return hit as V
     if (known.size >= MOST_TEXTS) known.clear()
     const value = compute(text)
     known.set(text, value)
@@ -33,12 +35,27 @@ export const onceForText = <V>(compute: (text: string) => V): ((text: string) =>
   }
 }
 
-/** A check that looks at one mark of the given kinds at a time and at nothing else; each mark is checked once. */
+/** What a rule needs that looks at one mark of the given kinds at a time and at nothing else; the engine asks each mark once. */
 export const eachMark = (
   kinds: readonly Kind[],
   check: (mark: Mark) => readonly Found[],
+): { readonly checkMark: (mark: Mark) => readonly Found[]; readonly check: (subject: Subject) => readonly Found[] } => {
+  const wanted = new Set<Kind>(kinds)
+  const checkMark = (mark: Mark) => (wanted.has(mark.kind) ? check(mark) : NOTHING)
+  return { checkMark, check: ({ project }) => project.marks.flatMap(checkMark) }
+}
+
+const NOTHING: readonly Found[] = []
+
+/** A check that looks at one mark and at the talk around it; checked again only where the mark or the transcript changed. */
+export const eachMarkInTalk = (
+  kinds: readonly Kind[],
+  check: (mark: Mark, sentences: Subject['sentences']) => readonly Found[],
 ): ((subject: Subject) => readonly Found[]) => {
   const wanted = new Set<Kind>(kinds)
-  const once = onceFor(check)
-  return ({ project }) => project.marks.flatMap(mark => (wanted.has(mark.kind) ? once(mark) : []))
+  const ofTalk = onceFor((sentences: Subject['sentences']) => onceFor((mark: Mark) => check(mark, sentences)))
+  return ({ project, sentences }) => {
+    const once = ofTalk(sentences)
+    return project.marks.flatMap(mark => (wanted.has(mark.kind) ? once(mark) : []))
+  }
 }

@@ -1,4 +1,6 @@
+import type { Mark } from '@/lib/procedure/mark'
 import type { Project, Waiver } from '@/lib/procedure/project'
+import { onceFor } from './memo'
 import { FINDING_LEVELS, type Finding, type FindingLevel, type FindingPlace, type Found, type Rule } from './rule'
 import { RULES } from './rules/index'
 import { NO_SHOP_RULES, type ShopRules } from './shop'
@@ -19,13 +21,24 @@ const toFinding = (rule: Rule, found: Found, waivers: readonly Waiver[]): Findin
 }
 
 /** A level the shop sets replaces the rule's; one finding may still weigh less, as the rule says. */
-const findingsOf = (rule: Rule, subject: Subject): readonly Finding[] => {
-  const set = subject.shop.levels[rule.id]
-  if (set === 'off') return []
-  return rule
-    .check(subject)
-    .map(found => toFinding(rule, set === undefined ? found : { ...found, level: set }, subject.project.waivers))
+const weighed = (rule: Rule, found: readonly Found[], { shop, project }: Subject): readonly Finding[] => {
+  if (found.length === 0) return NONE
+  const set = shop.levels[rule.id]
+  if (set === 'off') return NONE
+  return found.map(own => toFinding(rule, set === undefined ? own : { ...own, level: set }, project.waivers))
 }
+
+const NONE: readonly Finding[] = []
+const MARK_RULES = RULES.filter(({ checkMark }) => checkMark !== undefined)
+const WHOLE_RULES = RULES.filter(({ checkMark }) => checkMark === undefined)
+
+/** What the rules that look at one mark find there; asked once a mark, so that an edit asks only for what it changed. */
+const ofMark = onceFor((mark: Mark): readonly (readonly [Rule, readonly Found[]])[] =>
+  MARK_RULES.flatMap(rule => {
+    const found = rule.checkMark?.(mark) ?? []
+    return found.length === 0 ? [] : [[rule, found] as const]
+  }),
+)
 
 /** What a review may be told. */
 export type ReviewOptions = { readonly rules?: ShopRules }
@@ -56,7 +69,10 @@ export const isAtLeast = (finding: Finding, level: FindingLevel): boolean =>
 export const reviewProject = (project: Project, { rules = NO_SHOP_RULES }: ReviewOptions = {}): readonly Finding[] => {
   const subject = toSubject(project, rules)
   const starts = new Map(project.marks.map(({ id, start }) => [id, start]))
-  const findings = RULES.flatMap(rule => findingsOf(rule, subject))
+  const findings = [
+    ...WHOLE_RULES.flatMap(rule => weighed(rule, rule.check(subject), subject)),
+    ...project.marks.flatMap(mark => ofMark(mark).flatMap(([rule, found]) => weighed(rule, found, subject))),
+  ]
   return findings
     .map((finding, i) => ({ finding, i, start: startOf(finding.place, starts) }))
     .sort((a, b) => (a.start === b.start ? a.i - b.i : a.start - b.start))

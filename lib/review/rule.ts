@@ -1,5 +1,6 @@
 import type { Edit } from '@/lib/procedure/edit'
 import type { Kind } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import type { Project } from '@/lib/procedure/project'
 import type { ShopRules } from './shop'
 import type { Subject } from './subject'
@@ -55,6 +56,8 @@ export type Rule = {
   readonly passes: Project
   /** The shop's rules its samples are read with, for rules that need some. */
   readonly shop?: Partial<ShopRules>
+  /** Where the rule looks at one mark at a time: that, pure and total. `check` then does it for every mark. */
+  readonly checkMark?: (mark: Mark) => readonly Found[]
   /** Pure and total. */
   readonly check: (subject: Subject) => readonly Found[]
 }

@@ -9,6 +9,10 @@ export type Thing = {
   readonly head: string
   /** Singular of every word that names it, the head last. */
   readonly words: readonly string[]
+  /** `words` without the last. */
+  readonly rest: readonly string[]
+  /** What it may be called by in one word: its head, and the word before where the head says little. */
+  readonly heads: readonly string[]
   readonly isPlural: boolean
 }
 
@@ -27,20 +31,28 @@ export const toThing = (phrase: readonly string[]): Thing => {
   const kept = phrase.slice(0, to).filter(word => word === 'back' || !isSmall(word))
   const words = kept.map(singular)
   const last = kept.at(-1) ?? ''
-  return { name: kept.join(' '), head: words.at(-1) ?? '', words, isPlural: last !== singular(last) }
-}
-
-const headsOf = ({ words, head }: Thing): readonly string[] => {
+  const head = words.at(-1) ?? ''
   const before = words.at(-2)
-  return GENERIC.has(head) && before !== undefined ? [head, before] : [head]
+  const heads = GENERIC.has(head) && before !== undefined ? [head, before] : [head]
+  return { name: kept.join(' '), head, words, rest: words.slice(0, -1), heads, isPlural: last !== singular(last) }
 }
 
-const isSplit = (a: readonly string[], b: readonly string[], one: string, other: string): boolean =>
-  a.includes(one) && !a.includes(other) && b.includes(other) && !b.includes(one)
+const OPPOSITE_OF = new Map<string, string[]>()
+for (const [one, other] of OPPOSITES)
+  for (const [word, opposite] of [
+    [one, other],
+    [other, one],
+  ] as const)
+    OPPOSITE_OF.set(word, [...(OPPOSITE_OF.get(word) ?? []), opposite])
 
 /** Whether two lists of words set two things apart: upper here, lower there. */
 export const isOpposed = (a: readonly string[], b: readonly string[]): boolean =>
-  OPPOSITES.some(([one, other]) => isSplit(a, b, one, other) || isSplit(b, a, one, other))
+  a.some(word => {
+    const opposites = OPPOSITE_OF.get(word)
+    return (
+      opposites !== undefined && !b.includes(word) && opposites.some(other => b.includes(other) && !a.includes(other))
+    )
+  })
 
 const DISTINGUISHING = new Set(OPPOSITES.flat())
 
@@ -49,16 +61,15 @@ export const isDistinguishing = (word: string): boolean => DISTINGUISHING.has(wo
 
 /** Whether two lists of words could say more of one thing: one is empty, or they share a word, and nothing contradicts. */
 export const areCompatible = (a: readonly string[], b: readonly string[]): boolean => {
-  if (isOpposed(a, b)) return false
-  return a.length === 0 || b.length === 0 || a.some(word => b.includes(word))
+  if (a.length === 0 || b.length === 0) return true
+  return a.some(word => b.includes(word)) && !isOpposed(a, b)
 }
-
-const restOf = (thing: Thing): readonly string[] => thing.words.slice(0, -1)
 
 /** Whether two names can stand for one part: same head, and what else is said of them doesn't contradict. */
 export const isSameThing = (a: Thing, b: Thing): boolean => {
-  const heads = headsOf(b)
-  return headsOf(a).some(head => heads.includes(head)) && areCompatible(restOf(a), restOf(b))
+  if (a === b) return true
+  if (a.head !== b.head && !a.heads.some(head => b.heads.includes(head))) return false
+  return areCompatible(a.rest, b.rest)
 }
 
 const KIN = new Map<string, Set<string>>()
@@ -72,6 +83,5 @@ export const isLikeThing = (a: Thing, b: Thing): boolean => {
   if (isSameThing(a, b)) return true
   const [short, long] = a.words.length < b.words.length ? [a.words, b.words] : [b.words, a.words]
   if (short.length > 1 && short.every(word => long.includes(word))) return true
-  const [ofA, ofB] = [restOf(a), restOf(b)]
-  return isKin(a.head, b.head) && areCompatible(ofA, ofB) && (ofA.length === 0) === (ofB.length === 0)
+  return isKin(a.head, b.head) && (a.rest.length === 0) === (b.rest.length === 0) && areCompatible(a.rest, b.rest)
 }

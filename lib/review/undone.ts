@@ -1,5 +1,6 @@
 import { AID_KINDS, AIDS, NOT_PUT_BACK } from '@/lib/trade/pairs'
 import type { Action } from './action'
+import { onceFor } from './memo'
 import type { Thing } from './thing'
 
 /** What was done that calls for its opposite. */
@@ -61,8 +62,7 @@ const isAid = (words: readonly string[]): boolean =>
 const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
   !NOT_PUT_BACK.has(head) && !isAid(words) && !rest.some(word => FIXED_TO.has(word))
 
-/** @returns which undoing an action is for one of its things; undefined where nothing needs to be made good. */
-export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
+const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
   const { head, words } = thing
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && verb !== 'lock') return 'locked'
@@ -88,6 +88,17 @@ export const undoneBy = ({ acts, rest, verb }: Action, thing: Thing): Undone | u
   return undefined
 }
 
+const ofAction = onceFor((_: Action) => new Map<Thing, Undone | undefined>())
+
+/** @returns which undoing an action is for one of its things; undefined where nothing needs to be made good. */
+export const undoneBy = (action: Action, thing: Thing): Undone | undefined => {
+  const known = ofAction(action)
+  if (known.has(thing)) return known.get(thing)
+  const undone = undoing(action, thing)
+  known.set(thing, undone)
+  return undone
+}
+
 const AIDS_IN =
   /\b(?:(?:plastic|blanking|rubber|blank|sealing|transport) (?:plug|cap)|masking tape|locking (?:pin|tool|plate)|timing pin|gauge manifold|manifold gauge|jumper(?: wire| lead)?|bypass lead|hose pinch|pinch clamp)\b/
 const BRINGS = oneOf(
@@ -95,7 +106,8 @@ const BRINGS = oneOf(
 )
 
 /** @returns what an action puts in only for the time of the work: blanking plugs, masking, a locking pin, a gauge manifold. */
-export const addedBy = ({ verb, acts, things, along }: Action): readonly Thing[] =>
+export const addedBy = onceFor(({ verb, acts, things, along }: Action): readonly Thing[] =>
   BRINGS.has(verb) && !acts.has('remove')
     ? [...things, ...along].filter(({ words }) => AIDS_IN.test(words.join(' ')))
-    : []
+    : [],
+)

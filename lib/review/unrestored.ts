@@ -1,5 +1,6 @@
-import { type Open, openItems } from './ledger'
+import { openItems } from './ledger'
 import { addStep, placeToMend } from './remedy'
+import type { Open } from './restored'
 import { atMark, type FindingLevel, type Found } from './rule'
 import type { Subject } from './subject'
 import type { Undone } from './undone'

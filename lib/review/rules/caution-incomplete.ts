@@ -19,7 +19,7 @@ export const cautionIncomplete: Rule = {
     ['step', 'Drain the boiler'],
     ['caution', 'Hot water scalds skin; let the boiler cool first', { level: 'warning' }],
   ]),
-  check: eachMark(['caution'], mark => {
+  ...eachMark(['caution'], mark => {
     const { hasHazard, consequence, hasAvoidance } = cautionParts(mark.text)
     const missing = [
       ...(hasHazard || mark.hazard !== undefined ? [] : ['what the danger is']),

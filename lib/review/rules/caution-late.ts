@@ -1,7 +1,8 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { presences } from '../danger'
-import { doneTooEarly, quote } from '../late'
+import { doneTooEarly, quote, type StemIndex, stemIndex } from '../late'
+import { onceForText } from '../memo'
 import { attachTo } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -14,35 +15,44 @@ const COMMON = new Set(
   ),
 )
 
-const shared = (caution: Mark, step: SheetStep): number => {
-  const own = stemSet(step.mark.text)
-  return [...stemSet(caution.text)].filter(stem => !COMMON.has(stem) && own.has(stem)).length
-}
+const ownStems = onceForText((text: string): readonly string[] => [...stemSet(text)].filter(stem => !COMMON.has(stem)))
 
 /** Whether a caution has nothing in common with the step it stands before, nor with a later one. */
-const isApart = (caution: Mark, number: number, steps: readonly SheetStep[]): boolean =>
-  !steps.slice(number - 1).some(step => shared(caution, step) > 0)
+const isApart = (caution: Mark, number: number, index: StemIndex): boolean =>
+  !ownStems(caution.text).some(stem => (index.get(stem)?.at(-1) ?? 0) >= number)
 
 /** The earlier step a caution speaks of in so many words, where its own and every later step say nothing of it. */
-const spokenOf = (caution: Mark, number: number, steps: readonly SheetStep[]): SheetStep | undefined => {
-  if (steps.slice(number - 1).some(step => shared(caution, step) > 0)) return undefined
-  return steps.slice(0, number - 1).find(step => shared(caution, step) >= 2)
+const spokenOf = (
+  caution: Mark,
+  number: number,
+  steps: readonly SheetStep[],
+  index: StemIndex,
+): SheetStep | undefined => {
+  if (!isApart(caution, number, index)) return undefined
+  const counts = new Map<number, number>()
+  for (const stem of ownStems(caution.text))
+    for (const step of index.get(stem) ?? []) counts.set(step, (counts.get(step) ?? 0) + 1)
+  const most = [...counts].filter(([, count]) => count >= 2).map(([step]) => step)
+  return most.length === 0 ? undefined : steps[Math.min(...most) - 1]
 }
 
 const check = ({ sheet }: Subject): readonly Found[] => {
+  const index = stemIndex(sheet.steps)
   const found = new Map<Mark, SheetStep>()
   for (const { step, isPlain, last, cautions, protectedFrom } of presences(sheet)) {
     const by = isPlain ? step.number : last.number
     const [first] = cautions
     const isInTime =
       cautions.some(({ number }) => number <= by) || (protectedFrom !== undefined && protectedFrom <= step.number)
-    if (first !== undefined && !isInTime && (isPlain || isApart(first.mark, first.number, sheet.steps)))
+    if (first !== undefined && !isInTime && (isPlain || isApart(first.mark, first.number, index)))
       found.set(first.mark, step)
   }
   for (const { number, cautions } of sheet.steps)
     for (const caution of cautions) {
       const early =
-        found.get(caution) ?? doneTooEarly(caution.text, sheet.steps, number) ?? spokenOf(caution, number, sheet.steps)
+        found.get(caution) ??
+        doneTooEarly(caution.text, sheet.steps, number) ??
+        spokenOf(caution, number, sheet.steps, index)
       if (early !== undefined) found.set(caution, early)
     }
   return [...found].map(([caution, step]) => ({

@@ -1,10 +1,11 @@
 import type { Mark } from '@/lib/procedure/mark'
+import type { Sentence } from '@/lib/procedure/recording'
 import { isComparable } from '@/lib/quantity/units'
 import { quote } from '../late'
+import { eachMarkInTalk } from '../memo'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
 import { numbersIn, readingsIn, wordsAround } from '../said'
 import { sample } from '../sample'
-import type { Subject } from '../subject'
 import { contentStems, stemSet } from '../words'
 
 const CUE =
@@ -26,30 +27,28 @@ const sharesName = (mark: Mark, words: string): boolean => {
   return contentStems(mark.text).some(stem => stems.has(stem))
 }
 
-const check = ({ project, sentences }: Subject): readonly Found[] => {
+const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[] => {
   if (sentences.length === 0) return []
-  return project.marks.flatMap((mark): Found[] => {
-    const { quantity } = mark
-    const value = quantity?.nominal ?? quantity?.low ?? quantity?.high
-    if (mark.kind !== 'spec' || value === undefined) return []
-    const words = wordsAround(sentences, mark, 0, 1)
-    if (!CUE.test(words)) return []
-    for (const reading of readingsIn(words)) {
-      const withdrawn = reading.notes.filter(({ kind }) => kind === 'withdrawn').flatMap(({ text }) => numbersIn(text))
-      const now = [reading.quantity.nominal, reading.quantity.low, reading.quantity.high]
-      const isAlike = isComparable(reading.quantity.unit ?? '', quantity?.unit ?? '') && sharesName(mark, words)
-      const isNear = now.some(number => number !== undefined && isSlip(value, number))
-      if (isAlike && isNear && withdrawn.includes(value) && !now.includes(value))
-        return [
-          {
-            place: atMark(mark),
-            message: `${quote(mark)} still has ${value}, which the speaker takes back ("${reading.text}"). Take the corrected value.`,
-            remedy: remedyFor(mark, reading.quantity),
-          },
-        ]
-    }
-    return []
-  })
+  const { quantity } = mark
+  const value = quantity?.nominal ?? quantity?.low ?? quantity?.high
+  if (mark.kind !== 'spec' || value === undefined) return []
+  const words = wordsAround(sentences, mark, 0, 1)
+  if (!CUE.test(words)) return []
+  for (const reading of readingsIn(words)) {
+    const withdrawn = reading.notes.filter(({ kind }) => kind === 'withdrawn').flatMap(({ text }) => numbersIn(text))
+    const now = [reading.quantity.nominal, reading.quantity.low, reading.quantity.high]
+    const isAlike = isComparable(reading.quantity.unit ?? '', quantity?.unit ?? '') && sharesName(mark, words)
+    const isNear = now.some(number => number !== undefined && isSlip(value, number))
+    if (isAlike && isNear && withdrawn.includes(value) && !now.includes(value))
+      return [
+        {
+          place: atMark(mark),
+          message: `${quote(mark)} still has ${value}, which the speaker takes back ("${reading.text}"). Take the corrected value.`,
+          remedy: remedyFor(mark, reading.quantity),
+        },
+      ]
+  }
+  return []
 }
 
 /** The slip was put right in the talk, not on the sheet. */
@@ -65,5 +64,5 @@ export const correctedValue: Rule = {
   passes: sample([['spec', 'hub nut torque', { quantity: { nominal: 30, unit: 'N.m' } }]], {
     talk: ['Torque the hub nut to 40, no, sorry, 30 newton metres.'],
   }),
-  check,
+  check: eachMarkInTalk(['spec'], checkMark),
 }

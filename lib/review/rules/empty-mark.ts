@@ -11,7 +11,7 @@ export const emptyMark: Rule = {
   source: 'common practice, no source',
   trips: sample([['step', '']]),
   passes: sample([['step', 'Remove the cover']]),
-  check: eachMark(['step', 'caution', 'spec', 'tool', 'material', 'check', 'reason', 'symptom'], mark => {
+  ...eachMark(['step', 'caution', 'spec', 'tool', 'material', 'check', 'reason', 'symptom'], mark => {
     if (mark.text.trim() === '')
       return [
         {

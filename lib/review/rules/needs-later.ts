@@ -1,6 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
+import { grouped } from '../grouped'
 import { quote } from '../late'
 import { moveStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
@@ -54,16 +55,9 @@ const isFitting = ({ action }: Row): boolean =>
   action.verb !== 'torque' &&
   !action.acts.has('close') === !AGAIN.has(action.verb)
 
-/** Index by head, so that a long procedure stays linear. */
-const byHead = (rows: readonly Row[]): ReadonlyMap<string, readonly Row[]> => {
-  const map = new Map<string, Row[]>()
-  for (const row of rows) map.set(row.thing.head, [...(map.get(row.thing.head) ?? []), row])
-  return map
-}
-
 const check = ({ sheet }: Subject): readonly Found[] => {
   const rows = rowsOf(sheet.steps)
-  const heads = byHead(rows)
+  const heads = grouped(rows, ({ thing }) => thing.head)
   const seen = new Set<string>()
   return rows.flatMap(row => {
     const kin = heads.get(row.thing.head) ?? []

@@ -17,7 +17,7 @@ export const noVerbFirst: Rule = {
   source: 'ASD-STE100 rule 5.3, issue 8 (from memory)',
   trips: sample([['step', 'The cover is then taken off by the operator']]),
   passes: sample([['step', 'Once the pump has stopped, take the cover off']]),
-  check: eachMark(['step'], mark => {
+  ...eachMark(['step'], mark => {
     const text = mark.text.trim()
     if (text === '' || (STATE.test(text) && text.split(/\s+/).length <= 4)) return []
     const [first = ''] = tokensOf(text)

@@ -1,11 +1,12 @@
 import type { Mark } from '@/lib/procedure/mark'
+import type { Sentence } from '@/lib/procedure/recording'
 import type { Quantity } from '@/lib/quantity/quantity'
 import { convert } from '@/lib/quantity/units'
 import { quote } from '../late'
+import { eachMarkInTalk } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { numbersIn, readingsIn, sentenceAt, wordsAround } from '../said'
 import { sample } from '../sample'
-import type { Subject } from '../subject'
 
 const NEAR = 0.006
 const areNear = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b), 1e-9)
@@ -47,36 +48,28 @@ const FIGURES = /(?<![\p{L}\d./-])\d+(?:[.,]\d+)?(?![\p{L}\d/-])/gu
 const strangeIn = (text: string, words: string): string | undefined =>
   (text.match(FIGURES) ?? []).find(figure => !isSaid(Number(figure.replace(',', '.')), undefined, words))
 
-const check = ({ project, sentences }: Subject): readonly Found[] => {
-  if (sentences.length === 0) return []
-  const end = sentences.at(-1)?.end ?? 0
-  return project.marks.flatMap((mark): Found[] => {
-    if (mark.start >= end || sentenceAt(sentences, mark.start) >= sentences.length) return []
-    if (mark.kind === 'spec') {
-      if (mark.quantity === undefined || (mark.basis !== undefined && mark.basis !== 'spoken')) return []
-      const words = `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`
-      const value = wrongIn(mark, words)
-      return value === undefined
-        ? []
-        : [
-            {
-              place: atMark(mark),
-              message: `${quote(mark)} says ${value}, which nobody says there. Listen again, or note the plate or manual it is from.`,
-            },
-          ]
-    }
-    if (mark.kind !== 'step' && mark.kind !== 'check') return []
+const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[] => {
+  if (sentences.length === 0 || sentenceAt(sentences, mark.start) >= sentences.length) return []
+  if (mark.kind !== 'spec') {
     const figure = strangeIn(mark.text, `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`)
-    return figure === undefined
-      ? []
-      : [
-          {
-            place: atMark(mark),
-            level: 'consider',
-            message: `${quote(mark)} has the number ${figure}, which nobody says there. Listen again.`,
-          },
-        ]
-  })
+    if (figure === undefined) return []
+    return [
+      {
+        place: atMark(mark),
+        level: 'consider',
+        message: `${quote(mark)} has the number ${figure}, which nobody says there. Listen again.`,
+      },
+    ]
+  }
+  if (mark.quantity === undefined || (mark.basis ?? 'spoken') !== 'spoken') return []
+  const value = wrongIn(mark, `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`)
+  if (value === undefined) return []
+  return [
+    {
+      place: atMark(mark),
+      message: `${quote(mark)} says ${value}, which nobody says there. Listen again, or note the plate or manual it is from.`,
+    },
+  ]
 }
 
 /** A number that is on the sheet and not in the talk. */
@@ -92,5 +85,5 @@ export const numberNotSaid: Rule = {
   passes: sample([['spec', 'cover screw torque', { quantity: { nominal: 14, unit: 'N.m' } }]], {
     talk: ['Torque the cover screws to fourteen newton metres.'],
   }),
-  check,
+  check: eachMarkInTalk(['spec', 'step', 'check'], checkMark),
 }

@@ -37,7 +37,7 @@ export const signalWord: Rule = {
     ['step', 'Test the supply'],
     ['caution', 'Mains voltage can kill; keep the cover on', { level: 'warning' }],
   ]),
-  check: eachMark(['caution'], mark => {
+  ...eachMark(['caution'], mark => {
     const levels = fitting(mark)
     const [best] = levels ?? []
     if (mark.level === undefined)

@@ -3,6 +3,7 @@ import type { Quantity } from '@/lib/quantity/quantity'
 import { convert, dimensionOf } from '@/lib/quantity/units'
 import { grouped } from '../grouped'
 import { quote } from '../late'
+import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
@@ -19,8 +20,9 @@ const STAGE =
   /\b(?:first|second|third|1st|2nd|3rd|final|initial|stage|pass|new|used|cold|hot|before|after|dry|oiled|front|rear|light|heavy|summer|winter|hours?|calendar|metric|unload|idle|load(?:ed)?)\b/i
 
 const namesOf = (mark: Mark): readonly string[] => contentStems(mark.text)
-const stagesOf = (mark: Mark): readonly string[] =>
-  tokensOf(`${mark.text} ${mark.reference ?? ''}`).filter(token => STAGE.test(token))
+const stagesOf = onceFor((mark: Mark): readonly string[] =>
+  tokensOf(`${mark.text} ${mark.reference ?? ''}`).filter(token => STAGE.test(token)),
+)
 
 const isSubset = (a: readonly string[], b: readonly string[]): boolean => a.every(word => b.includes(word))
 

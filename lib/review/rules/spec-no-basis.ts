@@ -63,7 +63,7 @@ const weigh = (mark: Mark, words: string, isOneOfMany: boolean): FindingLevel =>
 
 type Row = { readonly mark: Mark; readonly near: string; readonly stands: 'plate' | 'manual' | undefined }
 
-const rowOf = (mark: Mark, sentences: readonly Sentence[]): Row => {
+const readRow = (mark: Mark, sentences: readonly Sentence[]): Row => {
   const all = vouched(sentences)
   const near = `${mark.said} ${sentences.length === 0 ? '' : wordsAround(sentences, mark, 0, 1)} ${mark.reference ?? ''}`
   const isExcepted = all?.except.some(stem => contentStems(mark.text).includes(stem)) === true
@@ -71,6 +71,8 @@ const rowOf = (mark: Mark, sentences: readonly Sentence[]): Row => {
   const stands = HEDGE.test(near) ? undefined : PLATE.test(words) ? 'plate' : MANUAL.test(words) ? 'manual' : undefined
   return { mark, near, stands }
 }
+
+const rowsOf = onceFor((sentences: readonly Sentence[]) => onceFor((mark: Mark) => readRow(mark, sentences)))
 
 const toFound = ({ mark, near, stands }: Row, isOneOfMany: boolean): Found => {
   if (stands !== undefined) {
@@ -83,7 +85,8 @@ const toFound = ({ mark, near, stands }: Row, isOneOfMany: boolean): Found => {
 }
 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
-  const rows = project.marks.filter(isSpoken).map(mark => rowOf(mark, sentences))
+  const rowOf = rowsOf(sentences)
+  const rows = project.marks.filter(isSpoken).map(rowOf)
   const open = rows.filter(({ stands }) => stands === undefined)
   const isMany = open.length >= MANY
   const names = open.map(({ mark }) => `"${mark.text}"`).join(', ')

@@ -44,7 +44,7 @@ export const specNoTolerance: Rule = {
     ['spec', 'cover screw torque', { quantity: { nominal: 4, low: 3.5, high: 4.5, unit: 'N.m' } }],
     ['spec', 'service interval', { quantity: { nominal: 200, unit: 'h' } }],
   ]),
-  check: eachMark(['spec'], mark => {
+  ...eachMark(['spec'], mark => {
     const { quantity } = mark
     if (quantity?.nominal === undefined || isToleranced(quantity)) return []
     if (isDue(mark)) return []

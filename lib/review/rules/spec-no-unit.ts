@@ -18,7 +18,7 @@ export const specNoUnit: Rule = {
     ['step', 'Tighten the drain plug'],
     ['spec', 'drain plug torque', { quantity: { low: 22, high: 28, unit: 'N.m' } }],
   ]),
-  check: eachMark(['spec'], mark =>
+  ...eachMark(['spec'], mark =>
     mark.quantity !== undefined && hasNumber(mark.quantity) && (mark.quantity.unit ?? '') === ''
       ? [
           {

@@ -23,7 +23,7 @@ export const specVague: Rule = {
     ['step', 'Fill the reservoir'],
     ['spec', 'fluid level', { reference: 'between the two marks' }],
   ]),
-  check: eachMark(['spec'], mark => {
+  ...eachMark(['spec'], mark => {
     if (mark.quantity !== undefined && hasNumber(mark.quantity)) return []
     const reference = mark.reference ?? ''
     if (reference !== '' && !(FEEL.test(reference) && !MEASURED.test(reference))) return []

@@ -27,7 +27,7 @@ export const tooLong: Rule = {
     ],
   ]),
   passes: sample([['step', 'Remove the four screws that hold the lower cover to the frame']]),
-  check: eachMark(['step', 'check'], mark => {
+  ...eachMark(['step', 'check'], mark => {
     const words = longest(mark.text)
     return words > MOST
       ? [

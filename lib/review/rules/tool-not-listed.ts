@@ -43,6 +43,10 @@ const toolsIn = onceForText((text: string): readonly string[] => {
   return found
 })
 
+const impliedBy = onceForText((text: string) =>
+  IMPLIED_TOOLS.filter(({ action, not }) => action.test(text) && not?.test(text) !== true),
+)
+
 const SIZES = new Set(['mm', 'inch', 'no', 'number', 'size', 'small', 'large', 'suitable', 'right', 'good'])
 const thingOf = (name: string): Thing => toThing(tokensOf(name).filter(token => !SIZES.has(token)))
 
@@ -81,9 +85,9 @@ const check = ({ sheet, project }: Subject): readonly Found[] => {
   const seen = new Set<string>()
   return sheet.steps.flatMap(({ mark, number, checks }) => {
     const named = [mark, ...checks].flatMap(own => toolsIn(own.text)).filter(name => !isListed(name, listed))
-    const implied = IMPLIED_TOOLS.filter(
-      ({ action, not, tool }) => action.test(mark.text) && not?.test(mark.text) !== true && !tool.test(names),
-    ).map(({ name }) => name)
+    const implied = impliedBy(mark.text)
+      .filter(({ tool }) => !tool.test(names))
+      .map(({ name }) => name)
     return [...named, ...implied].flatMap((name): Found[] => {
       if (seen.has(name)) return []
       seen.add(name)

@@ -1,8 +1,9 @@
 import type { Mark } from '@/lib/procedure/mark'
+import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { contentStems, stemSet } from '../words'
+import { contentStems } from '../words'
 
 /** What tools of a kind are used for: listed ones are in use where the sheet does such a thing. General knowledge, no source. */
 const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
@@ -56,21 +57,27 @@ const finding = (mark: Mark): Found => ({
   message: `"${mark.text}" is listed, but no step uses it. Name it in its step, or drop it from the list.`,
 })
 
+const toldStems = onceFor(
+  (sentences: Subject['sentences']): ReadonlySet<string> =>
+    new Set(sentences.flatMap(({ text }) => contentStems(text))),
+)
+
 const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
-  if (sheet.steps.length === 0) return []
-  const lines = project.marks
-    .filter(({ kind }) => kind !== 'tool' && kind !== 'material')
-    .map(({ text, reference }) => `${text} ${reference ?? ''}`)
-  const all = lines.join('\n')
-  const stems = new Set(lines.flatMap(line => [...stemSet(line)]))
-  const isTold = (stem: string) => sentences.some(({ text }) => stemSet(text).has(stem))
+  if (sheet.steps.length === 0 || sheet.tools.length === 0) return []
+  const lines = project.marks.filter(({ kind }) => kind !== 'tool' && kind !== 'material')
+  const stems = new Set<string>()
+  for (const { text, reference } of lines) {
+    for (const stem of contentStems(text)) stems.add(stem)
+    if (reference !== undefined) for (const stem of contentStems(reference)) stems.add(stem)
+  }
+  const told = toldStems(sentences)
+  const all = sentences.length > 0 ? '' : lines.map(({ text, reference }) => `${text} ${reference ?? ''}`).join('\n')
   return sheet.tools.flatMap((mark): Found[] => {
     const last = contentStems(mark.text).at(-1)
     if (last === undefined || stems.has(last)) return []
-    if (sentences.length > 0) return isTold(last) ? [] : [finding(mark)]
+    if (sentences.length > 0) return told.has(last) ? [] : [finding(mark)]
     const uses = USES.filter(([tool]) => tool.test(mark.text))
-    if (uses.some(([, use]) => use.test(all))) return []
-    return [finding(mark)]
+    return uses.some(([, use]) => use.test(all)) ? [] : [finding(mark)]
   })
 }
 

@@ -39,7 +39,7 @@ export const twoActions: Rule = {
     ['step', 'Undo the four screws and lift off the cover'],
     ['step', 'Lift out and rinse the tray'],
   ]),
-  check: eachMark(['step'], mark => {
+  ...eachMark(['step'], mark => {
     const actions = actionsOf(mark.text)
     let breaks = 0
     for (let i = 1; i < actions.length; i++) {

@@ -2,7 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import { sharedTime } from '@/lib/procedure/time'
 import { isInstructing } from '../instructing'
 import { quote } from '../late'
-import { onceForText } from '../memo'
+import { onceFor, onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
@@ -18,7 +18,7 @@ const NOT_VAGUE =
 /** A part is named in the words that follow, seconds. */
 const SOON = 6
 
-const onSheet = (mark: Mark): readonly Found[] => {
+const onSheet = onceFor((mark: Mark): readonly Found[] => {
   const vague = NOT_VAGUE.test(mark.text) ? undefined : vagueIn(mark.text)
   if (vague === undefined) return []
   return [
@@ -27,11 +27,15 @@ const onSheet = (mark: Mark): readonly Found[] => {
       message: `"${vague}" in ${quote(mark)} names nothing. Write what it is called on the machine or in the manual.`,
     },
   ]
-}
+})
+
+const vagueTalk = onceFor((sentences: Subject['sentences']) =>
+  sentences.filter(({ text }) => vagueIn(text) !== undefined && !NOT_VAGUE.test(text)),
+)
 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   const written = project.marks.flatMap(onSheet)
-  const told = sentences.filter(({ text }) => vagueIn(text) !== undefined && !NOT_VAGUE.test(text))
+  const told = vagueTalk(sentences)
   const marks = project.marks.filter(({ kind }) => kind !== 'reason')
   const seen = new Set<string>()
   const spoken = told.flatMap((sentence): Found[] => {

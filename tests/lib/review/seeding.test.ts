@@ -45,7 +45,10 @@ describe('faults put into sound procedures one at a time', () => {
   })
 
   test('[R3] sound procedures have at most one false finding in 40 steps', () => {
-    const steps = SOUND.reduce((sum, { project }) => sum + project.marks.filter(({ kind }) => kind === 'step').length, 0)
+    const steps = SOUND.reduce(
+      (sum, { project }) => sum + project.marks.filter(({ kind }) => kind === 'step').length,
+      0,
+    )
     const findings = SOUND.flatMap(({ project }) => reviewProject(project))
     expect(findings.length).toBeLessThanOrEqual(steps / 40)
   })

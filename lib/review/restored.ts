@@ -1,0 +1,112 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { type Act, FASTENERS } from '@/lib/trade/pairs'
+import type { Action } from './action'
+import { PREPOSITIONS } from './grammar'
+import { isKin, isLikeThing, type Thing, toThing } from './thing'
+import { isCut, type Undone } from './undone'
+
+/** Something undone in a step and not made good by any later one. */
+export type Open = {
+  readonly undone: Undone
+  readonly thing: Thing
+  readonly step: Mark
+  readonly number: number
+  /** What it holds: the panel of "the four screws of the base panel". */
+  readonly of: Thing | undefined
+  /** How many things the same words undo: "the mount, bearing and upper seat". */
+  readonly among: number
+}
+
+const REDO: Readonly<Record<Undone, readonly Act[]>> = {
+  removed: ['refit', 'connect', 'fill', 'tighten'],
+  opened: ['close'],
+  closed: ['open'],
+  drained: ['fill'],
+  disconnected: ['connect', 'on'],
+  loosened: ['tighten', 'refit'],
+  'switched-off': ['on'],
+  locked: ['unlock'],
+  raised: ['lower'],
+  added: ['remove', 'disconnect', 'open'],
+}
+
+const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
+const FIXTURES = oneOf('vice vise bench jig')
+const LOCKS = oneOf('lock tag padlock lockout isolation isolator breaker hasp')
+const VEHICLES = oneOf('car vehicle machine jack bike van truck stand')
+/** Small plugs inside a machine, not the one in the wall. */
+const LEADS = oneOf('connector lead cable hose sensor harness wire plug')
+const FLOWING = oneOf('valve tap cock water gas')
+const RESTARTS = oneOf(
+  'switch turn power restore energise energize re-energise re-energize start restart run enable activate boot bring fire return reinstate plug',
+)
+const FLUIDS = oneOf('oil coolant antifreeze water fuel petrol diesel electrolyte')
+
+const isOtherFluid = (a: Thing, b: Thing): boolean => FLUIDS.has(a.head) && FLUIDS.has(b.head) && a.head !== b.head
+
+const isPronoun = ({ things }: Action): boolean => things.length === 0 || things.some(({ head }) => head === '')
+
+const OWNS = new Set(['of', 'from', 'on', 'in', 'at', 'holding', 'securing'])
+
+/** @returns what fasteners hold, by the words after them: "of the base panel". */
+export const ownerIn = (rest: readonly string[]): Thing | undefined => {
+  if (!OWNS.has(rest[0] ?? '')) return undefined
+  const end = rest.findIndex((token, i) => i > 0 && PREPOSITIONS.has(token))
+  const owner = toThing(rest.slice(1, end < 0 ? rest.length : end))
+  return owner.head === '' ? undefined : owner
+}
+
+const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
+  const { things, rest, along, verb } = action
+  if (things.some(other => isLikeThing(thing, other)) || along.some(other => isLikeThing(thing, other))) return true
+  if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
+  if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug')
+    return !things.some(({ head }) => LEADS.has(head))
+  const isFastener = FASTENERS.has(thing.head)
+  if (isFastener && of !== undefined && things.some(other => isLikeThing(of, other))) return true
+  if (rest.includes(thing.head) || rest.includes(`${thing.head}s`)) return isFastener || undone === 'disconnected'
+  return isFastener && undone === 'removed' && things.some(other => thing.words.slice(0, -1).includes(other.head))
+}
+
+/** Whether power is back: told in so many words, or, where no isolator was opened, by the machine running. */
+const isPowered = ({ thing, step }: Open, { verb, particle, things }: Action): boolean => {
+  if (things.some(({ words }) => words.some(word => FLOWING.has(word)))) return false
+  if (things.some(isCut)) return true
+  const isAtSource = ISOLATED.test(`${thing.name} ${step.text}`)
+  return (
+    RESTARTS.has(verb) &&
+    !((verb === 'start' || verb === 'run' || verb === 'restart' || verb === 'fire') && isAtSource && particle !== 'on')
+  )
+}
+
+const ISOLATED = /\b(?:isolator|breaker|mains|supply|disconnect|fuse|main switch)\b/i
+
+/** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
+export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
+  const { thing, undone } = open
+  const { acts, things, verb, rest } = action
+  if (undone === 'added' && verb === 'unplug') return true
+  if (acts.size === 0 || !REDO[undone].some(act => acts.has(act))) return false
+  if (undone === 'removed' && rest.some(word => FIXTURES.has(word))) return false
+  switch (undone) {
+    case 'switched-off':
+      return isPowered(open, action)
+    case 'locked':
+      return (
+        verb === 'unlock' ||
+        verb === 'untag' ||
+        things.some(({ head, words }) => LOCKS.has(head) || words.includes('lock'))
+      )
+    case 'raised':
+      return (
+        verb === 'lower' ||
+        action.particle === 'down' ||
+        isPronoun(action) ||
+        things.some(({ head }) => isKin(head, thing.head) || VEHICLES.has(head))
+      )
+    case 'drained':
+      return !things.some(other => isOtherFluid(other, thing))
+    default:
+      return isSomeOf(open, action, stems)
+  }
+}
