@@ -1,91 +1,77 @@
+import { KINDS, type Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
-import type { Sentence, Transcript } from '@/lib/procedure/recording'
-import { type Model, toScorer } from '@/lib/trade/model'
-import { toSentences } from '@/lib/transcript/sentence'
-import { asSentence, sayTokens } from './clause-text'
-import { featuresAt, limitFeatures, type Reading, readSentence } from './feature'
-import { gatherThings, type Named } from './gather'
-import { toMentions } from './mention'
-import mentionModel from './mention-model.json'
-import sentenceModel from './sentence-model.json'
-import { findLimits } from './spec-feature'
-import { nameOfThing } from './thing-name'
-import { wordStep } from './wording'
+import type { Transcript } from '@/lib/procedure/recording'
+import { impliedTools } from './implied'
+import { draftLists } from './list-marks'
+import { placeSteps } from './order'
+import { type Drafted, draftSentences } from './sentence-marks'
+import { separate } from './span'
+import { draftSpecs } from './spec-marks'
+import { readTalk } from './talk'
 
-type SentenceKind = 'step' | 'caution' | 'check' | 'reason' | 'symptom'
-const SENTENCE_KINDS: readonly SentenceKind[] = ['step', 'caution', 'check', 'reason', 'symptom']
-const sentenceScorer = toScorer<SentenceKind>(sentenceModel as unknown as Model)
-const mentionScorer = toScorer<'tool' | 'material'>(mentionModel as unknown as Model)
+/** How far, in sentences, a caution may stand before the step it is about. */
+const AHEAD = 2
 
-const round = (n: number): number => Math.round(n * 100) / 100
-
-const spanOf = (sentence: Sentence) => ({ start: sentence.start, end: sentence.end, said: sentence.text })
-
-const sentenceMarks = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly Mark[] =>
-  sentences.flatMap((sentence, i) => {
-    const reading = readings[i]
-    if (reading === undefined) return []
-    const indices = featuresAt(readings, i).flatMap(name => sentenceScorer.indexOf(name) ?? [])
-    return SENTENCE_KINDS.flatMap((kind): Mark[] => {
-      const odds = sentenceScorer.logOdds(kind, indices)
-      if (1 / (1 + Math.exp(-odds)) < sentenceScorer.threshold(kind)) return []
-      const { text, question } =
-        kind === 'step'
-          ? wordStep(reading)
-          : { text: asSentence(sayTokens(reading.text, reading.tokens, 0, reading.tokens.length)), question: undefined }
-      return [
-        {
-          id: '',
-          kind,
-          ...spanOf(sentence),
-          text,
-          pencilled: {
-            confidence: round(sentenceScorer.confidence(kind, odds)),
-            reason: kind,
-            ...(question === undefined ? {} : { question }),
-          },
-        },
-      ]
-    })
-  })
-
-const listMarks = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly Mark[] => {
-  const named: Record<'tool' | 'material', Named[]> = { tool: [], material: [] }
-  readings.forEach((reading, i) => {
-    for (const { phrase, features } of toMentions(reading)) {
-      const indices = features.flatMap(name => mentionScorer.indexOf(name) ?? [])
-      const name = nameOfThing(reading.tokens, phrase)
-      for (const kind of ['tool', 'material'] as const)
-        named[kind].push({ sentence: i, name, head: phrase.name, odds: mentionScorer.logOdds(kind, indices) })
-    }
-  })
-  return (['tool', 'material'] as const).flatMap(kind =>
-    gatherThings(named[kind], mentionScorer.threshold(kind)).flatMap((thing): Mark[] => {
-      const sentence = sentences[thing.sentence]
-      return sentence === undefined
-        ? []
-        : [
-            {
-              id: '',
-              kind,
-              ...spanOf(sentence),
-              text: thing.name,
-              pencilled: { confidence: round(mentionScorer.confidence(kind, thing.odds)), reason: kind },
-            },
-          ]
-    }),
-  )
+/** The step a mark belongs to: in its own sentence, else (cautions) the next if near, else the last before. */
+const stepFor = (one: Drafted, steps: readonly Drafted[]): string | undefined => {
+  const own = steps.find(step => step.sentence === one.sentence)
+  if (own !== undefined) return own.mark.id
+  if (one.mark.kind === 'caution') {
+    const next = steps.find(step => step.sentence > one.sentence && step.sentence - one.sentence <= AHEAD)
+    if (next !== undefined) return next.mark.id
+  }
+  return (steps.findLast(step => step.sentence < one.sentence) ?? steps[0])?.mark.id
 }
 
-/** Pencilled marks for a transcript. Deterministic. */
-export const draftMarks = (transcript: Transcript): readonly Mark[] => {
-  const sentences = toSentences(transcript)
-  const readings = sentences.map(sentence => readSentence(sentence.text))
-  const marks = [...sentenceMarks(sentences, readings), ...listMarks(sentences, readings)]
-  const counts = new Map<string, number>()
-  return marks.map(mark => {
-    const n = (counts.get(mark.kind) ?? 0) + 1
-    counts.set(mark.kind, n)
-    return { ...mark, id: `${mark.kind}-${n}`, ...(mark.kind === 'step' ? { place: n } : {}) }
+const numbered = (kind: Kind, drafted: readonly Drafted[]): readonly Drafted[] => {
+  const sorted = [...drafted].sort(
+    (a, b) => a.mark.start - b.mark.start || a.mark.end - b.mark.end || a.sentence - b.sentence,
+  )
+  return sorted.map((one, i) => ({ ...one, mark: { ...one.mark, id: `${kind}-${i + 1}` } }))
+}
+
+/**
+ * Pencils in what a careful writer would take from a talk: marks of every kind, each with the words it comes from, a
+ * confidence (share of such marks that are right) and a reason. Steps carry their place, other marks the step they belong to.
+ * Deterministic; linear in the talk's length. Never throws.
+ *
+ * @param options.onProgress called with the share done, 0 to 1
+ * @returns marks within the transcript's time, none overlapping another of its kind
+ */
+export const draftMarks = (
+  transcript: Transcript,
+  options: { readonly onProgress?: (done: number) => void } = {},
+): readonly Mark[] => {
+  const { onProgress = () => {} } = options
+  const talk = readTalk(transcript, onProgress)
+  const specs = draftSpecs(talk)
+  const lists = draftLists(talk)
+  onProgress(0.8)
+  const told = draftSentences(talk)
+  const implied = impliedTools(
+    specs,
+    lists.filter(({ mark }) => mark.kind === 'tool'),
+  )
+  const all = [...told, ...specs, ...lists, ...implied]
+  const byKind = new Map(
+    KINDS.map(kind => [
+      kind,
+      numbered(
+        kind,
+        all.filter(({ mark }) => mark.kind === kind),
+      ),
+    ]),
+  )
+  const steps = byKind.get('step') ?? []
+  const places = new Map(placeSteps(steps).map(mark => [mark.id, mark]))
+  const marks = KINDS.flatMap(kind => {
+    const own = (byKind.get(kind) ?? []).map(one => {
+      if (kind === 'step') return places.get(one.mark.id) ?? one.mark
+      const step = stepFor(one, steps)
+      return step === undefined ? one.mark : { ...one.mark, step }
+    })
+    return separate(own)
   })
+  onProgress(1)
+  return marks
 }

@@ -7,6 +7,7 @@ export type Named = { readonly sentence: number; readonly name: string; readonly
 export type Gathered = {
   readonly name: string
   readonly sentence: number
+  readonly head: string
   readonly places: readonly number[]
   readonly odds: number
 }
@@ -56,6 +57,6 @@ export const gatherThings = (named: readonly Named[], least: number): readonly G
     const first = members.find(member => member.odds >= least) ?? members[0]
     return first === undefined
       ? []
-      : [{ name: fullest.name, sentence: first.sentence, places: members.map(member => member.sentence), odds }]
+      : [{ name: fullest.name, sentence: first.sentence, head: first.head, places: members.map(member => member.sentence), odds }]
   })
 }

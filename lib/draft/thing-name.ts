@@ -1,5 +1,6 @@
 import { singular } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
+import { FULL_TOOL_NAMES } from '@/lib/trade/tools'
 import type { NounPhrase } from './noun-phrase'
 
 /** Adjectives that say nothing about which thing it is. */
@@ -103,7 +104,16 @@ export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): strin
     (token, i) =>
       phrase.from + i >= phrase.head || !(IDLE.has(token.word) || /^(?:just|about|like|some|any)$/.test(token.word)),
   )
-  const words = inDigits(kept.map(token => token.word)).map(word => UNITS[word] ?? word)
+  const head = kept.slice(-(phrase.to - phrase.head)).map(token => token.word)
+  const full = FULL_TOOL_NAMES.get(head.join(' ')) ?? FULL_TOOL_NAMES.get(singular(head.at(-1) ?? ''))
+  const isPlain =
+    full !== undefined &&
+    phrase.isTool &&
+    !(head.at(-1) === 'meter' && kept.length > 1 && !/^\d/.test(kept[0]?.word ?? ''))
+  const said = isPlain
+    ? [...kept.slice(0, kept.length - head.length).map(token => token.word), ...full.split(' ')]
+    : kept.map(token => token.word)
+  const words = inDigits(said).map(word => UNITS[word] ?? word)
   const sized = words.map(word =>
     word.replace(/^(\d[\d.]*)-?(?:mil|mill|mm)$/, '$1 mm').replace(/^(\d[\d./]*)-?in(?:ch)?$/, '$1-inch'),
   )

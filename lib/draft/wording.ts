@@ -3,6 +3,7 @@ import type { Token } from '@/lib/trade/tagger'
 import type { Clause, Frame } from './clause'
 import { asSentence, countWords, cutToWords, MOST_WORDS, sayTokens } from './clause-text'
 import type { Reading } from './feature'
+import { nameThings } from './pointing'
 
 /** What the sheet says of a step, and what only the user can answer. */
 export type Worded = { readonly text: string; readonly question?: string }
@@ -14,10 +15,12 @@ const POWER =
 const WORN =
   /\b(?:glasses|goggles|gloves|mask|respirator|visor|shield|muffs|plugs|defenders|apron|boots|protection|helmet|harness)$/i
 
-const article = (said: string): string =>
-  /^(?:the|a|an|your|my|our|this|that|these|those|both|all|each|every|new|it|them|\d)/i.test(said)
-    ? said
-    : `the ${said}`
+const article = (said: string): string => {
+  const low = `${said.charAt(0).toLowerCase()}${said.slice(1)}`
+  const isSettled =
+    /^(?:the|a|an|your|my|our|this|that|these|those|both|all|each|every|it|them|one|two|three|four|five|six|seven|eight|\d\S*)\b/i
+  return isSettled.test(low) ? low : `the ${low}`
+}
 const own = (said: string): string => said.replace(/^(?:my|our)\b/i, 'your')
 
 /** "wheel off", "cap back on", "bike in the stand". */
@@ -35,6 +38,10 @@ const fromNominal = (reading: Reading, clause: Clause): string | undefined => {
   const tail = words.slice(first === 'back' ? 2 : 1).join(' ')
   const join = (verb: string, more: string) => `${verb} ${article(own(thing))}${more === '' ? '' : ` ${more}`}`
   if (first === 'back' && /^(?:on|in|up|together|down)$/.test(second)) return join('refit', tail)
+  const grip = /^(.*\S)\s+(hand|finger|fingers)$/i.exec(thing)
+  if (first === 'tight' && grip !== null) return `tighten ${article(own(grip[1] ?? ''))} ${grip[2]} tight`
+  if (/^(?:new|fresh|brand-new|another)\b/i.test(thing) && /^(?:on|in|into|onto|over|under|to)$/.test(first))
+    return join('fit', tail === '' ? '' : rest)
   if (first === 'off' && POWER.test(thing)) return join('switch off', tail)
   if (first === 'on' && WORN.test(thing)) return join('put on', tail)
   if (first === 'on' && tail === '' && POWER.test(thing)) return join('switch on', '')
@@ -131,13 +138,13 @@ const trailing = (reading: Reading, clause: Clause): string => {
  * Says a spoken step as a procedure writer would: base-form verb first, lead-ins and fillers gone, conditions kept behind
  * their action, at most 20 words.
  */
-export const wordStep = (reading: Reading): Worded => {
+export const wordStep = (reading: Reading, before?: Reading): Worded => {
   const parts: string[] = []
   let pending = ''
   for (const clause of reading.clauses) {
     if (clause.marker !== undefined) {
       const condition = trailing(reading, clause)
-      if (condition === '') continue
+      if (countWords(condition) < 3 || /'(?:re|s|ve|ll|d|m)$/.test(condition)) continue
       if (parts.length > 0 && clause.marker !== 'if') parts.push(`${parts.pop()} ${condition}`)
       else if (parts.length === 0) pending = condition
       continue
@@ -154,7 +161,8 @@ export const wordStep = (reading: Reading): Worded => {
     if (kept.length === 0 || countWords([...kept, part].join(' and ')) <= MOST_WORDS) kept.push(part)
   if (kept.length === 0) return fallback(reading)
   const joined = kept.length === 1 ? (kept[0] ?? '') : `${kept.slice(0, -1).join(', ')} and ${kept.at(-1)}`
-  return { text: asSentence(cutToWords(joined.replace(/\s+/g, ' '))) }
+  const named = nameThings(joined.replace(/\s+/g, ' '), reading, before)
+  return { ...named, text: asSentence(cutToWords(named.text)) }
 }
 
 const fallback = ({ text, tokens }: Reading): Worded => {

@@ -173,6 +173,12 @@ const nounTag = (word: string): Tag | undefined => {
   return NOUNISH.has(word) ? 'noun' : undefined
 }
 
+/** "torque wrench", "drain pan": the first word is no order. */
+const isCompound = (word: string, next: string): boolean => {
+  const both = `${word} ${next}`
+  return TOOLS.has(both) || MATERIALS.has(both) || TOOLS.has(singular(both)) || MATERIALS.has(singular(both))
+}
+
 const BEFORE_VERB = new Set(
   "to you we i they please just always never don't not let's go ahead then and us 'll will can could should must would might may carefully gently slowly now first next so really help".split(
     ' ',
@@ -235,6 +241,8 @@ export const toTokens = (text: string): readonly Token[] => {
     const verb = verbOf(word)
     if (verb !== undefined) {
       if (verb.form === 'base') {
+        const next = list[i + 1]
+        if (next !== undefined && !next.isAfterPause && isCompound(word, next.word)) return make(noun ?? 'noun')
         if (isVerbHere(isAfterPause ? undefined : previous, isAfterPause ? undefined : before, list[i + 1], isThing))
           return make('verb', verb.base)
         return make(noun ?? 'noun')

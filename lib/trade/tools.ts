@@ -27,12 +27,60 @@ export const TOOL_HEADS: readonly string[] = wordList(`
   soldering iron, iron, heat gun, blow torch, blowtorch, torch, hair dryer, hairdryer, kettle, hot plate, glue gun, desoldering pump, solder sucker, rivet gun, riveter, staple gun, caulking gun, caulk gun, bearing press, arbor press, press, seal driver, spring compressor, spring compressors, valve spring compressor, ring compressor, piston ring compressor, bleed kit, bleeder, bleeding kit, vacuum pump, hand vacuum pump,
   // light, marking, power
   flashlight, head torch, headlamp, lamp, inspection lamp, work light, mirror, inspection mirror, magnet, magnifier, loupe, magnifying glass, marker, marker pen, paint pen, paint marker, pencil, scribe, scriber, camera, phone, phone camera, laptop, scanner, code reader, charger, battery charger, jump leads, jumper cables, jumper wire, power supply, extension lead, generator, heater,
+  // household things that serve
+  awl, bradawl, skewer, toothpick, cocktail stick, chopstick, lolly stick, craft stick, wooden spoon, spoon, teaspoon, fork, coin, credit card, business card, paint stirrer, broom handle, clothes peg, peg, rubber band, elastic band, cushion, blanket, old blanket, moving blanket, mat, towel, pillow, plank, board, scrap wood, stick, rod, dowel, crochet hook, knitting needle, tongs, ladle, thimble, comb, hairbrush, sponge brush, tea towel, baking sheet, cookie sheet, tea tray, ice cube tray, egg box, stool, chair, trolley, cart, dolly, wheelbarrow, shovel, spade, trowel, rake, scoop, dustpan, watering can, spray gun, nail file, emery board, eyedropper, turkey baster, blower bulb, bulb blower, rubber bulb, can opener, bottle opener, straw, drinking straw, chalk line, string line, plumb line, pipe wrench, basin, rope, chain, winch, lanyard, tag line, barrow, clipboard,
+  // words said for a longer name
+  hex, phillips, flathead, flat head, flat blade, crosshead, pozi, pozidriv, vac, hoover, mike, needle nose, needle-nose, long nose, snips, channel locks, vernier, blow-off gun, spirit-level, straight-edge, tape, torx driver, nut spinner, tee handle, tommy bar, long-nose pliers, snap ring pliers, hose pick, hook pick, curved needle, timing light, strobe, tachometer, light meter, sound meter, moisture meter, ph meter, infrared gun, temperature gun, temp gun, sharps box, lab coat, sight tube, collimator, alignment tool, jig block, feeler blade, planer block, blind flange, test weight, weights,
   // for the person
-  gloves, glove, nitrile gloves, rubber gloves, leather gloves, goggles, safety glasses, glasses, safety goggles, eye protection, face shield, faceshield, visor, ear muffs, ear defenders, earplugs, ear plugs, ear protection, hearing protection, respirator, dust mask, face mask, apron, overalls, boots, steel toe boots, hard hat, harness, padlock, lockout, lock, tag, lockout tag, hasp, knee pads, welding mask, insulating mat, wrist strap, fire extinguisher, extinguisher, sleeves`)
+  gloves, glove, nitrile gloves, rubber gloves, leather gloves, cut-resistant gloves, insulating gloves, thick gloves, welding gloves, heat gloves, helmet, helmets, hi-vis, face covering, hairnet, goggles, safety glasses, glasses, safety goggles, eye protection, face shield, faceshield, visor, ear muffs, ear defenders, earplugs, ear plugs, ear protection, hearing protection, respirator, dust mask, face mask, apron, overalls, boots, steel toe boots, hard hat, harness, padlock, lockout, lock, tag, lockout tag, hasp, knee pads, welding mask, insulating mat, wrist strap, fire extinguisher, extinguisher, sleeves`)
+
+/** Short names, by the name a list has for them. */
+export const FULL_TOOL_NAMES: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    hex: 'hex key',
+    allen: 'hex key',
+    'allen key': 'hex key',
+    phillips: 'Phillips screwdriver',
+    flathead: 'flathead screwdriver',
+    'flat head': 'flathead screwdriver',
+    'flat blade': 'flat-blade screwdriver',
+    crosshead: 'crosshead screwdriver',
+    pozi: 'crosshead screwdriver',
+    pozidriv: 'crosshead screwdriver',
+    torx: 'torx screwdriver',
+    vac: 'vacuum cleaner',
+    'shop vac': 'shop vacuum',
+    vacuum: 'vacuum cleaner',
+    hoover: 'vacuum cleaner',
+    mike: 'micrometer',
+    meter: 'multimeter',
+    ohmmeter: 'multimeter',
+    voltmeter: 'multimeter',
+    feeler: 'feeler gauge',
+    feelers: 'feeler gauge',
+    'feeler blade': 'feeler gauge',
+    vernier: 'vernier caliper',
+    'needle nose': 'needle-nose pliers',
+    'needle-nose': 'needle-nose pliers',
+    'long nose': 'long-nose pliers',
+    'channel locks': 'slip-joint pliers',
+    indicator: 'dial indicator',
+    clicker: 'torque wrench',
+    'tee wrench': 't-handle',
+    'tee handle': 't-handle',
+    'spirit-level': 'spirit level',
+    prybar: 'pry bar',
+    blowgun: 'blow gun',
+    lockout: 'lockout and padlock',
+    goggle: 'goggles',
+    specs: 'safety glasses',
+  }),
+)
 
 /** Tools too general to stand alone: they count when a size, a kind or a use names them ("a 10 mm socket", "with a pick"). */
 export const WEAK_TOOLS: ReadonlySet<string> = new Set(
   wordList(`
+    hex, phillips, coin, spoon, teaspoon, fork, cushion, blanket, mat, towel, pillow, plank, board, stick, rod, dowel, comb, chair, stool, trolley, cart, rope, winch, straw, peg, weights, helmet, needle nose, hoover, vac, mike, scoop, shovel, spade, string line,
     key, bit, tap, die, stone, square, level, scale, scales, block, stand, lift, plane, iron, press, lever, hook, wedge, wedges, pick, blade, lock, tag, bench, meter, probe, probes,
     pump, lamp, mirror, timer, phone, camera, stand, bowl, cup, bottle, jar, tin, tub, container, dish, tray, hose, extension, indicator, rule, gauge, tape, drill, driver, saw, file, heater, battery, generator, compressor,
     strap, straps, clamp, clamps, chuck key, lathe, drift, punch, impact, bit, router, scope, glasses, boots, sleeves, bolt, lever, burr, magnet, ramp, ramps, chain, cradle, crate, fixture, jig, scanner, blower, iron, torch, kettle, pan, plunger, auger, sling, hoist, harness, rasp, feeler, vernier, extractor, splitter, tester, jack, vacuum, tuner`),

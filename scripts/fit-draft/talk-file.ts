@@ -27,8 +27,14 @@ const toSpec = (name: string, groups: readonly string[], start: number, end: num
 }
 
 /** Reads a labelled talk; times are given to its sentences by `timesOf`. */
-export const parseTalk = (text: string, timesOf: (texts: readonly string[]) => readonly { start: number; end: number }[]): Gold => {
-  const lines = text.split('\n').filter(line => line.trim() !== '' && !line.startsWith('#')).map(toLine)
+export const parseTalk = (
+  text: string,
+  timesOf: (texts: readonly string[]) => readonly { start: number; end: number }[],
+): Gold => {
+  const lines = text
+    .split('\n')
+    .filter(line => line.trim() !== '' && !line.startsWith('#'))
+    .map(toLine)
   const times = timesOf(lines.map(line => line.text))
   const marks: (GoldMark & { end: number })[] = []
   const specs: GoldSpec[] = []
@@ -43,12 +49,21 @@ export const parseTalk = (text: string, timesOf: (texts: readonly string[]) => r
         continue
       }
       const [kind = '', ...rest] = label.split(':')
-      const [name = '', ...groups] = rest.join(':').split('|').map(group => group.trim())
+      const [name = '', ...groups] = rest
+        .join(':')
+        .split('|')
+        .map(group => group.trim())
       if (kind === 'tool') tools.push(name)
       else if (kind === 'material') materials.push(name)
       else if (kind === 'spec') specs.push(toSpec(name, groups, start, end))
       if (kind !== 'retract' && kind !== 'conflict') marks.push({ kind, start, end, text: name })
     }
   })
-  return { sentences: lines.map(({ text: said }, i) => ({ text: said, ...(times[i] ?? { start: 0, end: 0 }) })), marks, specs, tools, materials }
+  return {
+    sentences: lines.map(({ text: said }, i) => ({ text: said, ...(times[i] ?? { start: 0, end: 0 }) })),
+    marks,
+    specs,
+    tools,
+    materials,
+  }
 }

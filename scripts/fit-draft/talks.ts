@@ -73,20 +73,25 @@ const toCues = (sentences: Gold['sentences'], seconds: number, shape: (text: str
 }
 
 /** Times as calm speech has them: words at an even pace, pauses of a quarter to nine tenths of a second between sentences. */
-const timesOf = (seed: number) => (texts: readonly string[]): readonly { start: number; end: number }[] => {
-  let at = 0.4
-  return texts.map((text, i) => {
-    const start = at
-    const end = start + text.split(' ').length / RATE
-    const noise = Math.sin((i + 1) * 12.9898 + seed) * 43758.5453
-    at = end + 0.25 + 0.65 * (noise - Math.floor(noise))
-    return { start, end }
-  })
-}
+const timesOf =
+  (seed: number) =>
+  (texts: readonly string[]): readonly { start: number; end: number }[] => {
+    let at = 0.4
+    return texts.map((text, i) => {
+      const start = at
+      const end = start + text.split(' ').length / RATE
+      const noise = Math.sin((i + 1) * 12.9898 + seed) * 43758.5453
+      at = end + 0.25 + 0.65 * (noise - Math.floor(noise))
+      return { start, end }
+    })
+  }
 
 /** The short form: codes before the colon. */
 const parseShort = (text: string, seed: number): Gold => {
-  const lines = text.split('\n').filter(line => line !== '' && !line.startsWith('#')).map(parseLine)
+  const lines = text
+    .split('\n')
+    .filter(line => line !== '' && !line.startsWith('#'))
+    .map(parseLine)
   const times = timesOf(seed)(lines.map(line => line.text))
   const sentences = lines.map((line, i) => ({ text: line.text, ...(times[i] ?? { start: 0, end: 0 }) }))
   const marks: GoldMark[] = lines.flatMap(({ codes }, i) =>
@@ -96,7 +101,13 @@ const parseShort = (text: string, seed: number): Gold => {
       return kind === undefined ? [] : [{ kind, start, end, text: '' }]
     }),
   )
-  return { sentences, marks, specs: [], tools: lines.flatMap(line => line.tools), materials: lines.flatMap(line => line.materials) }
+  return {
+    sentences,
+    marks,
+    specs: [],
+    tools: lines.flatMap(line => line.tools),
+    materials: lines.flatMap(line => line.materials),
+  }
 }
 
 const toCases = (file: string, text: string): readonly Case[] => {
@@ -107,7 +118,13 @@ const toCases = (file: string, text: string): readonly Case[] => {
     const transcript: Transcript = { name, form: form === 'vtt' ? 'webvtt' : 'subrip', cues }
     return { name, form, gold, transcript, sentences: toSentences(transcript), isOwn: isShort }
   }
-  return [make('vtt', toCues(gold.sentences, 5, said => said)), make('raw.srt', toCues(gold.sentences, 3, bare))]
+  return [
+    make(
+      'vtt',
+      toCues(gold.sentences, 5, said => said),
+    ),
+    make('raw.srt', toCues(gold.sentences, 3, bare)),
+  ]
 }
 
 /**

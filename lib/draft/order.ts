@@ -1,0 +1,62 @@
+import type { Mark } from '@/lib/procedure/mark'
+
+/** A drafted step with what it was worded from. */
+export type Step = { readonly mark: Mark; readonly sentence: number }
+
+/** "before you open it", "should have said", "before any of this": done earlier than told. */
+const LATE =
+  /\b(?:should(?:'ve| have) (?:said|told|mentioned|done|put)|forgot to (?:say|mention|tell)|before (?:any of this|anything|you (?:start|begin|do any|even|touch|do that|open)|we (?:start|even|started)|all (?:of )?(?:this|that)|any of that)|by the way|i meant to say|one thing i (?:skipped|missed|forgot)|go(?:es)? on first|come(?:s)? first|first of all)\b/i
+const BEFORE = /\bbefore (?:you|we|i|they|it|the|any|anything|opening|removing|starting|touching|taking)\b(.*)$/i
+const ALL =
+  /\bbefore (?:any of this|anything|you (?:start|begin|even start)|we (?:start|begin|even)|all (?:of )?(?:this|that)|any of that)\b/i
+
+const STOP = new Set(
+  'the a an you your it that this them we any anything all of and or to in on off out up do did have had get got start before should said'.split(
+    ' ',
+  ),
+)
+const contentOf = (text: string): ReadonlySet<string> =>
+  new Set(
+    (text.toLowerCase().match(/[a-z]+/g) ?? [])
+      .filter(word => !STOP.has(word) && word.length > 2)
+      .map(word => word.replace(/(?:ing|ed|s)$/, '')),
+  )
+
+const shared = (a: ReadonlySet<string>, b: ReadonlySet<string>): number => [...a].filter(word => b.has(word)).length
+
+/** Index of the step that `step` has to come before, by what is said after "before"; undefined where nothing points back. */
+const targetOf = (steps: readonly Step[], at: number): number | undefined => {
+  const said = steps[at]?.mark.said ?? ''
+  if (at === 0 || !LATE.test(said)) return undefined
+  if (ALL.test(said)) return 0
+  const named = contentOf(BEFORE.exec(said)?.[1] ?? '')
+  if (named.size === 0) return undefined
+  let best: number | undefined
+  let most = 0
+  for (let i = 0; i < at; i++) {
+    const step = steps[i]
+    const n = step === undefined ? 0 : shared(named, contentOf(`${step.mark.text} ${step.mark.said}`))
+    if (n > most) {
+      most = n
+      best = i
+    }
+  }
+  return best
+}
+
+/** Puts steps in the order they are done: as told, but for those told late. Says why where it moved one. */
+export const placeSteps = (steps: readonly Step[]): readonly Mark[] => {
+  const order: Mark[] = []
+  steps.forEach((step, i) => {
+    const target = targetOf(steps, i)
+    const before = target === undefined ? undefined : steps[target]?.mark.id
+    const at = before === undefined ? -1 : order.findIndex(mark => mark.id === before)
+    if (at < 0) order.push(step.mark)
+    else {
+      const { pencilled } = step.mark
+      const reason = `told late; it has to be done before “${order[at]?.text ?? ''}”`
+      order.splice(at, 0, { ...step.mark, ...(pencilled === undefined ? {} : { pencilled: { ...pencilled, reason } }) })
+    }
+  })
+  return order.map((mark, i) => ({ ...mark, place: i + 1 }))
+}

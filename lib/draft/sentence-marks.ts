@@ -1,0 +1,64 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { type Model, toScorer } from '@/lib/trade/model'
+import { gradeCaution, wordCaution } from './caution'
+import { asSentence, sayTokens } from './clause-text'
+import { explain } from './explain'
+import { featuresAt, type Reading } from './feature'
+import sentenceModel from './sentence-model.json'
+import { sourceOf } from './span'
+import type { Talk } from './talk'
+import { wordStep } from './wording'
+
+/** Kinds that are told by whole sentences. */
+export const SENTENCE_KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
+export type SentenceKind = (typeof SENTENCE_KINDS)[number]
+
+/** A drafted mark and the sentence it is from. */
+export type Drafted = { readonly mark: Mark; readonly sentence: number }
+
+const scorer = toScorer<SentenceKind>(sentenceModel as unknown as Model)
+
+/** A second kind for the same sentence has to be this much surer than it would alone, in log odds. */
+const SECOND = 1
+
+const logit = (p: number): number => Math.log(p / (1 - p))
+
+/** Kinds of one sentence with their log odds, the surest first; steps and checks seldom share one. */
+const kindsOf = (indices: readonly number[]): readonly { kind: SentenceKind; odds: number }[] => {
+  const passing = SENTENCE_KINDS.map(kind => {
+    const odds = scorer.logOdds(kind, indices)
+    return { kind, odds, margin: odds - logit(scorer.threshold(kind)) }
+  })
+    .filter(({ margin }) => margin >= 0)
+    .sort((a, b) => b.margin - a.margin)
+  return passing.filter(({ margin }, i) => i === 0 || margin >= SECOND)
+}
+
+const textOf = (
+  kind: SentenceKind,
+  reading: Reading,
+  before: Reading | undefined,
+): { text: string; question?: string } => {
+  if (kind === 'step') return wordStep(reading, before)
+  if (kind === 'caution') return { text: wordCaution(reading) }
+  return { text: asSentence(sayTokens(reading.text, reading.tokens, 0, reading.tokens.length)) }
+}
+
+/** Marks of the kinds that whole sentences tell, in order; ids and places are still to come. */
+export const draftSentences = ({ sentences, readings, limitNames }: Talk): readonly Drafted[] =>
+  sentences.flatMap((sentence, i) => {
+    const reading = readings[i]
+    if (reading === undefined) return []
+    const indices: number[] = []
+    for (const name of featuresAt(readings, i, limitNames)) {
+      const index = scorer.indexOf(name)
+      if (index !== undefined) indices.push(index)
+    }
+    return kindsOf(indices).map(({ kind, odds }): Drafted => {
+      const { text, question } = textOf(kind, reading, readings[i - 1])
+      const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
+      const pencilled = { confidence, reason: explain(kind, reading), ...(question === undefined ? {} : { question }) }
+      const mark: Mark = { id: '', kind, ...sourceOf(sentence), text, pencilled }
+      return { sentence: i, mark: kind === 'caution' ? { ...mark, ...gradeCaution(reading) } : mark }
+    })
+  })

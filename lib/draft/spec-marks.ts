@@ -1,0 +1,48 @@
+import type { Basis } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
+import { hasNumber } from '@/lib/quantity/quantity'
+import { type Model, toScorer } from '@/lib/trade/model'
+import type { Drafted } from './sentence-marks'
+import { sourceWithin } from './span'
+import specModel from './spec-model.json'
+import { nameOfLimit } from './spec-name'
+import type { Talk } from './talk'
+
+const scorer = toScorer<'spec'>(specModel as unknown as Model)
+
+const PLATE =
+  /\b(?:plate|label|sticker|nameplate|stamped|printed|placard|decal|tag on|on the (?:side|lid|can|packet|cap))\b/i
+const MANUAL =
+  /\b(?:manual|book|service sheet|spec sheet|data ?sheet|handbook|maker'?s|manufacturer|instructions|drawing)\b/i
+
+const basisOf = (text: string): Basis => (MANUAL.test(text) ? 'manual' : PLATE.test(text) ? 'plate' : 'spoken')
+
+/** Specs of a talk: limits that hold for the job, not readings, prices or other machines' figures. */
+export const draftSpecs = ({ sentences, readings, limits }: Talk): readonly Drafted[] =>
+  limits.flatMap((found): readonly Drafted[] => {
+    const { sentence: i, limit, quantity, features } = found
+    const [sentence, reading] = [sentences[i], readings[i]]
+    if (sentence === undefined || reading === undefined) return []
+    const odds = scorer.logOdds(
+      'spec',
+      features.flatMap(name => scorer.indexOf(name) ?? []),
+    )
+    if (1 / (1 + Math.exp(-odds)) < scorer.threshold('spec')) return []
+    const question = limit.notes.find(note => note.kind === 'question')?.text
+    const condition = limit.qualitative ?? limit.reference
+    const mark: Mark = {
+      id: '',
+      kind: 'spec',
+      ...sourceWithin(sentence, limit.at, limit.to),
+      text: nameOfLimit(found, reading, readings[i - 1]),
+      basis: basisOf(reading.text),
+      ...(hasNumber(quantity) ? { quantity } : {}),
+      ...(condition === undefined ? {} : { reference: condition }),
+      pencilled: {
+        confidence: Math.round(scorer.confidence('spec', odds) * 100) / 100,
+        reason: hasNumber(quantity) ? 'a figure that holds for the job' : 'a limit without a figure',
+        ...(question === undefined ? {} : { question }),
+      },
+    }
+    return [{ mark, sentence: i }]
+  })

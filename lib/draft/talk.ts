@@ -1,0 +1,28 @@
+import type { Sentence, Transcript } from '@/lib/procedure/recording'
+import { toSentences } from '@/lib/transcript/sentence'
+import { limitFeatures, type Reading, readSentence } from './feature'
+import { findLimits, type LimitFound } from './spec-feature'
+
+/** A transcript read for drafting: its sentences, what they are made of, and the limits in them. */
+export type Talk = {
+  readonly sentences: readonly Sentence[]
+  readonly readings: readonly Reading[]
+  readonly limits: readonly LimitFound[]
+  /** Feature names of the limits, by sentence. */
+  readonly limitNames: ReadonlyMap<number, readonly string[]>
+}
+
+/**
+ * Reads a transcript for drafting.
+ *
+ * @param onProgress called with the share done, 0 to 1, now and then
+ */
+export const readTalk = (transcript: Transcript, onProgress: (done: number) => void = () => {}): Talk => {
+  const sentences = toSentences(transcript)
+  onProgress(0.2)
+  const readings = sentences.map(sentence => readSentence(sentence.text))
+  onProgress(0.5)
+  const limits = findLimits(sentences, readings)
+  onProgress(0.7)
+  return { sentences, readings, limits, limitNames: limitFeatures(limits) }
+}
