@@ -82,19 +82,18 @@ const toSteps = (sightings: readonly StepSighting[], idFor: (sighting: Sighting)
     return {
       ...mark,
       ...(at === undefined ? {} : { place: at }),
-      ...(step !== undefined && 'id' in step ? { step: step.id } : {}),
+      ...(typeof step === 'object' ? { step: step.id } : {}),
     }
   })
 }
 
-/** Which step a mark names: the one it stands under, unless its note says it names none or another and its times agree. */
+/** The step a mark names: none where its time alone puts it under that step and its note does not tie it. A new mark always names it. */
 const namedStep = (mark: Mark, sighting: Sighting, under: Mark, steps: readonly Mark[]): Pick<Mark, 'step'> => {
-  const noted = sighting.read.note?.step
-  if (noted === undefined) return { step: under.id }
-  const isStray = 'id' in noted && !steps.some(step => step.id === noted.id)
-  const isByTime = stepOf(mark, steps)?.id === under.id
-  if ('by' in noted) return isByTime ? {} : { step: under.id }
-  return isStray && isByTime ? { step: noted.id } : { step: under.id }
+  const { note } = sighting.read
+  const noted = note?.step
+  if (note === undefined || noted === 'tied' || stepOf(mark, steps)?.id !== under.id) return { step: under.id }
+  if (noted === undefined) return {}
+  return { step: steps.some(step => step.id === noted.id) ? under.id : noted.id }
 }
 
 /** @returns the marks of a sheet, settled: ids, times, order, attachment. */
@@ -125,8 +124,7 @@ export const assemble = ({ steps, loose, front }: Sightings): Assembled => {
     const step = number === undefined ? undefined : found[number - 1]
     const mark = toMark(idFor(own), own, own.read.span ?? step ?? found[0] ?? { start: 0, end: 0 })
     const noted = own.read.note?.step
-    const named =
-      noted !== undefined && 'id' in noted ? { step: noted.id } : step === undefined ? {} : { step: step.id }
+    const named = typeof noted === 'object' ? { step: noted.id } : step === undefined ? {} : { step: step.id }
     add({ ...mark, ...placed(own), ...named }, own)
   }
   return { marks, lines, fresh }

@@ -3,8 +3,8 @@ import { parseSpanAddress, spanAddress } from './address'
 import { formatExactQuantity, type Note, parseExactQuantity } from './note'
 import { fieldsToNote, type Shown, type ShownField, type ShownFields } from './shown'
 
-/** Where a mark stands on the sheet: steps have their number, others the step they stand under. */
-export type Standing = { readonly number: number } | { readonly under: string } | 'loose'
+/** Where a mark stands on the sheet: steps have their number, others the step they stand under and whether their time alone puts them there. */
+export type Standing = { readonly number: number } | { readonly under: string; readonly isByTime: boolean } | 'loose'
 
 /** What a note says, read. */
 export type ReadNote = {
@@ -12,8 +12,8 @@ export type ReadNote = {
   readonly fields: ReadonlyMap<ShownField, ShownFields[ShownField]>
   readonly span?: { readonly start: number; readonly end: number }
   readonly place?: { readonly shown: number; readonly place: number | undefined }
-  /** `time`: the mark names no step. */
-  readonly step?: { readonly by: 'time' } | { readonly id: string }
+  /** `tied`: the mark names the step it stands under, though its time alone would put it there. */
+  readonly step?: 'tied' | { readonly id: string }
   readonly more: Partial<Pick<Mark, 'pencilled' | 'still' | 'capability'>>
 }
 
@@ -32,9 +32,9 @@ const placeItem = (mark: Mark, standing: Standing): readonly [string, string][] 
     return [['place', `${standing.number} for ${mark.place ?? 'none'}`], ...named]
   }
   const place: [string, string][] = mark.place === undefined ? [] : [['place', `0 for ${mark.place}`]]
-  const under = standing === 'loose' ? undefined : standing.under
-  if (mark.step === under) return place
-  return [...place, mark.step === undefined ? ['by time', ''] : ['step', mark.step]]
+  if (mark.step === undefined) return place
+  if (standing === 'loose' || mark.step !== standing.under) return [...place, ['step', mark.step]]
+  return standing.isByTime ? [...place, ['tied', '']] : place
 }
 
 const fieldItem = (mark: Mark, field: ShownField): [string, string] => {
@@ -99,7 +99,7 @@ export const fromNote = ({ id, items }: Note): ReadNote => {
     ...(place === null
       ? {}
       : { place: { shown: Number(place[1]), place: place[2] === 'none' ? undefined : Number(place[2]) } }),
-    ...(items.has('by time') ? { step: { by: 'time' } } : step === undefined ? {} : { step: { id: step } }),
+    ...(items.has('tied') ? { step: 'tied' } : step === undefined ? {} : { step: { id: step } }),
     more: readMore(items),
   }
 }

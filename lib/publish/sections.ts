@@ -1,9 +1,10 @@
-import type { ListItem, PhrasingContent } from 'mdast'
+import type { BlockContent, ListItem, PhrasingContent } from 'mdast'
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
-import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
+import { type Sheet, type SheetStep, stepOf } from '@/lib/procedure/sheet'
 import { spanAddress } from './address'
 import { type LineSetting, PENCILLED, toLineNodes, toPartNodes } from './line'
+import type { Standing } from './mark-note'
 import { type Block, bullets, emphasis, heading, item, link, numbered, paragraph, quote, table, text } from './nodes'
 import { formatNote } from './note'
 import { toShown } from './shown'
@@ -101,30 +102,41 @@ export const specsSection = (sheet: Sheet, numbers: StepNumbers, setting: LineSe
   return titled(SECTIONS.specs, rows.length === 0 ? [] : [table([SPEC_COLUMNS.map(word => [text(word)]), ...rows])])
 }
 
-const stepItem = (step: SheetStep, setting: LineSetting, picture: string | undefined): ListItem => {
-  const details = detailsOf(step).map(mark => item(paragraph(...toLineNodes(mark, { under: step.mark.id }, setting))))
-  const image: Block[] =
-    picture === undefined
-      ? []
-      : [paragraph({ type: 'image', url: picture, alt: toLine(step.mark.still?.alt ?? ''), title: null })]
-  return {
-    ...item(paragraph(...toLineNodes(step.mark, { number: step.number }, setting))),
-    spread: image.length > 0,
-    children: [
-      paragraph(...toLineNodes(step.mark, { number: step.number }, setting)),
-      ...(image as ReturnType<typeof paragraph>[]),
-      ...(details.length === 0 ? [] : [bullets(details)]),
-    ],
-  }
+/** How a mark stands under its step; `inTime` are all steps in order of time. */
+const standingUnder = ({ step: _, ...mark }: Mark, under: Mark, inTime: readonly Mark[]): Standing => ({
+  under: under.id,
+  isByTime: stepOf(mark, inTime)?.id === under.id,
+})
+
+/** What every step needs to know: the line's setting, the other steps in order of time, the pictures. */
+type StepSetting = {
+  readonly line: LineSetting
+  readonly inTime: readonly Mark[]
+  readonly pictures: ReadonlyMap<string, string>
+}
+
+const stepItem = (step: SheetStep, { line, inTime, pictures }: StepSetting): ListItem => {
+  const details = detailsOf(step).map(mark =>
+    item(paragraph(...toLineNodes(mark, standingUnder(mark, step.mark, inTime), line))),
+  )
+  const url = pictures.get(step.mark.id)
+  const alt = toLine(step.mark.still?.alt ?? '')
+  const children: BlockContent[] = [
+    paragraph(...toLineNodes(step.mark, { number: step.number }, line)),
+    ...(url === undefined ? [] : [paragraph({ type: 'image', url, alt })]),
+    ...(details.length === 0 ? [] : [bullets(details)]),
+  ]
+  return { type: 'listItem', spread: url !== undefined, children }
 }
 
 /** Numbered steps; a caution stands between the step before and the step it protects, so the numbering goes on after it. */
 export const stepsSection = (
   sheet: Sheet,
-  setting: LineSetting,
+  line: LineSetting,
   pictures: ReadonlyMap<string, string>,
 ): readonly Block[] => {
   const blocks: Block[] = []
+  const inTime = sheet.steps.map(step => step.mark).sort((a, b) => a.start - b.start || a.end - b.end)
   let open: { start: number; items: ListItem[] } | undefined
   const close = () => {
     if (open !== undefined) blocks.push(numbered(open.start, open.items))
@@ -133,9 +145,9 @@ export const stepsSection = (
   for (const step of sheet.steps) {
     if (step.cautions.length > 0) close()
     for (const mark of step.cautions)
-      blocks.push(quote(paragraph(...toLineNodes(mark, { under: step.mark.id }, setting))))
+      blocks.push(quote(paragraph(...toLineNodes(mark, standingUnder(mark, step.mark, inTime), line))))
     open ??= { start: step.number, items: [] }
-    open.items.push(stepItem(step, setting, pictures.get(step.mark.id)))
+    open.items.push(stepItem(step, { line, inTime, pictures }))
   }
   close()
   return titled(SECTIONS.steps, blocks)
