@@ -1,4 +1,5 @@
-import { type Designation, readDesignation } from './designations'
+import { readDesignation } from './designations'
+import type { Designation } from './thread-names'
 import { type Token, toTokens } from './tokens'
 
 /** A thread designation read from talk or writing, as far as it was said. */

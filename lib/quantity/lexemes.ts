@@ -1,6 +1,7 @@
-import { type Designation, readDesignation } from './designations'
+import { readDesignation } from './designations'
 import { type Numeral, readNumeral } from './numeral'
 import { ROLES, type Role } from './roles'
+import type { Designation } from './thread-names'
 import { type Token, toTokens } from './tokens'
 import { longestMatch, type Match } from './trie'
 import { UNIT_WORDS, type UnitWord } from './unit-words'

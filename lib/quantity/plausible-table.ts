@@ -1,4 +1,4 @@
-import type { QuantityKind } from './unit-table'
+import type { QuantityKind } from './unit-row'
 
 /** What is usual for a kind of quantity, said of a thing. */
 export type PlausibleRow = {

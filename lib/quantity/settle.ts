@@ -1,6 +1,7 @@
 import { settleBare, settleParts } from './bare-numbers'
+import type { Surroundings } from './cues'
 import type { Draft, Drafted } from './draft'
-import { type Surroundings, settleUnit } from './resolve'
+import { settleUnit } from './resolve'
 import { voteSystem } from './system-vote'
 import type { UnitWord } from './unit-words'
 

@@ -1,4 +1,4 @@
-import type { UnitSystem } from './unit-table'
+import type { UnitSystem } from './unit-row'
 
 const words = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 

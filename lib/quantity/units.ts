@@ -1,5 +1,6 @@
 import { done, type Outcome, refused } from './outcome'
-import { type QuantityKind, UNITS, type Unit } from './unit-table'
+import type { QuantityKind, Unit } from './unit-row'
+import { UNITS } from './unit-table'
 
 const BY_CODE: ReadonlyMap<string, Unit> = new Map(UNITS.map(unit => [unit.code, unit]))
 
