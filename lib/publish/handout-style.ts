@@ -74,12 +74,12 @@ ul, ol { margin: 0; padding: 0; list-style: none }
 .detail { display: grid; grid-template-columns: 21mm 1fr auto; gap: 2mm; margin-top: 0.8mm; align-items: baseline }
 .detail .kind { font-size: 9pt; letter-spacing: 0.03em; color: #17457a; font-weight: 700 }
 .spec { background: #f4f1e8; border-left: 1mm solid #17457a; padding: 1mm 2mm; margin-left: -3mm; break-inside: avoid }
-.value { font-weight: 700; font-size: 0.95em; white-space: normal }
+.value { display: inline-block; max-width: 100%; font-weight: 700; font-size: 0.95em }
 .measured { display: grid; grid-template-columns: max-content 26mm auto; gap: 1.5mm; align-items: end; font-size: 9pt; color: #4a5560; white-space: nowrap }
 .measured .blank { border-bottom: 0.3mm solid #16202b; height: 5mm }
 table { border-collapse: collapse; width: 100%; font-size: 9.5pt }
 th, td { text-align: left; vertical-align: top; padding: 1.2mm 2mm; border: 0.25mm solid #b9b3a4 }
-th { background: #f4f1e8 }
+th { background: #f4f1e8; overflow-wrap: normal }
 thead { display: table-header-group }
 tr { break-inside: avoid }
 .sign-off td { height: 9mm }

@@ -181,7 +181,7 @@ describe('all changes applied', () => {
         expect(plain(after.marks).map(named)).toEqual(plain(to.marks).map(named))
         expect(after.procedure).toEqual(to.procedure)
       }),
-      { numRuns: 400 },
+      { numRuns: 250 },
     )
   }, 600_000)
 
