@@ -9,6 +9,10 @@ const VERBS: Readonly<Record<string, { about: string; load: () => Promise<Comman
     load: async () => (await import('./commands/read')).command,
   },
   specs: { about: 'read the limits in a text', load: async () => (await import('./commands/specs')).specs },
+  align: {
+    about: 'time a text against the sound in which it is spoken',
+    load: async () => (await import('./commands/align')).command,
+  },
   draft: {
     about: 'pencil in a procedure from a transcript',
     load: async () => (await import('./commands/draft')).command,

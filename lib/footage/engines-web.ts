@@ -1,6 +1,7 @@
 // Engines as pages load them: from public/vendor (see scripts/vendor.mjs), past the bundler, because each finds its own
 // WebAssembly beside its own address. Works in workers.
 import type { FvadModule } from './detector'
+import { createRecogniser, type DecoderModule, type Recogniser } from './recogniser'
 import { vendored } from './vendored'
 
 /** Keeps the bundlers from resolving an address that only exists when the page runs. */
@@ -14,4 +15,14 @@ const importFrom = (address: string): Promise<{ default: (options?: object) => P
 export const loadFvad = async (origin: string): Promise<FvadModule> => {
   const { default: create } = await importFrom(origin + vendored('@echogarden/fvad-wasm', 'fvad.js'))
   return (await create()) as FvadModule
+}
+
+/**
+ * @param origin of the page
+ * @returns the recogniser with its English model (10 MB, fetched once and cached)
+ */
+export const loadRecogniser = async (origin: string): Promise<Recogniser> => {
+  const { default: create } = await importFrom(origin + vendored('soundswallower', 'soundswallower.web.js'))
+  const modelBase = origin + vendored('soundswallower', 'model/')
+  return createRecogniser((await create({ modelBase, print: () => {}, printErr: () => {} })) as DecoderModule)
 }

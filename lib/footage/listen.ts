@@ -1,5 +1,6 @@
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
+import { answerDecode } from './decode-here'
 import type { FromListener, ToListener } from './listen-messages'
 import type { OpenFootage } from './open'
 import { PEAKS_PER_SECOND, type Peaks, silentPeaks } from './peaks'
@@ -42,12 +43,6 @@ const CACHE_VERSION = 1
 /** Milliseconds between two reports. */
 const REPORT_EVERY = 250
 
-const decodeHere = async (bytes: Uint8Array<ArrayBuffer>, rate: number) => {
-  const buffer = await new OfflineAudioContext(1, 1, rate).decodeAudioData(bytes.buffer)
-  const channels = Array.from({ length: buffer.numberOfChannels }, (_, i) => buffer.getChannelData(i).slice())
-  return { rate: buffer.sampleRate, channels }
-}
-
 /**
  * Listens to the footage once, in a worker, in a stream: peaks for the sound strip and spans of speech.
  *
@@ -81,7 +76,7 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
     const left = elapsed > 1 && done > 0 ? { left: (elapsed * (footage.seconds - done)) / done } : undefined
     onProgress({ done, total: footage.seconds, peaks: peaks.slice(), ...left })
   }
-  const say = (message: ToListener, transfer: Transferable[] = []) => worker.postMessage(message, transfer)
+  const say = (message: ToListener) => worker.postMessage(message)
   const stop = new AbortController()
   try {
     const speech = await new Promise<readonly Span[] | Problem>((resolve, reject) => {
@@ -91,14 +86,7 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
       worker.onmessage = ({ data }: MessageEvent<FromListener>) => {
         switch (data.say) {
           case 'decode':
-            decodeHere(data.bytes, data.rate).then(
-              ({ rate, channels }) =>
-                say(
-                  { say: 'decoded', id: data.id, rate, channels },
-                  channels.map(samples => samples.buffer),
-                ),
-              (error: unknown) => say({ say: 'undecodable', id: data.id, why: String(error) }),
-            )
+            answerDecode(worker, data)
             return
           case 'peaks':
             peaks.set(data.peaks, data.from)

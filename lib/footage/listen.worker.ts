@@ -1,26 +1,17 @@
 import { ALL_FORMATS, BlobSource, Input } from 'mediabunny'
+import { askPage } from './ask-page'
 import { detectorOn } from './detector'
 import { loadFvad } from './engines-web'
 import type { FromListener, ToListener } from './listen-messages'
 import { addPeaks, PEAKS_PER_SECOND, silentPeaks } from './peaks'
-import { type DecodeWhole, soundPieces } from './sound'
+import { soundPieces } from './sound'
 import { speechFinder } from './speech'
 import { voiceStream } from './voice-stream'
 
 const scope = self as unknown as DedicatedWorkerGlobalScope
-const say = (message: FromListener, transfer: Transferable[] = []) => scope.postMessage(message, transfer)
+const say = (message: FromListener) => scope.postMessage(message)
 
-type Waiting = { resolve: (decoded: Awaited<ReturnType<DecodeWhole>>) => void; reject: (why: Error) => void }
-const waiting = new Map<number, Waiting>()
-let asked = 0
-
-/** The page decodes: workers have no decodeAudioData. */
-const decodeWhole: DecodeWhole = (bytes, rate) =>
-  new Promise((resolve, reject) => {
-    const id = asked++
-    waiting.set(id, { resolve, reject })
-    say({ say: 'decode', id, bytes, rate }, [bytes.buffer])
-  })
+const { decodeWhole, take } = askPage(scope)
 
 const listen = async (file: Blob, seconds: number, origin: string): Promise<void> => {
   const finder = speechFinder(detectorOn(await loadFvad(origin), 1))
@@ -51,18 +42,8 @@ const listen = async (file: Blob, seconds: number, origin: string): Promise<void
 }
 
 scope.onmessage = ({ data }: MessageEvent<ToListener>) => {
-  switch (data.say) {
-    case 'listen':
-      listen(data.file, data.seconds, data.origin).catch((error: unknown) =>
-        say({ say: 'failed', why: error instanceof Error ? error.message : String(error) }),
-      )
-      return
-    case 'decoded':
-      waiting.get(data.id)?.resolve({ rate: data.rate, channels: data.channels })
-      waiting.delete(data.id)
-      return
-    case 'undecodable':
-      waiting.get(data.id)?.reject(new Error(data.why))
-      waiting.delete(data.id)
-  }
+  if (data.say !== 'listen') return take(data)
+  listen(data.file, data.seconds, data.origin).catch((error: unknown) =>
+    say({ say: 'failed', why: error instanceof Error ? error.message : String(error) }),
+  )
 }

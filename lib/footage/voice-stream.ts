@@ -12,15 +12,16 @@ const ROUNDING = 0.03
 
 /**
  * Turns pieces of any rate and number of channels into one mono stream at 16 kHz that begins at time 0: what lies before
- * 0 is dropped, gaps are filled with silence.
+ * it is dropped, gaps are filled with silence.
  *
  * @param onSamples takes the stream, part by part
  * @param crossings of the filter; 12 for alignment
+ * @param from time the stream begins at instead, seconds
  */
-export const voiceStream = (onSamples: (samples: Float32Array<ArrayBuffer>) => void, crossings = COARSE) => {
+export const voiceStream = (onSamples: (samples: Float32Array<ArrayBuffer>) => void, crossings = COARSE, from = 0) => {
   let stream: ReturnType<typeof resampler> | undefined
   let rate = 0
-  let at = 0
+  let at = from
   const silence = (seconds: number) => {
     for (let left = seconds; left > 0; left -= 10)
       onSamples(stream?.push(new Float32Array(Math.round(Math.min(10, left) * rate))) ?? new Float32Array())

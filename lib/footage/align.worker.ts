@@ -1,0 +1,28 @@
+import { ALL_FORMATS, BlobSource, Input } from 'mediabunny'
+import { align } from './align'
+import type { FromAligner, ToAligner } from './align-messages'
+import { askPage } from './ask-page'
+import { loadRecogniser } from './engines-web'
+import { hearTrack } from './hear'
+
+const scope = self as unknown as DedicatedWorkerGlobalScope
+const say = (message: FromAligner) => scope.postMessage(message)
+const { decodeWhole, take } = askPage(scope)
+
+const run = async ({ file, texts, speech, origin }: Extract<ToAligner, { say: 'align' }>): Promise<void> => {
+  const input = new Input({ source: new BlobSource(file), formats: ALL_FORMATS })
+  const track = await input.getPrimaryAudioTrack()
+  if (track === null) return say({ say: 'failed', why: 'there is no sound in this file' })
+  const recogniser = await loadRecogniser(origin)
+  const alignment = await align(texts, speech, hearTrack(track, { decodeWhole }), recogniser, {
+    onProgress: share => say({ say: 'done', share }),
+  })
+  say({ say: 'aligned', alignment })
+}
+
+scope.onmessage = ({ data }: MessageEvent<ToAligner>) => {
+  if (data.say !== 'align') return take(data)
+  run(data).catch((error: unknown) =>
+    say({ say: 'failed', why: error instanceof Error ? error.message : String(error) }),
+  )
+}
