@@ -48,10 +48,12 @@ const placeWords = (finding: Finding, project: Project): { where?: string } => {
     : { where: mark.kind === 'step' ? `step ${mark.place ?? ''}`.trim() : `${mark.kind} “${mark.text}”` }
 }
 
+const nameOf = (file: PublishedFile): string => file.path.split('/').at(-1) ?? file.path
+
 const Preview = ({ file }: { readonly file: PublishedFile }) => {
   const url = useMemo(
     () =>
-      file.type === 'text/html'
+      file.path.endsWith('.handout.html')
         ? URL.createObjectURL(new Blob([file.content as BlobPart], { type: file.type }))
         : undefined,
     [file],
@@ -170,11 +172,10 @@ export const PublishDialog = ({ project, findings, onPerform, onReadBack, onClos
                 <code>{file.path}</code>
                 <Button
                   look="main"
-                  onClick={() =>
-                    void saveFile(file.path.split('/').at(-1) ?? file.path, file.content as BlobPart, file.type)
-                  }
+                  aria-label={`Save ${nameOf(file)}`}
+                  onClick={() => void saveFile(nameOf(file), file.content as BlobPart, file.type)}
                 >
-                  Save {file.path.split('/').at(-1)}
+                  Save this file
                 </Button>
               </header>
               {file.notices?.map(notice => (

@@ -47,7 +47,7 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
           type="file"
           className="apart"
           tabIndex={-1}
-          aria-label="Edited sheet"
+          aria-label="File of the edited sheet"
           accept=".md,text/markdown"
           onChange={event => {
             const file = event.target.files?.[0]

@@ -1,0 +1,88 @@
+import { readFileSync } from 'node:fs'
+import { expect, type Page, test } from '@playwright/test'
+import { lay, listenForTrouble, openDemo, saved, sheetOf, talkOf, tempFile, vtt } from './bench'
+
+const save = async (page: Page, name: RegExp): Promise<Buffer> => {
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name }).first().click()
+  return readFileSync(await (await download).path())
+}
+
+test('every publication of the demo is previewed and saved, without trouble', async ({ page }) => {
+  const trouble = listenForTrouble(page)
+  await openDemo(page)
+  await page.getByRole('button', { name: 'Publish' }).click()
+  const wanted: readonly (readonly [RegExp, RegExp, string])[] = [
+    [/^Sheet/, /^Save .*\.sheet\.md$/, '## Steps'],
+    [/^Handout/, /^Save .*\.handout\.html$/, '<!doctype html>'],
+    [/^Show notes/, /^Save .*\.notes\.md$/, 'Chapters'],
+    [/^Captions/, /^Save .*\.captions\.vtt$/, 'WEBVTT'],
+    [/^Chapters/, /^Save .*\.chapters\.json$/, '"chapters"'],
+    [/^Web page/, /^Save .*\.html$/, 'application/ld+json'],
+    [/^DITA/, /^Save .*\.dita$/, '<task'],
+    [/^Packet/, /^Save .*\.zip$/, 'PK'],
+  ]
+  for (const [publication, file, part] of wanted) {
+    await page.getByRole('radio', { name: publication }).click()
+    const content = (await save(page, file)).toString('latin1')
+    expect(content.toLowerCase(), String(publication)).toContain(part.toLowerCase())
+    if (part.startsWith('<!doctype')) expect(content).not.toMatch(/<script/i)
+  }
+  // The test runner puts a script of its own into every frame; the preview's sandbox blocks it, as it should.
+  expect(trouble.filter(line => !line.startsWith("Blocked script execution in 'blob:"))).toEqual([])
+})
+
+test('a sheet edited by hand is read back: what changed is shown, and taken over where it is kept', async ({
+  page,
+}) => {
+  await lay(page, tempFile('lid.vtt', vtt('Take the lid off.', 'Mind the spring.')))
+  await talkOf(page).focus()
+  await page.keyboard.press('Shift+Space')
+  for (let n = 0; n < 3; n++) await page.keyboard.press('Shift+ArrowRight')
+  await page.keyboard.press('s')
+  await page.getByRole('button', { name: 'Publish' }).click()
+  const markdown = (await save(page, /^Save .*\.md$/)).toString('utf8')
+  expect(markdown).toContain('Take the lid off')
+  const edited = tempFile('lid.md', markdown.replaceAll('Take the lid off', 'Lift the lid off'))
+  await page.getByRole('button', { name: 'Read an edited sheet back…' }).click()
+  await page.getByLabel('File of the edited sheet').setInputFiles(edited)
+  await page.getByRole('button', { name: /^Take over 1 of 1/ }).click()
+  await expect(sheetOf(page).locator('[data-kind="step"]')).toContainText('Lift the lid off')
+  await page.keyboard.press('Control+z')
+  await expect(sheetOf(page).locator('[data-kind="step"]')).toContainText('Take the lid off')
+})
+
+test('a release takes the next letter; an open stop finding prevents it', async ({ page }) => {
+  await openDemo(page)
+  await page.getByRole('button', { name: 'Publish' }).click()
+  const release = page.getByRole('button', { name: 'Release as revision A' })
+  await expect(release).toBeEnabled()
+  const packet = await save(page, /^Release as revision A$/)
+  expect(packet.subarray(0, 2).toString()).toBe('PK')
+  await expect(page.getByRole('button', { name: 'Release as revision B' })).toBeVisible()
+  await page.keyboard.press('Escape')
+  await saved(page)
+  // Without the step that puts the knives back, they are never refitted.
+  await sheetOf(page)
+    .getByRole('button', { name: /refit it on its seat/ })
+    .click()
+  await page.getByRole('button', { name: 'Rub this mark out' }).click()
+  await expect(page.getByRole('button', { name: /\d stop/ })).toBeVisible()
+  await page.getByRole('button', { name: 'Publish' }).click()
+  await expect(page.getByRole('button', { name: 'Release as revision B' })).toBeDisabled()
+})
+
+test('the times of the talk and of its marks are shifted together, and back', async ({ page }) => {
+  await lay(page, tempFile('lid.vtt', vtt('Take the lid off.', 'Mind the spring.')))
+  await talkOf(page).focus()
+  await page.keyboard.press('Shift+Space')
+  await page.keyboard.press('s')
+  await page.getByRole('button', { name: 'Times…' }).click()
+  await page.getByLabel('Seconds later (negative: earlier)').fill('75')
+  await page.getByLabel('Seconds later (negative: earlier)').press('Enter')
+  await page.getByRole('button', { name: 'Shift by 75 s' }).click()
+  await expect(talkOf(page).getByRole('button', { name: '1:15' })).toBeVisible()
+  await expect(sheetOf(page).locator('[data-kind="step"]')).toContainText('1:15')
+  await page.keyboard.press('Control+z')
+  await expect(talkOf(page).getByRole('button', { name: '0:00' })).toBeVisible()
+})
