@@ -35,7 +35,7 @@ export const readFraction = (tokens: readonly Token[], i: number): Numeral | und
     (word === 'quarters' && wordAt(tokens, i - 1) === 'three')
   )
     return { value: word === 'half' ? 0.5 : 0.25, to: i + 1, numerator: 1, denominator: word === 'half' ? 2 : 4 }
-  const isArticle = word === 'a' || word === 'an'
+  const isArticle = word === 'a' || word === 'an' || word === 'another'
   const above: Whole | undefined = isArticle ? { value: 1, to: i + 1 } : readNumerator(tokens, i)
   if (above === undefined) return undefined
   const at = passHyphen(tokens, above.to)

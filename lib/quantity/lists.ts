@@ -108,7 +108,8 @@ export const shareUnits = (drafted: Drafted): void => {
       draft.isApproximate ||
       draft.phrase.hasTolerance ||
       draft.phrase.isRange ||
-      (previous?.is === 'role' && previous.role === 'every')
+      (previous?.is === 'role' && previous.role === 'every') ||
+      ['says', 'say', 'wants', 'asks', 'calls'].includes(previous?.text ?? '')
     const hasLabelAfter = lexemes.slice(draft.to, draft.to + 2).some(lexeme => LABELS.has(lexeme.text))
     if (between.length > 12 || !(between.isLinked || isMarked)) continue
     if (hasStop(lexemes, before.to, draft.from)) continue

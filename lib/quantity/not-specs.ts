@@ -22,6 +22,7 @@ const headAfter = (lexemes: readonly Lexeme[], to: number): string => {
     if (TOOLS.has(word) || PARTS.has(word)) return word
     const isPassed =
       word === '-' ||
+      (word === 'torque' && TOOLS.has(text(lexemes[at + 1]))) ||
       lexeme.is === 'name' ||
       ADJECTIVES.has(word) ||
       (n > 0 && lexeme.is === 'unit') ||
@@ -34,15 +35,18 @@ const headAfter = (lexemes: readonly Lexeme[], to: number): string => {
 
 /** `24-volt 50-watt one`: a further number with a singular unit. */
 const isRating = (lexemes: readonly Lexeme[], i: number): boolean => {
-  const at = text(lexemes[i + 1]) === '-' ? i + 2 : i + 1
-  const unit = lexemes[at]
-  return unit?.is === 'unit' && unit.unit.count !== 'many'
+  const unit = lexemes[i + 2]
+  return text(lexemes[i + 1]) === '-' && unit?.is === 'unit' && unit.unit.count !== 'many'
 }
 
 const isPlain = (draft: Draft): boolean => !draft.phrase.hasTolerance && draft.bound === undefined
 
+const QUARTER_TURNED = set('valve valves fastener fasteners latch latches stopcock')
+
 const sizeDoubt: Doubt = ({ lexemes }, draft) => {
   const head = headAfter(lexemes, draft.to)
+  // A quarter turn is a movement, but for what is made to lock in one.
+  if (draft.unit?.code === 'circ' && !QUARTER_TURNED.has(head)) return undefined
   if (TOOLS.has(head)) return 'the size of a tool'
   if (!isPlain(draft) || draft.unit?.count === 'many' || draft.phrase.term.number === undefined) return undefined
   if (PARTS.has(head)) return 'the size or rating of a part'
@@ -169,6 +173,19 @@ const idiomDoubt: Doubt = ({ lexemes }, draft) => {
     : undefined
 }
 
+/** `it used to be forty but now`, `the old spec was twenty`, `don't go to fifty`. */
+const oldDoubt: Doubt = ({ lexemes }, draft) => {
+  if (!isPlain(draft)) return undefined
+  const words = before(lexemes, draft, 6)
+  const said = words.slice(words.findLastIndex(word => [',', '.', ';', 'but', 'now'].includes(word)) + 1)
+  if (said.includes('used') && said.at(-1) === 'be') return 'what used to be'
+  if (said.includes('old') && said.at(-1) === 'was') return 'what used to be'
+  const no = said.findLastIndex(word => ["don't", 'dont', 'never'].includes(word))
+  const isOrder =
+    no >= 0 && said.length - no <= 4 && ['go', 'do', 'use', 'set', 'run', 'try', 'crank'].includes(said[no + 1] ?? '')
+  return isOrder ? 'said not to be done' : undefined
+}
+
 /** The sentence a draft stands in, at most so many lexemes either way. */
 const SENTENCE = 40
 const isEnd = (lexeme: Lexeme | undefined): boolean =>
@@ -202,6 +219,7 @@ const DOUBTS: readonly Doubt[] = [
   distanceDoubt,
   impliedDoubt,
   idiomDoubt,
+  oldDoubt,
   asideDoubt,
 ]
 

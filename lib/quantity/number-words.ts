@@ -91,6 +91,7 @@ export const NUMBER_STARTS: ReadonlySet<string> = new Set([
   ...NOUGHTS,
   'a',
   'an',
+  'another',
   'half',
   'quarter',
   'quarters',

@@ -100,8 +100,9 @@ const extend = (tokens: readonly Token[], whole: Whole, options: Options): Numer
     ...flag(whole),
   }
   const next = wordAt(tokens, whole.to)
-  if (isPoint(next)) {
-    const decimals = readDecimals(tokens, whole.to + 1)
+  const point = passHyphen(tokens, whole.to)
+  if (isPoint(wordAt(tokens, point))) {
+    const decimals = readDecimals(tokens, passHyphen(tokens, point + 1))
     if (decimals !== undefined && Number.isInteger(whole.value)) {
       const value = Number(`${whole.value}.${decimals.digits}`)
       const scale = SCALES.get(wordAt(tokens, decimals.to))

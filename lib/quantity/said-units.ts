@@ -21,6 +21,8 @@ export const BETWEEN = new Set([
   'another',
   'entire',
   'or so',
+  '- ish',
+  'ish',
   'level',
   'standard',
   'single',

@@ -7,7 +7,7 @@ const text = (lexeme: Lexeme | undefined): string => lexeme?.text ?? ''
 
 const AGO = set('ago old later straight flat now back earlier')
 const LONG_AGO = set('last past previous next')
-const SPENT = set('took been spent wasted since lasted meter drove worked waited ran showing')
+const SPENT = set('took been spent wasted since lasted clock meter drove worked waited ran showing')
 const TRADES = set('trade business game industry')
 /** Words that make days, weeks, months and years an interval or a wait. */
 const DUE = set(
@@ -18,6 +18,7 @@ const WAITS = set(
   'for wait give it least takes after within half let sit needs about hold leave in run once every of another around under than to over count most until be exactly only just take',
 )
 const LONG = new Set(['a', 'mo', 'wk', 'd'])
+const METERS = set('clock meter engine motor machine unit odometer')
 const DONE = set('that experience it this doing work labor labour them practice my your')
 
 /** Why a time is no limit: an age, how long ago, time already spent, an idiom. */
@@ -28,7 +29,9 @@ export const timeDoubt = (lexemes: readonly Lexeme[], draft: Draft): string | un
   const previous = text(lexemes[draft.from - 1])
   if (AGO.has(next) || (next === '-' && after === 'old')) return 'an age or how long ago'
   if (next === 'in' && (TRADES.has(after) || TRADES.has(text(lexemes[draft.to + 2])))) return 'an age'
-  if (['of', 'on'].includes(next) && DONE.has(after)) return 'time already spent'
+  if (['of', 'on'].includes(next) && (DONE.has(after) || METERS.has(text(lexemes[draft.to + 2]))))
+    return 'time already spent'
+  if (previous === 'me' || (previous === 'in' && text(lexemes[draft.from - 2]) === 'back')) return 'an idiom'
   if (LONG_AGO.has(previous) && !draft.phrase.hasTolerance) return 'how long ago'
   const words = lexemes
     .slice(Math.max(0, draft.from - 6), draft.from)
