@@ -5,6 +5,7 @@ import { cautionIncomplete } from './caution-incomplete'
 import { cautionLate } from './caution-late'
 import { correctedValue } from './corrected-value'
 import { directionDisagrees } from './direction-disagrees'
+import { driverNotNamed } from './driver-not-named'
 import { edgeInWord } from './edge-in-word'
 import { emptyMark } from './empty-mark'
 import { hazardNoCaution } from './hazard-no-caution'
@@ -43,13 +44,17 @@ import { shopName } from './shop-name'
 import { shopPhrase } from './shop-phrase'
 import { signalWord } from './signal-word'
 import { specConflict } from './spec-conflict'
+import { specEquivalent } from './spec-equivalent'
+import { specImplausible } from './spec-implausible'
 import { specNoBasis } from './spec-no-basis'
 import { specNoTolerance } from './spec-no-tolerance'
 import { specNoUnit } from './spec-no-unit'
+import { specTorque } from './spec-torque'
 import { specVague } from './spec-vague'
 import { stepLate } from './step-late'
 import { toldLate } from './told-late'
 import { tooLong } from './too-long'
+import { toolCannotVerify } from './tool-cannot-verify'
 import { toolNotListed } from './tool-not-listed'
 import { toolNotUsed } from './tool-not-used'
 import { twoActions } from './two-actions'
@@ -88,6 +93,10 @@ export const RULES: readonly Rule[] = [
   specNoBasis,
   specVague,
   specConflict,
+  specEquivalent,
+  specImplausible,
+  specTorque,
+  toolCannotVerify,
   hazardNoCaution,
   noLockout,
   cautionIncomplete,
@@ -106,6 +115,7 @@ export const RULES: readonly Rule[] = [
   numberNotSaid,
   toolNotListed,
   toolNotUsed,
+  driverNotNamed,
   outsideFootage,
   emptyMark,
   marksCross,

@@ -1,7 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
 import { hasNumber } from '@/lib/quantity/quantity'
-import type { QuantityKind } from '@/lib/quantity/unit-table'
+import type { QuantityKind } from '@/lib/quantity/unit-row'
 import { dimensionOf } from '@/lib/quantity/units'
 import { onceFor } from '../memo'
 import { atMark, type FindingLevel, type Found, type Remedy, type Rule } from '../rule'

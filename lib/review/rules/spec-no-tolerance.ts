@@ -1,6 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { isToleranced } from '@/lib/quantity/quantity'
-import type { QuantityKind } from '@/lib/quantity/unit-table'
+import type { QuantityKind } from '@/lib/quantity/unit-row'
 import { dimensionOf } from '@/lib/quantity/units'
 import { eachMark } from '../memo'
 import { atMark, type FindingLevel, type Rule } from '../rule'

@@ -208,6 +208,47 @@ const specs: Seeder = ({ project }) =>
       fault('spoken', changed(project, mark.id, { basis: 'spoken' }), 'spec-no-basis'),
       fault('no-basis', changed(project, mark.id, {}, 'basis', 'citation'), 'spec-no-basis'),
       fault('conflict', { ...project, marks: [...project.marks, other] }, 'spec-conflict'),
+      fault('crossed', changed(project, mark.id, { quantity: { low: 9, high: 3, unit } }), 'spec-implausible'),
+      fault(
+        'equivalent',
+        changed(project, mark.id, {
+          quantity: { nominal: 20, unit: 'N.m' },
+          equivalent: { nominal: 20, unit: '[ft_i].[lbf_av]' },
+        }),
+        'spec-equivalent',
+      ),
+      ...(unit === 'N.m'
+        ? [
+            fault(
+              'torque',
+              changed(project, mark.id, { text: `M6 ${mark.text}`, quantity: { low: 150, high: 170, unit } }),
+              'spec-torque',
+            ),
+          ]
+        : []),
+      ...(unit === 'N.m' || unit === 'mm'
+        ? [
+            fault(
+              'coarse',
+              {
+                ...project,
+                marks: [
+                  ...project.marks,
+                  {
+                    id: 'tool-coarse',
+                    kind: 'tool',
+                    start: 0,
+                    end: 1,
+                    text: 'torque wrench',
+                    said: '',
+                    capability: { range: { low: 5 * value, high: 50 * value, unit } },
+                  },
+                ],
+              },
+              'tool-cannot-verify',
+            ),
+          ]
+        : []),
       fault('vague', changed(project, mark.id, { reference: 'snug' }, 'quantity'), 'spec-vague'),
       fault('not-said', changed(project, mark.id, { basis: 'spoken', quantity: twice(3.7) }), 'number-not-said'),
     ]

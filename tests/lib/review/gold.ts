@@ -106,7 +106,7 @@ export const TAGS: Readonly<Record<string, readonly string[]>> = {
   'unverified-spec': ['spec-no-basis'],
   conflict: ['spec-conflict', 'limit-not-marked', 'corrected-value'],
   'not-refitted': ['not-refitted', 'not-closed', 'not-reconnected', 'not-tightened', 'run-unready'],
-  'tool-not-introduced': ['tool-not-listed'],
+  'tool-not-introduced': ['tool-not-listed', 'driver-not-named', 'tool-cannot-verify'],
   'vague-reference': ['vague-thing'],
   'no-disposal': ['no-disposal'],
   rotation: ['no-rotation-check'],

@@ -1,0 +1,42 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { checkPlausible } from '@/lib/quantity/plausible'
+import type { Quantity } from '@/lib/quantity/quantity'
+import { eachMark } from '../memo'
+import { atMark, type Rule } from '../rule'
+import { sample } from '../sample'
+
+/** What is wrong with the figures themselves. */
+const crossed = ({ low, high, nominal }: Quantity): string | undefined => {
+  if (low !== undefined && high !== undefined && low > high) return 'the lower limit is above the upper one'
+  if (nominal === undefined) return undefined
+  if ((low !== undefined && nominal < low) || (high !== undefined && nominal > high))
+    return 'the nominal value lies outside its own limits'
+  return undefined
+}
+
+const doubt = (mark: Mark): string | undefined => {
+  const { quantity } = mark
+  if (quantity === undefined) return undefined
+  const wrong = crossed(quantity)
+  return wrong === undefined ? checkPlausible(quantity, `${mark.text} ${mark.reference ?? ''}`)?.text : `${wrong}.`
+}
+
+/** A point lost, a unit swapped. */
+export const specImplausible: Rule = {
+  id: 'spec-implausible',
+  level: 'stop',
+  about: 'A value can hardly be meant: far outside what is usual, or its limits cross.',
+  why: 'A lost point or a swapped unit is off by ten or more, and no one notices until something breaks.',
+  source: 'usual ranges in lib/quantity/plausible-table.ts: common practice, no source',
+  trips: sample([
+    ['spec', 'tyre pressure', { quantity: { nominal: 25, unit: 'bar' } }],
+    ['spec', 'valve clearance', { quantity: { low: 0.3, high: 0.2, unit: 'mm' } }],
+  ]),
+  passes: sample([['spec', 'tyre pressure', { quantity: { nominal: 2.5, unit: 'bar' } }]]),
+  ...eachMark(['spec'], mark => {
+    const text = doubt(mark)
+    return text === undefined
+      ? []
+      : [{ place: atMark(mark), message: `"${mark.text}": ${text} Look at the unit and the decimal point.` }]
+  }),
+}

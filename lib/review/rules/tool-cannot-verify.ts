@@ -1,0 +1,75 @@
+import type { Mark } from '@/lib/procedure/mark'
+import { hasNumber } from '@/lib/quantity/quantity'
+import { dimensionOf } from '@/lib/quantity/units'
+import { checkTool, type ToolCheck } from '@/lib/quantity/verify'
+import { atMark, type Found, type Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+
+type Measuring = Mark & { readonly capability: NonNullable<Mark['capability']> }
+
+const isMeasuring = (mark: Mark): mark is Measuring => mark.kind === 'tool' && mark.capability !== undefined
+const TORQUE_TOOL = /\btorque\b|\bangle gauge\b|\bclick\w*\b/i
+
+const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined =>
+  spec.quantity &&
+  checkTool(spec.quantity, {
+    range: capability.range,
+    ...(capability.deviation === undefined ? {} : { deviation: capability.deviation }),
+  })
+
+/** The doubt about one spec: every tool that measures such a thing is out of range or too coarse. */
+const doubt = (spec: Mark, tools: readonly Measuring[]): string | undefined => {
+  const checks = tools.flatMap(tool => measures(spec, tool) ?? [])
+  if (checks.length === 0 || checks.some(({ isCovered, isEnough }) => isCovered && isEnough !== false)) return undefined
+  return (checks.find(({ isCovered }) => isCovered) ?? checks[0])?.text
+}
+
+const check = ({ project }: Subject): readonly Found[] => {
+  const specs = project.marks.filter(
+    ({ kind, quantity }) => kind === 'spec' && quantity?.unit !== undefined && hasNumber(quantity),
+  )
+  if (specs.length === 0) return []
+  const tools = project.marks.filter(isMeasuring)
+  const measured = specs.flatMap((spec): Found[] => {
+    const text = doubt(spec, tools)
+    return text === undefined
+      ? []
+      : [
+          {
+            place: atMark(spec),
+            message: `No listed tool can verify "${spec.text}". ${text} Choose a finer tool or one of the right range.`,
+          },
+        ]
+  })
+  const torque = specs.find(({ quantity }) => dimensionOf(quantity?.unit ?? '') === 'torque')
+  const isListed = project.marks.some(({ kind, text }) => kind === 'tool' && TORQUE_TOOL.test(text))
+  if (torque === undefined || isListed) return measured
+  return [
+    ...measured,
+    {
+      place: atMark(torque),
+      message: `"${torque.text}" is a torque and no torque tool is listed. List one whose range covers it.`,
+    },
+  ]
+}
+
+/** A limit nobody can measure is a wish. */
+export const toolCannotVerify: Rule = {
+  id: 'tool-cannot-verify',
+  level: 'fix',
+  about: 'No listed tool can measure a spec: none of the right kind, out of range, or too coarse for its tolerance.',
+  why: 'Read at the end of its scale, a wrench shows a number and proves nothing.',
+  source: 'ISO 6789-1:2017 for torque tools; ANSI/NCSL Z540.3-2006 5.3(b), 4:1 as the usual fallback (from memory)',
+  trips: sample([
+    ['step', 'Torque the cover screws'],
+    ['spec', 'cover screw torque', { quantity: { low: 4, high: 5, unit: 'N.m' } }],
+    ['tool', 'large torque wrench', { capability: { range: { low: 40, high: 200, unit: 'N.m' } } }],
+  ]),
+  passes: sample([
+    ['step', 'Torque the cover screws'],
+    ['spec', 'cover screw torque', { quantity: { low: 4, high: 6, unit: 'N.m' } }],
+    ['tool', 'torque screwdriver', { capability: { range: { low: 1, high: 8, unit: 'N.m' }, deviation: 4 } }],
+  ]),
+  check,
+}
