@@ -5,10 +5,10 @@ import { type Bench, type BenchRow, fastest } from './row'
 const SENTENCES = [
   'Then nip the four cover screws up to nine newton metres, in a cross pattern.',
   'Mind the spring, it has a habit of jumping out when you lift the plate.',
-  'You want between two and a half and three millimetres of play, no more than that.',
+  'You want between one and three quarters and two millimetres of play, no more than that.',
   'I did one of these for a neighbour last winter and it was seized solid.',
   'Wipe the seat with a clean rag and look for any wear on the lip.',
-  'Set the regulator to thirty-five psi, give or take two, with the line shut.',
+  'Set the regulator to thirty-five psi, give or take three, with the line shut.',
   'Grab the thirteen millimetre spanner and back the locknut off half a turn.',
   'So now put the guard back on and run it for five minutes with no load.',
 ]

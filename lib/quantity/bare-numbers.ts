@@ -39,7 +39,7 @@ const isYear = ({ nominal, phrase }: Draft): boolean => {
   return numeral?.isPaired === true || numeral?.hasFigures === true
 }
 
-/** Three decimals or more, as gaps are said: `point oh three five`. */
+/** Three decimals or more, as gaps are said: `point oh one nine`. */
 const isFineDecimal = (number: Extract<Lexeme, { is: 'number' }> | undefined, least: number): boolean => {
   if (number === undefined || number.numeral.denominator !== undefined) return false
   const digits = String(number.numeral.value).split('.')[1] ?? ''

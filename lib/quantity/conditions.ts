@@ -48,7 +48,7 @@ const isBreak = (lexeme: Lexeme | undefined): boolean =>
 const AFTER = 7
 const BEFORE = 7
 
-/** Lengths after `over` or `per` that a value holds for: `five tenths over twelve inches`, `a quarter inch per foot`. */
+/** Lengths after `over` or `per` that a value holds for: `five tenths over twelve inches`, `ten millimetres per metre`. */
 export const readSpanned = ({ text, lexemes, drafts }: Drafted): void => {
   for (let n = 0; n < drafts.length; n++) {
     const draft = drafts[n]
@@ -81,7 +81,7 @@ export const readSpanned = ({ text, lexemes, drafts }: Drafted): void => {
       draft.reference = slice(text, lexemes, next.from, next.to)
       next.dropped = 'what the value before it holds for'
     }
-    // "over twelve inches I want to see less than five thou"
+    // "over twelve inches I want to see less than three thou"
     if (
       next !== undefined &&
       lexemes[draft.from]?.text === 'over' &&
@@ -177,7 +177,7 @@ export const findQualities = (
   return found
 }
 
-/** `snug plus a quarter turn`, `finger tight, then another half turn`: the quality is where the quantity starts. */
+/** `snug plus an eighth of a turn`, `finger tight, then another half turn`: the quality is where the quantity starts. */
 const isStep = (lexemes: readonly Lexeme[], from: number, to: number): boolean => {
   if (from === to) return true
   for (let i = from; i < to; i++) if (['plus', 'then', 'and'].includes(lexemes[i]?.text ?? '')) return true

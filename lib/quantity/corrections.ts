@@ -93,7 +93,7 @@ const areAlike = (a: Draft, b: Draft): boolean => {
   return isComparable(a.unit.code ?? '', b.unit.code ?? '')
 }
 
-/** A unit named again after a marker, without a number: `forty pounds, that is, foot pounds`. */
+/** A unit named again after a marker, without a number: `eighty pounds, foot pounds I mean`. */
 const renameUnit = (lexemes: readonly Lexeme[], draft: Draft, from: number): boolean => {
   let at = from
   while (

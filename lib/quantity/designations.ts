@@ -5,7 +5,7 @@ import type { Token } from './tokens'
 
 const CURRENCY = new Set(['$', '£', '€', '¥'])
 
-/** `10W-30`, `ten W forty`, `0w20`, `75W90`, `sae 30`. */
+/** `10W-30`, `twenty W fifty`, `0w20`, `75W90`, `sae 30`. */
 export const oil = (tokens: readonly Token[], i: number): Designation | undefined => {
   if (['sae', 'iso', 'vg', 'api', 'dot', 'nlgi'].includes(text(tokens, i))) {
     const at = text(tokens, i + 1) === 'vg' || text(tokens, i + 1) === '-' ? i + 2 : i + 1

@@ -52,7 +52,7 @@ const formatOne = ({ low, high, nominal, unit }: Quantity): string => {
 }
 
 /**
- * A quantity for people: `18 to 22 N·m`, `at most 5 thou`, `45 ± 3 N·m`, `1/2 to 3/4 turn`, `18 +2/−0 N·m`.
+ * A quantity for people: `18 to 22 N·m`, `at most 5 thou`, `44 ± 3 kN`, `1/2 to 3/4 turn`, `18 +2/−0 N·m`.
  *
  * @returns empty where it carries no number; values as they are (only another system rounds, see toSystem)
  */

@@ -63,7 +63,7 @@ const NAMED = set(
 )
 const ORDINALS = set('first second third fourth final last next each every one')
 
-/** `stage two`, `page forty`: the number is a name. `second pass 30` is a value. */
+/** `stage two`, `page forty`: the number is a name. `final pass 38` is a value. */
 const dropLabels = ({ lexemes, drafts }: Drafted): void => {
   for (const draft of drafts) {
     if (draft.unit !== undefined || draft.dropped !== undefined) continue
@@ -138,7 +138,7 @@ const inherit = (draft: Draft, from: Draft): void => {
 
 const JOINS = set("and but nor or , yet with not never the a it should be is no a its it's")
 
-/** One-sided limits beside each other become one quantity: `not less than 8 bar and not more than 10`. */
+/** One-sided limits beside each other become one quantity: `no less than 5 and no more than 7 bar`. */
 export const joinLimits = ({ lexemes, drafts }: Drafted): void => {
   for (let n = 0; n < drafts.length - 1; n++) {
     const [a, b] = [drafts[n], drafts[n + 1]]

@@ -15,7 +15,7 @@ const fits = (tolerance: Draft, base: Draft): boolean => {
 }
 
 /**
- * A tolerance said by itself belongs to the value said last: `ten microfarads, is that exact? plus or minus six percent`.
+ * A tolerance said by itself belongs to the value said last: `fifty ohms, is that exact? plus or minus ten percent`.
  * Looks in the text first, then in what was said before.
  */
 export const placeTolerances = ({ drafts }: Drafted, context: string): void => {

@@ -45,7 +45,7 @@ const QUARTER_TURNED = set('valve valves fastener fasteners latch latches stopco
 
 const sizeDoubt: Doubt = ({ lexemes }, draft) => {
   const head = headAfter(lexemes, draft.to)
-  // A quarter turn is a movement, but for what is made to lock in one.
+  // Part of a turn is a movement, but for what is made to lock in one.
   if (draft.unit?.code === 'circ' && !QUARTER_TURNED.has(head)) return undefined
   if (TOOLS.has(head)) return 'the size of a tool'
   if (!isPlain(draft) || draft.unit?.count === 'many' || draft.phrase.term.number === undefined) return undefined

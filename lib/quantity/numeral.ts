@@ -25,7 +25,7 @@ export type Numeral = {
   readonly slip?: string
 }
 
-/** Digits after a spoken point: `oh three five`, `25`, `twenty-five`. */
+/** Digits after a spoken point: `oh one nine`, `25`, `twenty-five`. */
 const readDecimals = (tokens: readonly Token[], i: number): { digits: string; to: number } | undefined => {
   let digits = ''
   let j = i

@@ -143,7 +143,7 @@ const aloneUneven = (i: number, prefix: Prefix, { plus, minus, unit, to, notes }
   notes: [...notes, 'a tolerance without the value it is about'],
 })
 
-/** "plus or minus two thou" with nothing before it: limits about nought. */
+/** "plus or minus six thou" with nothing before it: limits about nought. */
 const aloneTolerance = (lexemes: readonly Lexeme[], i: number, prefix: Prefix, term: Term): Phrase => {
   const after = lexemes[term.to]
   const to = after?.is === 'role' && after.role === 'either-way' ? term.to + 1 : term.to

@@ -93,7 +93,7 @@ const MOVERS = new Set(
   ),
 )
 
-/** Words that may stand between `maximum` and its number: `max torque is nine`. */
+/** Words that may stand between `maximum` and its number: `max pressure is six`. */
 const isLabelWord = (lexeme: Lexeme | undefined): boolean =>
   lexeme !== undefined &&
   (lexeme.is === 'word' ||

@@ -91,7 +91,7 @@ const isCounted = (lexemes: readonly Lexeme[], i: number): boolean => {
 const isCountWord = (lexeme: Lexeme | undefined): boolean =>
   lexeme?.is === 'word' && /^(?:of|bolts?|nuts?|screws?|times|each|studs?)$/.test(lexeme.text)
 
-/** `two or three turns`, `an hour or two`: figures close together. `100 hours or 6 months` is two intervals. */
+/** `two or three turns`, `an hour or two`: figures close together. `250 hours or 9 months` is two intervals. */
 const isAlternative = (first: Term, second: Term): boolean => {
   if (second.value <= first.value || second.value > first.value * 3) return false
   return first.unit === undefined ? second.unit !== undefined : second.unit === undefined && first.value <= 2
@@ -140,7 +140,7 @@ const joinEnds = (first: Term, second: Term, isOr: boolean): Ends | undefined =>
       high = { ...high, value }
     }
   }
-  // "point six to eight": the second end leaves out its point.
+  // "point four to five": the second end leaves out its point.
   if (
     top?.hasPoint === true &&
     low.value < 1 &&

@@ -33,7 +33,7 @@ export type Reading = {
   readonly isApproximate?: boolean
   /** Which pass of a sequence it is, counted from 0: `to 10, then 20, then 34`. */
   readonly part?: number
-  /** Index of the reading it is stated to equal: `32 N·m (24 lbf·ft)`. */
+  /** Index of the reading it is stated to equal: `2.4 bar (35 psi)`. */
   readonly equivalentOf?: number
 }
 

@@ -153,7 +153,7 @@ const CANDIDATES: Partial<Record<Ambiguous, readonly string[]>> = {
 /** How far apart two stated equivalents may lie and still show what is meant. */
 const NEAR = 0.06
 
-/** `eight kilos, that's about seventeen and a half pounds`: the one that equals the value beside it. */
+/** `five kilos, that's about eleven pounds`: the one that equals the value beside it. */
 const equalTo = (ambiguous: Ambiguous, { value, beside }: Surroundings): Settled | undefined => {
   for (const other of beside)
     for (const code of CANDIDATES[ambiguous] ?? []) {

@@ -20,7 +20,7 @@ export type Term = {
 
 const THOUSANDS = new Set(['thousands', "thousand's"])
 
-/** `a turn and a half`: a fraction after the unit that has no unit of its own. */
+/** `an inch and a quarter`: a fraction after the unit that has no unit of its own. */
 const fractionAfter = (lexemes: readonly Lexeme[], i: number): { value: number; to: number } | undefined => {
   if (lexemes[i]?.text !== 'and') return undefined
   const fraction = lexemes[i + 1]

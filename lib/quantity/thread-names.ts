@@ -57,7 +57,7 @@ export const metricThread = (tokens: readonly Token[], i: number): Designation |
 const skipMillimetres = (tokens: readonly Token[], i: number): number =>
   ['mm', 'millimeter', 'millimetre', 'millimeters', 'millimetres', 'mil'].includes(text(tokens, i)) ? i + 1 : i
 
-/** `3/8-16`, `1/4-20`, `10-32`, `three eighths sixteen`, `quarter twenty`. */
+/** `3/8-16`, `1/4-20`, `10-32`, `five sixteenths eighteen`, `quarter twenty`. */
 export const unifiedThread = (tokens: readonly Token[], i: number): Designation | undefined => {
   const size = readNumeral(tokens, i, { joinsAnd: false })
   if (size === undefined) return undefined

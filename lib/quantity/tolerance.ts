@@ -26,7 +26,7 @@ const sizeOf = (term: Term, base: Base): number | undefined => {
   if (unit === undefined) {
     const denominator = base.numeral?.denominator
     const isCount = Number.isInteger(term.value) && term.value !== 0
-    // "ten thousandths plus or minus two": two thousandths.
+    // "thirty thousandths plus or minus three": three thousandths.
     if (denominator !== undefined && denominator >= 10 && isCount && term.number?.numeral.denominator === undefined)
       return term.value / denominator
     return term.value
@@ -62,7 +62,7 @@ const result = (
   ...(unit === undefined ? {} : { unit }),
 })
 
-/** A side of `plus two minus nothing`. */
+/** A side of `plus four minus nothing`. */
 const side = (lexemes: readonly Lexeme[], i: number): Term | undefined => {
   const lexeme = lexemes[i]
   if (lexeme !== undefined && lexeme.is !== 'number' && NOTHING.has(lexeme.text))
@@ -73,7 +73,7 @@ const side = (lexemes: readonly Lexeme[], i: number): Term | undefined => {
 const isRole = (lexeme: Lexeme | undefined, role: string): boolean => lexeme?.is === 'role' && lexeme.role === role
 const isMinus = (lexeme: Lexeme | undefined): boolean => isRole(lexeme, 'minus') || lexeme?.text === '-'
 
-/** `plus five minus nothing`, `+5/-0`, `minus zero plus two`. */
+/** `plus four minus nothing`, `+5/-0`, `minus zero plus four`. */
 export const readUneven = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
   const isPlusFirst = isRole(lexemes[i], 'plus')
   if (!isPlusFirst && !isMinus(lexemes[i])) return undefined
@@ -94,7 +94,7 @@ export const readUneven = (lexemes: readonly Lexeme[], i: number, base: Base): T
   return result(isPlusFirst ? a : b, isPlusFirst ? b : a, second.to, impliedUnit(withUnit(second), base), [])
 }
 
-/** `plus or minus two`, `give or take 5`, `within 2 either side`, `2 either way`, `with a tolerance of 3`. */
+/** `plus or minus three`, `give or take 7`, `within 2 either side`, `2 either way`, `with a tolerance of 3`. */
 const readEven = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
   let at = i
   if (isRole(lexemes[at], 'plus-minus')) at++
@@ -151,7 +151,7 @@ const FAR = 7
 /** Words that begin something new, so that a tolerance after them is of something else. */
 const NEW_START = new Set(['and', 'then', 'but', 'if', 'when', 'so', 'next', 'while'])
 
-/** `75 percent humidity plus or minus five`: a few words of what is measured before the tolerance. */
+/** `75 percent humidity plus or minus three`: a few words of what is measured before the tolerance. */
 const readFar = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
   if (base.unit === undefined) return undefined
   for (let at = i; at < i + FAR; at++) {

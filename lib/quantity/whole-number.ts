@@ -11,7 +11,7 @@ export type Whole = {
 }
 
 export type Options = {
-  /** Whether `and` may join parts of a whole number (`a hundred and ten`). */
+  /** Whether `and` may join parts of a whole number (`a hundred and six`). */
   readonly joinsAnd?: boolean
 }
 

@@ -19,7 +19,7 @@ describe('fasteners', () => {
     ['M6', 'M6', undefined],
     ['m ten by one point two five', 'M10 × 1.25', undefined],
     ['the 3/8-16 grade 5 ones', '3/8-16', '5'],
-    ['grade eight bolts, half thirteen', '1/2-13', '8'],
+    ['grade eight studs, half thirteen', '1/2-13', '8'],
     ['quarter twenty', '1/4-20', undefined],
     ['five sixteenths eighteen', '5/16-18', undefined],
     ['a 10-32 screw', 'No. 10-32', undefined],

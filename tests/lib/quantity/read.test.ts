@@ -42,7 +42,7 @@ describe('readings', () => {
     ['seven mil of clearance', 'settled', 'millimetres'],
     ['nine pounds', 'question', 'of what'],
     ['it wants forty degrees', 'question', 'degrees'],
-    ['gap of point oh three one', 'question', 'no unit was said'],
+    ['gap of point oh one nine', 'question', 'no unit was said'],
   ])('[Q2] “%s” says so: %s', ([text = '', kind, part]) => {
     const { notes } = only(text)
     expect(notes.map(note => note.kind)).toContain(kind)
@@ -89,7 +89,7 @@ describe('readings', () => {
     ['half a turn past contact', 'past contact'],
     ['1.8 bar cold', 'cold'],
     ['snug plus an eighth of a turn', 'snug plus'],
-    ['a quarter inch per foot', 'per foot'],
+    ['ten millimetres per metre', 'per metre'],
     ['no more than two thou over six inches', 'over six inches'],
     ['12.4 volts with no load', 'with no load'],
   ])('[Q1] “%s” holds under the condition “%s”', ([text = '', reference]) => {
