@@ -12,6 +12,13 @@ import { ffmpeg, run, sampleFolder } from './samples'
 const HAS_TOOLS = existsSync('/usr/bin/ffmpeg') && existsSync('/usr/bin/espeak-ng')
 if (!HAS_TOOLS) console.warn('loudness: no ffmpeg or espeak-ng here, the comparison with its meter is skipped')
 
+/** Samples by a function of their number; a loop, because Float32Array.from is ten times slower. */
+const made = (length: number, at: (i: number) => number): Float32Array => {
+  const samples = new Float32Array(length)
+  for (let i = 0; i < length; i++) samples[i] = at(i)
+  return samples
+}
+
 /** Levels are those of the sine's peak, dBFS. */
 type Part = { readonly seconds: number; readonly levels: readonly number[] }
 const alike = (seconds: number, level: number): Part => ({ seconds, levels: [level, level] })
@@ -25,7 +32,7 @@ const meter = (rate: number, parts: readonly Part[]): Loudness => {
     let left = Math.round(seconds * rate)
     while (left > 0) {
       const length = Math.min(left, 4999)
-      const sine = Float32Array.from({ length }, (_, i) => Math.sin((2 * Math.PI * 1000 * (at + i)) / rate))
+      const sine = made(length, i => Math.sin((2 * Math.PI * 1000 * (at + i)) / rate))
       const played = new Map(levels.map(level => [level, sine.map(value => 10 ** (level / 20) * value)]))
       own.push(levels.map(level => played.get(level) ?? sine))
       at += length
@@ -62,7 +69,7 @@ test('[F40] a low-frequency channel does not count', () => {
 test('[F40] the filter at another rate weighs every frequency as at 48 kHz', () => {
   const weight = (rate: number, hertz: number) => {
     const weigh = kWeighting(rate)
-    const sine = Float32Array.from({ length: 2 * rate }, (_, i) => Math.sin((2 * Math.PI * hertz * i) / rate))
+    const sine = made(2 * rate, i => Math.sin((2 * Math.PI * hertz * i) / rate))
     weigh(sine, 0, rate)
     return 10 * Math.log10((2 * weigh(sine, rate, 2 * rate)) / rate)
   }
@@ -77,7 +84,7 @@ test('[F40] how the sound is cut into lots changes nothing', () => {
   fc.assert(
     fc.property(fc.array(fc.integer({ min: 1, max: 9000 }), { minLength: 1, maxLength: 12 }), lots => {
       const length = lots.reduce((sum, lot) => sum + lot, 0)
-      const noise = Float32Array.from({ length }, (_, i) => 0.5 * Math.sin(i * i * 0.001))
+      const noise = made(length, i => 0.5 * Math.sin(i * i * 0.001))
       const [whole, cut] = [loudnessMeter(16_000, 1), loudnessMeter(16_000, 1)]
       whole.push([noise])
       let at = 0
@@ -102,7 +109,7 @@ test('[F40] silence and what is shorter than a block has no loudness', async () 
 })
 
 test('[F40] only the span asked for is measured; sound that changes its kind is refused', async () => {
-  const sine = (level: number) => Float32Array.from({ length: 48_000 }, (_, i) => level * Math.sin(i * 0.1309))
+  const sine = (level: number) => made(48_000, i => level * Math.sin(i * 0.1309))
   const piece = (start: number, level: number) => ({ start, rate: 48_000, channels: [sine(level)] })
   const pieces = [piece(0, 0.9), piece(1, 0.1), piece(2, 0.9)]
   const inner = await measureLoudness(pieces, { start: 1, end: 2 })
@@ -126,9 +133,7 @@ test('[F41] the gain reaches the target, or stops at the ceiling and says so', (
 test('[F41] a sound turned up by its gain measures the target', () => {
   const make = (gain: number) => {
     const own = loudnessMeter(48_000, 1)
-    own.push([
-      Float32Array.from({ length: 96_000 }, (_, i) => gain * 0.02 * Math.sin(i * 0.05) * (1 + Math.sin(i * 0.0001))),
-    ])
+    own.push([made(96_000, i => gain * 0.02 * Math.sin(i * 0.05) * (1 + Math.sin(i * 0.0001)))])
     return own.measure()
   }
   const gain = gainTo(make(1), -16)
@@ -138,7 +143,7 @@ test('[F41] a sound turned up by its gain measures the target', () => {
 test('[F41] the true peak finds what lies between the samples', () => {
   // A quarter of the rate, shifted by an eighth of a turn: samples at 0.707 of the peak, 3.01 dB below it.
   const own = loudnessMeter(48_000, 1)
-  own.push([Float32Array.from({ length: 48_000 }, (_, i) => 0.5 * Math.sin((Math.PI / 2) * i + Math.PI / 4))])
+  own.push([made(48_000, i => 0.5 * Math.sin((Math.PI / 2) * i + Math.PI / 4))])
   const { samplePeak, truePeak } = own.measure()
   expect(samplePeak).toBeCloseTo(-9.03, 2)
   // EBU Tech 3341 asks for +0.2 / -0.4 dB (from memory).
@@ -203,11 +208,7 @@ describe.skipIf(!HAS_TOOLS)('beside the meter of ffmpeg', () => {
       const all = new Float32Array(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length))
       const own = loudnessMeter(rate ?? 0, channels ?? 0)
       const count = channels ?? 1
-      own.push(
-        Array.from({ length: count }, (_, c) =>
-          Float32Array.from({ length: all.length / count }, (_, i) => all[i * count + c] ?? 0),
-        ),
-      )
+      own.push(Array.from({ length: count }, (_, c) => made(all.length / count, i => all[i * count + c] ?? 0)))
       const measured = own.measure()
       expect(Math.abs(measured.integrated - (integrated ?? 0))).toBeLessThanOrEqual(0.1)
       expect(Math.abs(measured.samplePeak - (samplePeak ?? 0))).toBeLessThanOrEqual(0.06)
