@@ -1,6 +1,7 @@
 import type { Span } from '@/lib/procedure/time'
 import { joinSpeech, type Line, piecesOf, type Stretch } from './align-pieces'
 import { matchPhones, type Sequence } from './match'
+import { onsetIn } from './onset'
 import { PHONES, type Recogniser } from './recogniser'
 import { sayWord } from './spell'
 
@@ -116,14 +117,16 @@ export const align = async (
   for (const [done, piece] of pieces.entries()) {
     signal?.throwIfAborted()
     const said = piece.lines.flatMap(line => line.words.flatMap(word => word.said))
-    const timed = recogniser.timeWords(await hear(piece.start, piece.end), said)
+    const sound = await hear(piece.start, piece.end)
+    const timed = recogniser.timeWords(sound, said)
+    const onset = onsetIn(sound)
     let at = 0
     const share = (piece.end - piece.start) / Math.max(1, said.length)
     for (const { line, words: own } of piece.lines)
       for (const { text, said: parts } of own) {
         if (parts.length === 0) continue
         const [first, last] = [timed?.[at], timed?.[at + parts.length - 1]]
-        const start = piece.start + (first?.start ?? share * at)
+        const start = piece.start + (first === undefined ? share * at : onset(first.start, first.end))
         words.push({ line, text, start, end: piece.start + (last?.end ?? share * (at + parts.length)) })
         at += parts.length
       }
