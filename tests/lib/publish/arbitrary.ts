@@ -65,7 +65,7 @@ const text = fc.oneof(
     arbitrary: fc.constantFrom('Loosen the drain plug', 'oil pan, 5 L', 'Torque: both bolts', 'M8 × 20 (left-hand)'),
   },
   { weight: 3, arbitrary: fc.string({ unit: 'grapheme-ascii', maxLength: 20 }) },
-  { weight: 2, arbitrary: fc.string({ unit: 'binary', maxLength: 20 }) },
+  { weight: 2, arbitrary: fc.string({ unit: 'binary', maxLength: 12 }) },
   { weight: 2, arbitrary: fc.constantFrom(...HOSTILE.filter(each => each.length < 100)) },
 )
 
@@ -158,7 +158,7 @@ export const anyProject: fc.Arbitrary<Project> = fc
           fc.constantFrom('step-7', 'a;b=c', '"quoted" id', 'ü 1'),
           fc.integer({ min: 0, max: 12 }).map(n => `m${n}`),
         ),
-        { maxLength: 10 },
+        { maxLength: 6 },
       )
       .chain(ids => fc.tuple(...ids.map(markOf))),
     footage: fc.option(fc.record({ name: text, seconds, bytes: fc.constant(1), fingerprint: fc.constant('ab') }), {

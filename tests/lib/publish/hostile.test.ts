@@ -118,7 +118,15 @@ const isActive = (node: HastNodes): boolean => {
   return isScript || isFrame || isHandler || isFetching || isRunning
 }
 
-const filesOf = async (text: string): Promise<ReadonlyMap<string, PublishedFile>> => {
+const written = new Map<string, Promise<ReadonlyMap<string, PublishedFile>>>()
+
+const filesOf = (text: string): Promise<ReadonlyMap<string, PublishedFile>> => {
+  const files = written.get(text) ?? writeAll(text)
+  written.set(text, files)
+  return files
+}
+
+const writeAll = async (text: string): Promise<ReadonlyMap<string, PublishedFile>> => {
   const files: PublishedFile[] = []
   for (const publication of SINGLES) files.push(...(await publication.files(filledWith(text), optionsWith(text))))
   return new Map(files.map(file => [/\.(?:[a-z]+\.)?[a-z]+$/.exec(file.path)?.[0] ?? file.path, file]))
