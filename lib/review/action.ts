@@ -85,9 +85,22 @@ const addTo = (group: readonly Clause[], tokens: readonly string[], isList: bool
   }
 }
 
+/** Verbs that put a thing somewhere, with the particles that make them fit it there. */
+const PLACES = new Set(
+  'lay put place set slide slip push press drop lower hang hook thread feed wrap guide ease tap roll stretch position pull draw lift work clip screw snap pop wind route loop lead stand'.split(
+    ' ',
+  ),
+)
+const INTO = new Set(['on', 'in', 'over', 'back', 'home', 'around', 'through'])
+const REFIT: ReadonlySet<Act> = new Set<Act>(['refit', 'connect'])
+
 const finish = (clause: Clause, before: Thing | undefined): Action => {
   const { verb, particle, rest } = clause
-  const acts = BY_WORDING.get(`${verb} ${particle}`) ?? BY_WORDING.get(verb) ?? NO_ACTS
+  const acts =
+    BY_WORDING.get(`${verb} ${particle}`) ??
+    (PLACES.has(verb) && INTO.has(particle ?? '') ? REFIT : undefined) ??
+    BY_WORDING.get(verb) ??
+    NO_ACTS
   return {
     verb,
     ...(particle === undefined ? {} : { particle }),

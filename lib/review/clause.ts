@@ -15,6 +15,9 @@ const PARTICLE_FROM: Readonly<Record<string, string>> = {
   clear: 'clear',
   over: 'over',
   to: 'to',
+  around: 'around',
+  round: 'around',
+  through: 'through',
 }
 
 const isNumber = (token: string): boolean => NUMBER_WORDS.has(token) || /^\d/.test(token)

@@ -41,4 +41,5 @@ export const NOUNS_TOO = words(`
 
 /** @returns whether a word is an adverb of manner by its ending. */
 export const isAdverb = (token: string): boolean =>
-  token.endsWith('ly') && token.length > 4 && !/^(?:assembly|supply|apply|reassembly|poly|family|fly)$/.test(token)
+  /(?:[a-z]{2}wards?|lengthwise|sideways|upright)$/.test(token) ||
+  (token.endsWith('ly') && token.length > 4 && !/^(?:assembly|supply|apply|reassembly|poly|family|fly)$/.test(token))

@@ -61,6 +61,8 @@ const isTelling = ({ acts, verb }: Action): boolean =>
 class Ledger {
   open: Open[] = []
   readonly #present = new Map<string, Thing[]>()
+  /** What was shut: it may be opened again and stay so. */
+  readonly #shut: Thing[] = []
   readonly #tools: readonly ReadonlySet<string>[]
   readonly #toolWords: ReadonlySet<string>
 
@@ -84,6 +86,8 @@ class Ledger {
       fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
       if (!isClosing) this.#bring(action)
+      if (action.verb === 'close' || action.verb === 'shut' || action.particle === 'off')
+        this.#shut.push(...action.things)
       if (isClosing && !action.acts.has('remove')) continue
       for (const item of this.#opened(action, mark, number)) {
         this.open = this.open.filter(
@@ -130,6 +134,7 @@ class Ledger {
       const isTaken = undone === 'removed' || undone === 'disconnected' || undone === 'loosened'
       if (isTaken && this.#isPresent(thing)) return []
       if (undone === 'removed' && this.#isTool(thing)) return []
+      if (undone === 'opened' && this.#shut.some(other => isSameThing(other, thing))) return []
       return [{ undone, thing, step, number, of: ownerIn(action.rest), among: things.length }]
     })
     return [...added, ...undone]

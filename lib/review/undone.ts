@@ -49,6 +49,8 @@ const MAINS = oneOf('isolator breaker mains wall')
 /** A mains plug is unplugged, not taken off. */
 const CORDS = oneOf('mains power machine wall')
 const SOCKETS = oneOf('socket outlet wall receptacle')
+/** "Open the tap to let the pressure out" leaves nothing to close: its supply is shut. */
+const LETS_OUT = oneOf('let release relieve vent bleed drain')
 const LET_GO = oneOf('brake pressure tension grip hand button trigger lever')
 const FIXED_TO = oneOf('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
@@ -78,6 +80,7 @@ const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined
     return FLOWS.has(head) && words.some(word => SUPPLY.has(word)) ? 'closed' : undefined
   if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
   if (acts.has('raise') && LIFTED.has(head)) return 'raised'
+  if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
   if (head === 'plug' && (words.some(word => CORDS.has(word)) || rest.some(word => SOCKETS.has(word))))
     return acts.has('remove') ? 'disconnected' : undefined

@@ -63,7 +63,7 @@ export const HAZARDS: readonly Hazard[] = [
     id: 'battery',
     alias: ['acid', 'burn', 'electrical', 'short-circuit', 'electric-shock', 'explosion', 'spark', 'arc'],
     signals:
-      /\b(?:(?:disconnect|reconnect|remove|connect|unplug|charge|lift out|refit|fit|install|jump|test|top up|take out|clean)\w*\b[^.;]*\b(?:batter(?:y|ies)|battery (?:lead|terminal|cable|clamp|post)s?)|battery acid|electrolyte)\b/i,
+      /\b(?:(?:disconnect|reconnect|remove|connect|unplug|lift out|refit|fit|install|jump|top up|take out|clean)\w*\b[^.;]*\b(?:batter(?:y|ies)|battery (?:lead|terminal|cable|clamp|post)s?)|battery acid|electrolyte)\b/i,
     not: /\b(?:coin cell|button cell|AAA?|remote|battery (?:cover|door|compartment)|voltage|torch|meter)\b/i,
     known: /\b(?:batter\w*|acid|hydrogen|sparks?|short\w*|bridg\w*|terminals?|jewell?ery|rings?)\b/i,
     level: 'warning',
@@ -236,7 +236,7 @@ export const HAZARDS: readonly Hazard[] = [
     hints:
       /\b(?:warm (?:up )?the (?:oil|engine|gearbox|fluid)|hot (?:oil|water|engine|coolant)|drain\w*\b[^.;]*\bengine oil|run the engine|(?:drain|empty)\w*\b[^.;]*\b(?:boiler|water heater)|let\b[^.;]*\bcool)\b|\bremaining water\b/i,
     signals:
-      /\b(?:hot(?!-swap)(?:end)? (?!glue)\w+|exhaust (?:manifold|pipe)|muffler|silencer|steam|boil(?:ing|er)|soldering iron|heat gun|blow ?torch|welding|weld (?:the|a|on)|braz(?:e|ing)|while (?:it is )?(?:still )?(?:warm|hot)|(?:drain|change)\w*\b[^.;]*\bwarm\b|glow plug|oven)\b/i,
+      /\b(?:hot(?!-swap)(?:end)? (?!glue)\w+|exhaust (?:manifold|pipe)|muffler|silencer|steam|boiling|soldering iron|heat gun|blow ?torch|welding|weld (?:the|a|on)|braz(?:e|ing)|while (?:it is )?(?:still )?(?:warm|hot)|(?:drain|change)\w*\b[^.;]*\bwarm\b|glow plug|oven)\b/i,
     not: /\b(?:cool\w*|cold|hot (?:glue|shoe|water (?:tap|supply|valve|pipe))|gloves?|before)\b/i,
     known: /\b(?:burn\w*|hot|scald\w*|cool\w*|heat|steam|fire)\b/i,
     protection: /\bheat[- ]resistant gloves\b|\blet\b[^.;]*\bcool\b/i,
@@ -300,7 +300,7 @@ export const HAZARDS: readonly Hazard[] = [
     alias: ['eye-injury', 'projectile', 'eye', 'pressure', 'flying-particles', 'flying-debris', 'eyes', 'debris'],
     signals:
       /\b(?:compressed air|air[- ]?(?:gun|line)|blow ?gun|air nozzle|blow(?:ing)? (?:the |any |all )?(?:\w+ ){0,3}(?:out|off|clean|clear|through|dry)|shop air)\b/i,
-    not: /\b(?:fuse|hair ?dryer|by mouth|canned air)\b/i,
+    not: /\b(?:fuse|hair ?dryer|by mouth|canned air|bulb|bellows|puffer)\b/i,
     known: /\b(?:eyes?|glasses|goggles|compressed air|flying|particles?|blind\w*|ejected|face|debris)\b/i,
     protection: /\b(?:glasses|goggles|eye protection|face shield|visor)\b/i,
     level: 'caution',

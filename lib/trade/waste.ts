@@ -64,7 +64,7 @@ export const WASTES: readonly Waste[] = [
   {
     id: 'filter',
     arises:
-      /\b(?:(?:old|used|dirty|replace|change|renew|new|discard|clogged)\b[^.;]*\b(?:filter(?!\s*(?:cap|can|housing|bowl|cover|wrench|head|lid|body|base|mount|thread))s?|(?:filter )?(?:element|cartridge)s?)|fit (?:a|the) new [^.;]*\b(?:filter|filter element|cartridge))\b/i,
+      /\b(?:(?:old|used|dirty|replace|change|renew|new|discard|clogged)\b[^.;]*\b(?:filter(?!\s*(?:cap|can|housing|bowl|cover|wrench|head|lid|body|base|mount|thread))s?|(?:filter|oil|ink|toner|water) (?:element|cartridge)s?)|fit (?:a|the) new [^.;]*\bfilter)\b/i,
     not: /\b(?:heating|heater|tank|immersion|flange|kw)\b/i,
     named: /\b(?:filters?|elements?|cartridges?|oils?)\b/i,
     isHazardous: false,

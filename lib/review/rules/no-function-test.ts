@@ -13,6 +13,10 @@ const TAKES: ReadonlySet<Act> = new Set<Act>(['remove', 'disconnect', 'loosen', 
 const PROVES =
   /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|function\w*|works?|working|switch(?:es)? on|power up|drive|ride|rides|print|sew|spin|spins|turns? (?:freely|by hand|without)|verify|confirm\w*|heats?|cools?|flow\w*|fires?|lights?|reads?|holds?|moves?|moving|smooth\w*|slides?|clicks?|locks?|stops?|closes?|rises?|settles?|cool(?:s|ing)?|plays?|flush(?:es)?|charges?|cuts? (?:a|the)|pump (?:the )?(?:lever|pedal)|check that|recheck|measure\w*|weigh|observe|listen)\b/i
 
+/** Checks that only look at how it is put together. */
+const FITTED =
+  /\b(?:leak\w*|drips?|weep\w*|seep\w*|bubbles?|torque|tight|seated|seats|secure|in place|clip|behind|level|gap|clearance|mark|hose|thread)\b/i
+const RESTART = /\b(?:start|run|test|power|switch(?:es)?|restore)\b/i
 const NOT_ASSEMBLY = new Set(
   'put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal'.split(
     ' ',
@@ -27,12 +31,11 @@ const check = ({ sheet }: Subject): readonly Found[] => {
     return []
   const last = lastStep(sheet, isTight)
   if (last === undefined) return []
-  const isProved = linesOf(sheet).some(
-    ({ text, step, isCheck }) =>
-      PROVES.test(text) &&
-      (step.number > last.number ||
-        (step.number === last.number && (isCheck || /\b(?:start|run|test|power|switch(?:es)?|restore)\b/i.test(text)))),
-  )
+  const isProved = linesOf(sheet).some(({ text, step, isCheck }) => {
+    if (step.number < last.number) return false
+    if (isCheck) return PROVES.test(text) || !FITTED.test(text)
+    return PROVES.test(text) && (step.number > last.number || RESTART.test(text))
+  })
   if (isProved) return []
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing tries out whether it works. Add a run or a test with what to look for.`
   return [
