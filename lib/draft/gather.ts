@@ -57,6 +57,14 @@ export const gatherThings = (named: readonly Named[], least: number): readonly G
     const first = members.find(member => member.odds >= least) ?? members[0]
     return first === undefined
       ? []
-      : [{ name: fullest.name, sentence: first.sentence, head: first.head, places: members.map(member => member.sentence), odds }]
+      : [
+          {
+            name: fullest.name,
+            sentence: first.sentence,
+            head: first.head,
+            places: members.map(member => member.sentence),
+            odds,
+          },
+        ]
   })
 }

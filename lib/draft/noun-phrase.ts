@@ -41,7 +41,14 @@ export const MEASURES = new Set(
   ),
 )
 
+const lastWords = (set: ReadonlySet<string>): ReadonlySet<string> =>
+  new Set([...set].map(name => name.split(' ').at(-1) ?? name))
+const LAST = new Map<ReadonlySet<string>, ReadonlySet<string>>([TOOLS, MATERIALS].map(set => [set, lastWords(set)]))
+
 const nameAt = (tokens: readonly Token[], at: number, set: ReadonlySet<string>): number => {
+  const word = tokens[at]?.word ?? ''
+  const lasts = LAST.get(set)
+  if (lasts !== undefined && !lasts.has(word) && !lasts.has(singular(word))) return -1
   for (let n = 3; n >= 1; n--) {
     const from = at - n + 1
     if (from < 0) continue

@@ -5,7 +5,7 @@ export type Step = { readonly mark: Mark; readonly sentence: number }
 
 /** "before you open it", "should have said", "before any of this": done earlier than told. */
 const LATE =
-  /\b(?:should(?:'ve| have) (?:said|told|mentioned|done|put)|forgot to (?:say|mention|tell)|before (?:any of this|anything|you (?:start|begin|do any|even|touch|do that|open)|we (?:start|even|started)|all (?:of )?(?:this|that)|any of that)|by the way|i meant to say|one thing i (?:skipped|missed|forgot)|go(?:es)? on first|come(?:s)? first|first of all)\b/i
+  /\b(?:should(?:'ve| have) (?:said|told|mentioned|done|put)|forgot to (?:say|mention|tell)|before (?:any of this|anything|you (?:start|begin|do any|even|touch|do that|open)|we (?:start|even|started)|all (?:of )?(?:this|that)|any of that)|by the way|i meant to say|one thing i (?:skipped|missed|forgot)|go(?:es)? on first|come(?:s)? first|first of all|oh,? (?:and|yeah|um)?)\b/i
 const BEFORE = /\bbefore (?:you|we|i|they|it|the|any|anything|opening|removing|starting|touching|taking)\b(.*)$/i
 const ALL =
   /\bbefore (?:any of this|anything|you (?:start|begin|even start)|we (?:start|begin|even)|all (?:of )?(?:this|that)|any of that)\b/i
@@ -24,15 +24,22 @@ const contentOf = (text: string): ReadonlySet<string> =>
 
 const shared = (a: ReadonlySet<string>, b: ReadonlySet<string>): number => [...a].filter(word => b.has(word)).length
 
-/** Index of the step that `step` has to come before, by what is said after "before"; undefined where nothing points back. */
+/** Words after "before you" that may name what comes after. */
+const NAMING = 6
+
+/** Index of the step that steps[at] has to come before, by what is said after "before"; undefined where nothing points back. */
 const targetOf = (steps: readonly Step[], at: number): number | undefined => {
   const said = steps[at]?.mark.said ?? ''
-  if (at === 0 || !LATE.test(said)) return undefined
-  if (ALL.test(said)) return 0
-  const named = contentOf(BEFORE.exec(said)?.[1] ?? '')
-  if (named.size === 0) return undefined
+  const tail = BEFORE.exec(said)?.[1]
+  if (at === 0 || tail === undefined) return undefined
+  const isLate = LATE.test(said)
+  if (isLate && ALL.test(said)) return 0
+  const clause = (tail.split(/[,;.]/)[0] ?? '').trim().split(/\s+/).slice(0, NAMING).join(' ')
+  const named = contentOf(clause)
+  // What is named has been told already: then this was told late, even where nobody says so.
+  const least = isLate ? 1 : 2
   let best: number | undefined
-  let most = 0
+  let most = least - 1
   for (let i = 0; i < at; i++) {
     const step = steps[i]
     const n = step === undefined ? 0 : shared(named, contentOf(`${step.mark.text} ${step.mark.said}`))

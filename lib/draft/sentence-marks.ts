@@ -3,7 +3,8 @@ import { type Model, toScorer } from '@/lib/trade/model'
 import { gradeCaution, wordCaution } from './caution'
 import { asSentence, sayTokens } from './clause-text'
 import { explain } from './explain'
-import { featuresAt, type Reading } from './feature'
+import type { Reading } from './feature'
+import { toFeatureIndex } from './indexed'
 import sentenceModel from './sentence-model.json'
 import { sourceOf } from './span'
 import type { Talk } from './talk'
@@ -17,6 +18,7 @@ export type SentenceKind = (typeof SENTENCE_KINDS)[number]
 export type Drafted = { readonly mark: Mark; readonly sentence: number }
 
 const scorer = toScorer<SentenceKind>(sentenceModel as unknown as Model)
+const features = toFeatureIndex(scorer)
 
 /** A second kind for the same sentence has to be this much surer than it would alone, in log odds. */
 const SECOND = 1
@@ -49,11 +51,7 @@ export const draftSentences = ({ sentences, readings, limitNames }: Talk): reado
   sentences.flatMap((sentence, i) => {
     const reading = readings[i]
     if (reading === undefined) return []
-    const indices: number[] = []
-    for (const name of featuresAt(readings, i, limitNames)) {
-      const index = scorer.indexOf(name)
-      if (index !== undefined) indices.push(index)
-    }
+    const indices = features.at(readings, i, limitNames)
     return kindsOf(indices).map(({ kind, odds }): Drafted => {
       const { text, question } = textOf(kind, reading, readings[i - 1])
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100

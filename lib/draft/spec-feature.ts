@@ -161,15 +161,14 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
 
 /** Units that a bare number can take over from one said before. */
 const INHERITED = new Set(['torque', 'length', 'pressure', 'temperature', 'voltage', 'current', 'resistance'])
-const valueOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
+const sizeOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
 
 const withUnit = (limit: Limit, recent: readonly Quantity[]): Quantity => {
   const { quantity } = limit
   if (quantity.unit !== undefined || !hasNumber(quantity)) return quantity
-  const value = valueOf(quantity)
+  const value = sizeOf(quantity)
   const like = recent.findLast(
-    other =>
-      INHERITED.has(toDimension(other.unit) ?? '') && value / valueOf(other) < 3 && value / valueOf(other) > 1 / 3,
+    other => INHERITED.has(toDimension(other.unit) ?? '') && value / sizeOf(other) < 3 && value / sizeOf(other) > 1 / 3,
   )
   return like?.unit === undefined ? quantity : { ...quantity, unit: like.unit }
 }

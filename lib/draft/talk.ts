@@ -1,6 +1,7 @@
 import type { Sentence, Transcript } from '@/lib/procedure/recording'
 import { toSentences } from '@/lib/transcript/sentence'
-import { limitFeatures, type Reading, readSentence } from './feature'
+import { type Reading, readSentence } from './feature'
+import { limitFeatures } from './place-feature'
 import { findLimits, type LimitFound } from './spec-feature'
 
 /** A transcript read for drafting: its sentences, what they are made of, and the limits in them. */

@@ -12,6 +12,8 @@ export type Model = {
 
 /** A model unpacked for use. */
 export type Scorer<Outcome extends string> = {
+  /** Names of the features, by index. */
+  readonly names: readonly string[]
   /** @returns index of a feature, undefined where the model does not know it */
   readonly indexOf: (feature: string) => number | undefined
   /** Log odds of an outcome given indices of features that hold. */
@@ -27,7 +29,8 @@ const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 
 /** Unpacks a model. */
 export const toScorer = <Outcome extends string>(model: Model): Scorer<Outcome> => {
-  const index = new Map(model.features.split(' ').map((name, i) => [name.replaceAll('_', ' '), i]))
+  const names = model.features.split(' ').map(name => name.replaceAll('_', ' '))
+  const index = new Map(names.map((name, i) => [name, i]))
   const weights = new Map(
     Object.entries(model.weights).map(([outcome, row]) => [
       outcome,
@@ -41,6 +44,7 @@ export const toScorer = <Outcome extends string>(model: Model): Scorer<Outcome> 
     return sum
   }
   return {
+    names,
     indexOf: feature => index.get(feature),
     logOdds,
     probability: (outcome, indices) => sigmoid(logOdds(outcome, indices)),

@@ -1,6 +1,6 @@
 import * as words from './english'
 import { MATERIAL_HEADS } from './materials'
-import { singular, verbOf } from './morphology'
+import { singular, type VerbForm, verbOf } from './morphology'
 import { PART_HEADS } from './parts'
 import { TOOL_HEADS } from './tools'
 
@@ -139,7 +139,7 @@ const pieces = (text: string): Piece[] => {
     const opened = OPENED[word]
     const contraction = /^([a-z]+)('(?:s|re|ve|ll|d|m))$/.exec(word)
     const parts = opened ?? (contraction && !/^(?:o|ma)$/.test(contraction[1] ?? '') ? contraction.slice(1) : [word])
-    parts.forEach((part, i) => found.push({ word: part, at, to, isAfterPause: isAfterPause && i === 0 }))
+    parts.forEach((part, i) => void found.push({ word: part, at, to, isAfterPause: isAfterPause && i === 0 }))
   }
   return found
 }
@@ -204,87 +204,87 @@ const isVerbHere = (
   return true
 }
 
+/** An unknown word that opens a clause and takes an object is an order: "degauss the coil". */
+const takesSurely = new Set(['the', 'your', 'it', 'them', 'a'])
+
+const unknownTag = ({ word, isAfterPause }: Piece, before: Tag | undefined, next: Piece | undefined): Tag => {
+  if (ADJECTIVES.has(word)) return 'adjective'
+  if (/ly$/.test(word) && word.length > 4) return 'adverb'
+  if (/ing$/.test(word) && word.length > 5) return 'ing'
+  if (/ed$/.test(word) && word.length > 4) return 'past'
+  const opens = isAfterPause || before === 'and' || before === 'filler' || before === 'to'
+  return opens && word.length > 2 && next !== undefined && !next.isAfterPause && takesSurely.has(next.word)
+    ? 'verb'
+    : 'word'
+}
+
+const verbTag = (
+  piece: Piece,
+  previous: Piece | undefined,
+  before: Tag | undefined,
+  next: Piece | undefined,
+  noun: Tag | undefined,
+  form: VerbForm,
+): Tag => {
+  const { word, isAfterPause } = piece
+  if (form === 'ing') return 'ing'
+  if (form === 'third') {
+    if (before === 'determiner' || before === 'adjective' || before === 'preposition' || before === 'number')
+      return noun ?? 'noun'
+    return noun !== undefined && before !== 'pronoun' ? noun : 'third'
+  }
+  if (form !== 'base') return ADJECTIVES.has(word) ? 'adjective' : 'past'
+  if (next !== undefined && !next.isAfterPause && isCompound(word, next.word)) return noun ?? 'noun'
+  const isThing = noun !== undefined && noun !== 'noun'
+  return isVerbHere(isAfterPause ? undefined : previous, isAfterPause ? undefined : before, next, isThing)
+    ? 'verb'
+    : (noun ?? 'noun')
+}
+
+/** "that" and its like stand alone, or before the thing they point at. */
+const pointerTag = (word: string, closed: Tag, next: Piece | undefined): Tag => {
+  if (!words.DETERMINERS.has(word) || !words.PRONOUNS.has(word)) return closed
+  if (next === undefined || next.isAfterPause) return 'pronoun'
+  const isThird = verbOf(next.word)?.form === 'third' && nounTag(next.word) === undefined
+  return isThird || !['number', undefined].includes(closedTag(next.word)) ? 'pronoun' : 'determiner'
+}
+
+const tagOf = (
+  list: readonly Piece[],
+  i: number,
+  before: Tag | undefined,
+): { readonly tag: Tag; readonly base?: string } => {
+  const piece = list[i]
+  if (piece === undefined) return { tag: 'word' }
+  const { word, isAfterPause } = piece
+  const [previous, next] = [list[i - 1], list[i + 1]]
+  if (word === 'cause' && (isAfterPause || before !== 'determiner') && words.SUBJECTS.has(next?.word ?? ''))
+    return { tag: 'cause' }
+  const closed = closedTag(word)
+  if (closed === 'pronoun' || closed === 'determiner') return { tag: pointerTag(word, closed, next) }
+  if (closed === 'modal' && (word === 'can' || word === 'will') && before === 'determiner') return { tag: 'noun' }
+  if (closed !== undefined) return { tag: closed }
+  const verb = verbOf(word)
+  if (UNIT_WORDS.has(word) && (before === 'number' || word.length > 4))
+    return { tag: before === 'number' || verb === undefined ? 'unit' : 'noun' }
+  if (before === 'number' && words.MONEY.has(word)) return { tag: 'money' }
+  const noun = nounTag(word)
+  if (verb !== undefined) {
+    const tag = verbTag(piece, previous, before, next, noun, verb.form)
+    return VERBAL.has(tag) || verb.form === 'third' ? { tag, base: verb.base } : { tag }
+  }
+  const tag = noun ?? unknownTag(piece, before, next)
+  return tag === 'verb' ? { tag, base: word } : { tag }
+}
+
+const VERBAL = new Set<Tag>(['verb', 'third', 'past', 'ing', 'adjective'])
+
 /** @returns the sentence's words with tags, in order. Linear; never throws. */
 export const toTokens = (text: string): readonly Token[] => {
   const list = pieces(text)
   const tokens: Token[] = []
-  list.forEach((piece, i) => {
-    const previous = list[i - 1]
-    const before = tokens[i - 1]?.tag
-    const { word, at, to, isAfterPause } = piece
-    const make = (tag: Tag, base?: string) =>
-      tokens.push({ word, tag, at, to, isAfterPause, ...(base === undefined ? {} : { base }) })
-    if (
-      word === 'cause' &&
-      (isAfterPause || before !== 'determiner') &&
-      list[i + 1] !== undefined &&
-      words.SUBJECTS.has(list[i + 1]?.word ?? '')
-    )
-      return make('cause')
-    const closed = closedTag(word)
-    if (closed === 'pronoun' || closed === 'determiner') {
-      const next = list[i + 1]
-      const isThird = next !== undefined && verbOf(next.word)?.form === 'third' && nounTag(next.word) === undefined
-      const stands =
-        next === undefined || next.isAfterPause || isThird || !['number', undefined].includes(closedTag(next.word))
-      return make(
-        words.DETERMINERS.has(word) && words.PRONOUNS.has(word) ? (stands ? 'pronoun' : 'determiner') : closed,
-      )
-    }
-    if (closed === 'modal' && (word === 'can' || word === 'will') && before === 'determiner') return make('noun')
-    if (closed !== undefined) return make(closed)
-    if (UNIT_WORDS.has(word) && (before === 'number' || word.length > 4))
-      return make(before === 'number' || verbOf(word) === undefined ? 'unit' : 'noun')
-    if (before === 'number' && words.MONEY.has(word)) return make('money')
-    const noun = nounTag(word)
-    const isThing = noun !== undefined && noun !== 'noun'
-    const verb = verbOf(word)
-    if (verb !== undefined) {
-      if (verb.form === 'base') {
-        const next = list[i + 1]
-        if (next !== undefined && !next.isAfterPause && isCompound(word, next.word)) return make(noun ?? 'noun')
-        if (isVerbHere(isAfterPause ? undefined : previous, isAfterPause ? undefined : before, list[i + 1], isThing))
-          return make('verb', verb.base)
-        return make(noun ?? 'noun')
-      }
-      if (verb.form === 'third')
-        return make(
-          before === 'determiner' || before === 'adjective' || before === 'preposition' || before === 'number'
-            ? (noun ?? 'noun')
-            : noun !== undefined && before !== 'pronoun'
-              ? noun
-              : 'third',
-          verb.base,
-        )
-      if (verb.form === 'ing') return make('ing', verb.base)
-      return make(ADJECTIVES.has(word) ? 'adjective' : 'past', verb.base)
-    }
-    if (noun !== undefined) return make(noun)
-    if (ADJECTIVES.has(word)) return make('adjective')
-    if (/ly$/.test(word) && word.length > 4) return make('adverb')
-    if (/ing$/.test(word) && word.length > 5) return make('ing')
-    if (/ed$/.test(word) && word.length > 4) return make('past')
-    if (
-      /^(?:un|re|de|dis)[a-z]{3,}$/.test(word) &&
-      (isAfterPause || before === 'to') &&
-      closedTag(list[i + 1]?.word ?? '') === 'determiner'
-    )
-      return make('verb', word)
-    // An unknown word that opens a clause and takes an object is an order: "degauss the coil".
-    const next = list[i + 1]
-    const nextTag = next === undefined || next.isAfterPause ? undefined : closedTag(next.word)
-    if (
-      (isAfterPause || before === 'and' || before === 'filler' || before === 'to') &&
-      word.length > 2 &&
-      (next?.word === 'the' ||
-        next?.word === 'your' ||
-        next?.word === 'it' ||
-        next?.word === 'them' ||
-        next?.word === 'a') &&
-      nextTag !== undefined
-    )
-      return make('verb', word)
-    return make('word')
+  list.forEach(({ word, at, to, isAfterPause }, i) => {
+    tokens.push({ word, at, to, isAfterPause, ...tagOf(list, i, tokens[i - 1]?.tag) })
   })
   return tokens
 }

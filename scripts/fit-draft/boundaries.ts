@@ -75,7 +75,7 @@ const shapeOf = (runs: readonly Run[]): Pick<BoundaryModel, 'lengths' | 'density
   }
 }
 
-const fit = (runs: readonly Run[]): Fitted => {
+const fitEnds = (runs: readonly Run[]): Fitted => {
   const samples: Sample[] = runs.flatMap(run =>
     run.features
       .slice(0, -1)
@@ -115,7 +115,7 @@ export const fitBoundaries = (cases: readonly Case[], tests: readonly Case[]): B
     const train = runs.filter((_, i) => i % 6 !== fold)
     const { hit, found, wanted } = count(
       runs.filter((run, i) => i % 6 === fold && !run.isOwn),
-      fit(train),
+      fitEnds(train),
       shapeOf(train),
     )
     sum.hit += hit
@@ -123,7 +123,7 @@ export const fitBoundaries = (cases: readonly Case[], tests: readonly Case[]): B
     sum.wanted += wanted
   }
   console.log(`left out boundaries ${f1(sum)}`)
-  const fitted = fit(runs)
+  const fitted = fitEnds(runs)
   const shape = shapeOf(runs)
   if (tests.length > 0)
     console.log(

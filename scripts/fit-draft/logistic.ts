@@ -65,8 +65,9 @@ export const f1At = (
 ): { f1: number; precision: number; recall: number } => {
   let [hit, wrong, lost] = [0, 0, missed]
   for (const { p, isTrue, weight = 1 } of judged) {
-    if (p >= threshold) isTrue ? (hit += weight) : (wrong += weight)
-    else if (isTrue) lost += weight
+    if (p < threshold) lost += isTrue ? weight : 0
+    else if (isTrue) hit += weight
+    else wrong += weight
   }
   return {
     f1: (2 * hit) / (2 * hit + wrong + lost || 1),

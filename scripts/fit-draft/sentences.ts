@@ -1,4 +1,5 @@
-import { featuresAt, limitFeatures, readSentence } from '@/lib/draft/feature'
+import { readSentence } from '@/lib/draft/feature'
+import { featuresAt, limitFeatures } from '@/lib/draft/place-feature'
 import { findLimits } from '@/lib/draft/spec-feature'
 import type { Model } from '@/lib/trade/model'
 import type { Case } from './cases'
