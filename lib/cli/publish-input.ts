@@ -73,7 +73,9 @@ export const readInput = async (path: string, shared: PublishOptions, io: Io): P
   const findings = toPublishedFindings(toSheet(project), reviewProject(project))
   const stops = findings.filter(({ level, waived }) => level === 'stop' && waived === undefined).length
   if (stops > 0)
-    io.err(`tellwright publish: ${path}: ${stops} stop ${stops === 1 ? 'finding' : 'findings'}; said at the head`)
+    io.err(
+      `tellwright publish: ${path === '-' ? 'standard input' : path}: ${stops} stop ${stops === 1 ? 'finding' : 'findings'}; said at the head`,
+    )
   const { transcript } = project.recording
   const sentences = transcript === null ? {} : { sentences: toSentences(transcript) }
   return { path, project, options: { ...shared, stills, findings, ...sentences } }

@@ -13,8 +13,9 @@ export type Chapter = {
 /** Shortest chapter where the user sets none, seconds. Common practice, no source. */
 export const LEAST_CHAPTER = 10
 
-/** A step's text, with a flag where nobody has kept it yet. */
-const stepTitle = (mark: Mark): string => `${toLine(mark.text)}${mark.pencilled === undefined ? '' : ' (pencilled)'}`
+/** A step's text without its full stop, with a flag where nobody has kept it yet. */
+const stepTitle = (mark: Mark): string =>
+  `${toLine(mark.text).replace(/\.$/, '')}${mark.pencilled === undefined ? '' : ' (pencilled)'}`
 
 const titleOf = (parts: readonly string[]): string => {
   const title = parts.filter(Boolean).join('; ')

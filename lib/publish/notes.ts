@@ -41,7 +41,7 @@ const thingLine = ({ name, price, mark }: Thing): Line => ({
 /** One paragraph from the marks: what is done on what, how many steps from which to which, what it needs, when it is due. */
 const summaryOf = (sheet: Sheet): string => {
   const { title, equipment, interval } = sheet.heading
-  const steps = sheet.steps.map(step => toLine(step.mark.text)).filter(Boolean)
+  const steps = sheet.steps.map(step => toLine(step.mark.text).replace(/\.$/, '')).filter(Boolean)
   const due = formatInterval(interval)
   const what = [toLine(title), toLine(equipment)].filter(Boolean).join('. ')
   const ends =

@@ -36,7 +36,9 @@ describe('chapters', () => {
   })
 
   test('[P11] join what is shorter than the least length, and keep both titles', () => {
-    const sheet = toSheet(projectOf(step(0, 5, 'One'), step(5, 40, 'Two'), step(40, 44, 'Three'), step(44, 90, 'Four')))
+    const sheet = toSheet(
+      projectOf(step(0, 5, 'One.'), step(5, 40, 'Two'), step(40, 44, 'Three'), step(44, 90, 'Four')),
+    )
     expect(toChapters(sheet, 10).map(({ start, end, title }) => [start, end, title])).toEqual([
       [0, 44, 'One; Two; Three'],
       [44, 90, 'Four'],
