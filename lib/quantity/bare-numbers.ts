@@ -3,6 +3,7 @@ import type { Lexeme } from './lexemes'
 import { isValuePlace } from './lists'
 import { recallValue } from './recall'
 import { voteSystem } from './system-vote'
+import { TOOLS } from './thing-words'
 import { dimensionOf, unitSymbol } from './units'
 
 const set = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/))
@@ -27,6 +28,8 @@ type BareKind = 'temperature' | 'torque' | 'pressure' | 'rotation' | 'other'
 /** Whether anything makes a number without unit a value. */
 const isValue = ({ lexemes }: Drafted, draft: Draft): boolean => {
   if (draft.phrase.hasTolerance && draft.nominal !== undefined) return true
+  const isOfCue = lexemes[draft.to]?.text === 'of' && CUES.has(lexemes[draft.to + 1]?.text ?? '')
+  if (isOfCue) return true
   if (!isValuePlace(lexemes, draft.to) || isYear(draft)) return false
   if (isFineDecimal(draft.phrase.term.number, draft.phrase.isRange ? 2 : 3)) return true
   if (isPlaced(lexemes, draft)) return true
@@ -196,8 +199,11 @@ const isTurned = ({ lexemes }: Drafted, draft: Draft): boolean =>
 export const settleParts = (drafted: Drafted, draft: Draft): boolean => {
   const numeral = draft.phrase.term.number?.numeral
   const isSpoken = numeral?.denominator !== undefined && numeral.hasFigures !== true
+  if (TOOLS.has(drafted.lexemes[draft.to]?.text ?? '')) return false
   const isRuler = [16, 32, 64].includes(finestOf(drafted, draft)) && !isTurned(drafted, draft)
-  if (isRuler && (draft.phrase.isRange || draft.bound !== undefined || isValue(drafted, draft))) {
+  const isFineRuler =
+    finestOf(drafted, draft) >= 32 && !['the', 'a', 'an'].includes(drafted.lexemes[draft.from - 1]?.text ?? '')
+  if (isRuler && (isFineRuler || draft.phrase.isRange || draft.bound !== undefined || isValue(drafted, draft))) {
     draft.code = '[in_i]'
     draft.notes.push({ kind: 'settled', text: 'sixteenths, thirty-seconds and sixty-fourths read as of an inch' })
     return true

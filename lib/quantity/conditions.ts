@@ -121,6 +121,9 @@ export const placesOf = ({ lexemes, drafts }: Drafted): Places => {
   return { owner, next }
 }
 
+/** Places of a pair, said before or after their value. */
+const PLACES = new Set(['intake', 'exhaust', 'inlet', 'front', 'rear'])
+
 /** The condition nearest to a draft: after it in the clause, else before it. */
 export const findCondition = (
   text: string,
@@ -128,9 +131,12 @@ export const findCondition = (
   draft: Draft,
   { owner }: Places,
 ): string | undefined => {
+  const label = lexemes[draft.from - 1]
+  if (label !== undefined && PLACES.has(label.text)) return slice(text, lexemes, draft.from - 1, draft.from)
   const found: string[] = []
   for (let i = draft.to; i < draft.to + AFTER && i < lexemes.length; i++) {
     if (isBreak(lexemes[i]) || owner[i] !== -1) break
+    if (PLACES.has(lexemes[i]?.text ?? '') && i > draft.to && owner[i + 1] !== -1 && i + 1 < lexemes.length) break
     const to = match(CONDITIONS, lexemes, i)
     if (to === undefined) continue
     found.push(slice(text, lexemes, i, to))
@@ -170,8 +176,9 @@ export const findQualities = (
       lexemes[i]?.text === 'snug' &&
       lexemes[i - 1]?.text !== 'is'
     const start = next[to] ?? lexemes.length
+    const isCounted = ['past', 'after', 'from'].includes(lexemes[i - 1]?.text ?? '') && (owner[i - 2] ?? -1) !== -1
     const isBase = owner[i] !== -1 || (start < lexemes.length && start - to <= 4 && isStep(lexemes, to, start))
-    if (!isVerb && !isNegated && !isBase) found.push({ from: i, to, text: slice(text, lexemes, i, to) })
+    if (!isVerb && !isNegated && !isBase && !isCounted) found.push({ from: i, to, text: slice(text, lexemes, i, to) })
     i = to - 1
   }
   return found

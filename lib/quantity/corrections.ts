@@ -53,6 +53,7 @@ const GAP_WORDS = new Set([
 
 /** The correction that follows a draft, if one does: the index after its marker. */
 const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | undefined => {
+  let plain = 0
   for (let i = draft.to; i < lexemes.length && i <= draft.to + GAP + 2; i++) {
     const lexeme = lexemes[i]
     if (lexeme === undefined) return undefined
@@ -63,7 +64,7 @@ const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | unde
       )
       if (
         isOrder &&
-        i === draft.to &&
+        (i === draft.to || plain > 0) &&
         lexemes[i + 1]?.is !== 'stop' &&
         !isCorrection(lexemes, i + 1) &&
         lexeme.text !== 'make it'
@@ -75,7 +76,12 @@ const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | unde
     if (!GAP_WORDS.has(lexeme.text)) {
       // "I correct myself" may open the next sentence.
       if (['i', 'let', 'my'].includes(lexeme.text)) continue
-      return undefined
+      // A few words of what it is, before talk breaks off: `eight hundred psi of suction, no, millibar`.
+      plain++
+      const breaksOff = lexemes
+        .slice(i + 1, draft.to + GAP + 3)
+        .some((after, k, rest) => after.text === ',' && isCorrection(rest, k + 1))
+      if (lexeme.is !== 'word' || plain > GAP || !breaksOff) return undefined
     }
   }
   return undefined

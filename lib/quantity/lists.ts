@@ -10,7 +10,7 @@ const LINKS = set(
 )
 /** Words of a list whose members are passes or places, which shows that a bare number there is a value. */
 const LABELS = set(
-  'out oiled dry wet lubed lubricated loaded unloaded new used low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
+  'idle idling throttle load with without filter out oiled dry wet lubed lubricated loaded unloaded new used low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
 )
 
 /** Words that may follow a bare number that is a value; a noun there makes it a count. */
@@ -111,10 +111,22 @@ export const shareUnits = (drafted: Drafted): void => {
       (previous?.is === 'role' && previous.role === 'every') ||
       ['says', 'say', 'wants', 'asks', 'calls'].includes(previous?.text ?? '')
     const hasLabelAfter = lexemes.slice(draft.to, draft.to + 2).some(lexeme => LABELS.has(lexeme.text))
-    if (between.length > 12 || !(between.isLinked || isMarked)) continue
+    const isParallel = areParallel(lexemes, before, draft)
+    if (between.length > 12 || !(between.isLinked || isMarked || isParallel)) continue
     if (hasStop(lexemes, before.to, draft.from)) continue
-    if (between.hasLabel || hasLabelAfter || isMarked) inherit(draft, before)
+    if (between.hasLabel || hasLabelAfter || isMarked || isParallel) inherit(draft, before)
   }
+}
+
+const PREPOSITIONS = set('at to gets get takes take')
+
+/** `steam at one bar, brew at nine`: the same small word before both, and an end after the second. */
+const areParallel = (lexemes: readonly Lexeme[], before: Draft, draft: Draft): boolean => {
+  const word = lexemes[draft.from - 1]?.text ?? ''
+  if (!PREPOSITIONS.has(word) || lexemes[before.from - 1]?.text !== word || draft.from - before.to > 8) return false
+  const next = lexemes[draft.to]
+  const [a, b] = [before.nominal ?? before.high ?? 0, draft.nominal ?? draft.high ?? 0]
+  return (next === undefined || next.is === 'stop') && b <= a * 10 && b >= a / 10
 }
 
 const hasStop = (lexemes: readonly Lexeme[], from: number, to: number): boolean => {
@@ -147,7 +159,7 @@ export const joinLimits = ({ lexemes, drafts }: Drafted): void => {
     if (!isJoin(lexemes, a.to, b.from) || !shareKind(a, b)) continue
     const value = b.low ?? b.high
     if (value === undefined) continue
-    const scaled = scaleLike(a, b)
+    const scaled = a.low ?? a.high ?? a.nominal
     if (a.bound !== undefined && a.bound !== b.bound) {
       const [low, high] = b.bound === 'high' ? [scaled, b.high] : [b.low, scaled]
       if (low === undefined || high === undefined || low > high) continue
@@ -170,7 +182,8 @@ export const joinLimits = ({ lexemes, drafts }: Drafted): void => {
 }
 
 const isJoin = (lexemes: readonly Lexeme[], from: number, to: number): boolean => {
-  if (to - from > 6) return false
+  const first = lexemes[to]
+  if (to - from > 6 || (to === from && first?.is === 'role' && ['more', 'less'].includes(first.role))) return false
   for (let i = from; i < to; i++) {
     const lexeme = lexemes[i]
     if (
@@ -191,6 +204,3 @@ const shareKind = (a: Draft, b: Draft): boolean => {
   if (a.unit.ambiguous !== undefined || b.unit.ambiguous !== undefined) return a.unit.ambiguous === b.unit.ambiguous
   return isComparable(a.unit.code ?? '', b.unit.code ?? '') && a.unit.code === b.unit.code
 }
-
-/** The first limit's value, a fraction's parts shared: `at least five hundredths and at most one tenth of a millimetre`. */
-const scaleLike = (a: Draft, _b: Draft): number | undefined => a.low ?? a.high ?? a.nominal

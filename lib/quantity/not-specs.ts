@@ -41,6 +41,10 @@ const isRating = (lexemes: readonly Lexeme[], i: number): boolean => {
 
 const isPlain = (draft: Draft): boolean => !draft.phrase.hasTolerance && draft.bound === undefined
 
+/** What is measured of a part: `point six millimetre plug gap`. */
+const GAUGED = set(
+  'gap clearance play lash slack deflection thickness depth height width pressure torque drop reading tolerance travel wear',
+)
 const QUARTER_TURNED = set('valve valves fastener fasteners latch latches stopcock')
 
 const sizeDoubt: Doubt = ({ lexemes }, draft) => {
@@ -49,7 +53,7 @@ const sizeDoubt: Doubt = ({ lexemes }, draft) => {
   if (draft.unit?.code === 'circ' && !QUARTER_TURNED.has(head)) return undefined
   if (TOOLS.has(head)) return 'the size of a tool'
   if (!isPlain(draft) || draft.unit?.count === 'many' || draft.phrase.term.number === undefined) return undefined
-  if (PARTS.has(head)) return 'the size or rating of a part'
+  if (PARTS.has(head) && !GAUGED.has(text(lexemes[draft.to + 1]))) return 'the size or rating of a part'
   const size = Math.abs(draft.nominal ?? draft.high ?? 0)
   if (size <= 1 || draft.phrase.isRange) return undefined
   const next = lexemes[draft.to]
@@ -147,12 +151,12 @@ const LENGTHS = new Set(['[in_i]', 'mm', '[mil_i]', 'cm', 'um'])
 const impliedDoubt: Doubt = ({ lexemes }, draft) => {
   const { term } = draft.phrase
   if (term.isImplied !== true) return undefined
+  const previous = lexemes[draft.from - 1]
+  if (previous?.is === 'name' || previous?.is === 'number' || previous?.is === 'unit') return 'a rate'
   const next = text(lexemes[draft.to])
   if (next === 'of' && ['tea', 'coffee', 'joe'].includes(text(lexemes[draft.to + 1]))) return 'an idiom'
   if (term.value !== 1 || draft.bound !== undefined || draft.phrase.hasTolerance || draft.phrase.isRange)
     return undefined
-  const previous = lexemes[draft.from - 1]
-  if (previous?.is === 'name' || previous?.is === 'number') return 'a rate'
   if (text(previous) === 'of') return 'part of what was said before'
   if (draft.isApproximate) return undefined
   const code = draft.unit?.code ?? draft.unit?.ambiguous ?? ''

@@ -67,10 +67,18 @@ export const limits = (
 /** Sums of decimal figures without the dust of binary ones. */
 const clean = (value: number): number => Number(value.toPrecision(12))
 
+/** A comma, or the place a number stands for: `thirty rear psi`. */
+const LATE = new Set([',', 'front', 'rear', 'intake', 'exhaust', 'inlet'])
+
 /** `thirty-four, give or take one, psi`: the unit after a comma and nothing else. */
 export const lateUnit = (lexemes: readonly Lexeme[], i: number): { unit: UnitWord; to: number } | undefined => {
   const unit = lexemes[i + 1]
-  if (lexemes[i]?.text !== ',' || unit?.is !== 'unit' || unit.unit.isSymbol === true || unit.unit.code === undefined)
+  if (
+    !LATE.has(lexemes[i]?.text ?? '') ||
+    unit?.is !== 'unit' ||
+    unit.unit.isSymbol === true ||
+    unit.unit.code === undefined
+  )
     return undefined
   const after = lexemes[i + 2]
   return after === undefined || after.is === 'stop' ? { unit: unit.unit, to: i + 2 } : undefined

@@ -74,7 +74,7 @@ export const MECHANICS: readonly Row[] = [
     GRAVITY,
     'kgf',
     'metric',
-    'kilogram force/kilograms force, kilo of force/kilos of force, kilopond, kilo of pull/kilos of pull, kilo of tension/kilos of tension',
+    'kilogram force/kilograms force, kilogram of force/kilograms of force, kilo of force/kilos of force, kilopond, kilo of pull/kilos of pull, kilo of tension/kilos of tension',
     'kgf|kp',
   ],
   ['N/mm', 'spring rate', 1000, 'N/mm', 'metric', 'newton per millimetre/newtons per millimetre', 'N/mm'],
