@@ -21,6 +21,8 @@ import { TopBar } from './TopBar'
 import { useCommands } from './useCommands'
 import { useDrafting } from './useDrafting'
 import { useFindings } from './useFindings'
+import { useFootage } from './useFootage'
+import { useListening } from './useListening'
 import { useSingleKeys } from './useSingleKeys'
 import { useTalk } from './useTalk'
 
@@ -60,6 +62,9 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const reviewed = useFindings(project)
   const { findings } = reviewed
   const { perform } = session
+  const found = useFootage(id, project.recording.footage, footage => perform({ do: 'set-footage', footage }))
+  const opened = found.state.is === 'open' ? found.state.opened : undefined
+  const listening = useListening(opened, project.recording.footage?.fingerprint)
 
   const seek = useCallback(
     (seconds: number) => {
@@ -175,7 +180,8 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         </section>
         <section className={styles.footagePlace} data-surface-name="footage" aria-label="Footage">
           <FootagePane
-            id={id}
+            found={found}
+            listening={listening}
             project={project}
             sheet={sheet}
             chosen={chosen}
@@ -210,7 +216,14 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         />
       )}
       {dialog === 'times' && (
-        <TimesDialog project={project} now={playhead.get()} onPerform={perform} onClose={() => setDialog(undefined)} />
+        <TimesDialog
+          project={project}
+          opened={opened}
+          listening={listening}
+          now={playhead.get()}
+          onPerform={perform}
+          onClose={() => setDialog(undefined)}
+        />
       )}
       {dialog === 'read-back' && (
         <ReadBackDialog project={project} onPerform={perform} onClose={() => setDialog(undefined)} />

@@ -12,14 +12,15 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import styles from './bench.module.css'
 import { FootagePlace } from './FootagePlace'
 import type { Playhead } from './playhead'
-import { useFootage } from './useFootage'
-import { useListening } from './useListening'
+import type { useFootage } from './useFootage'
+import type { Listening } from './useListening'
 
 const FootagePlayer = dynamic(() => import('@/components/footage/FootagePlayer').then(module => module.FootagePlayer))
 const SoundStrip = dynamic(() => import('@/components/footage/SoundStrip').then(module => module.SoundStrip))
 
 type Props = {
-  readonly id: string
+  readonly found: ReturnType<typeof useFootage>
+  readonly listening: Listening
   readonly project: Project
   readonly sheet: Sheet
   readonly chosen: string | undefined
@@ -39,12 +40,19 @@ const stripMarks = (project: Project, sheet: Sheet): readonly StripMark[] => {
 }
 
 /** The footage: picture, transport and sound strip; or the place to put it. */
-export const FootagePane = ({ id, project, sheet, chosen, playhead, controller, onPerform, onChoose }: Props) => {
+export const FootagePane = ({
+  found,
+  listening,
+  project,
+  sheet,
+  chosen,
+  playhead,
+  controller,
+  onPerform,
+  onChoose,
+}: Props) => {
   const { footage } = project.recording
-  const found = useFootage(id, footage, taken => onPerform({ do: 'set-footage', footage: taken }))
   const { state } = found
-  const opened = state.is === 'open' ? state.opened : undefined
-  const listening = useListening(opened, footage?.fingerprint)
   const [media, setMedia] = useState<HTMLMediaElement | null>(null)
   const [problem, setProblem] = useState<string>()
   const marks = useMemo(() => stripMarks(project, sheet), [project, sheet])

@@ -11,6 +11,7 @@ import type { Drafting } from './useDrafting'
 type Props = {
   readonly marks: readonly Mark[]
   readonly hasTalk: boolean
+  readonly isUntimed: boolean
   readonly drafting: Drafting
   readonly coverage: Coverage
   readonly onNextLeft: () => void
@@ -19,7 +20,16 @@ type Props = {
 }
 
 /** Over the talk: draft it, and keep what was drafted, all above a confidence at once. */
-export const PencilStrip = ({ marks, hasTalk, drafting, coverage, onPerform, onNextLeft, onTimes }: Props) => {
+export const PencilStrip = ({
+  marks,
+  hasTalk,
+  isUntimed,
+  drafting,
+  coverage,
+  onPerform,
+  onNextLeft,
+  onTimes,
+}: Props) => {
   const [least, setLeast] = useState(80)
   const id = useId()
   const pencilled = marks.filter(mark => mark.pencilled !== undefined)
@@ -39,7 +49,7 @@ export const PencilStrip = ({ marks, hasTalk, drafting, coverage, onPerform, onN
         </Button>
       )}
       <Button look="quiet" onClick={onTimes}>
-        Times…
+        {isUntimed ? 'No times yet: time the text…' : 'Times…'}
       </Button>
       {drafting.problem !== undefined && <span role="alert">{drafting.problem}</span>}
       {pencilled.length > 0 && (

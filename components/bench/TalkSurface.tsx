@@ -83,6 +83,7 @@ export const TalkSurface = (props: Props) => {
       <PencilStrip
         marks={project.marks}
         hasTalk={talk.words.length > 0}
+        isUntimed={transcript.form === 'untimed'}
         drafting={drafting}
         coverage={coverage}
         onPerform={onPerform}

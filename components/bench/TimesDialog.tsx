@@ -1,23 +1,26 @@
 'use client'
 
-import { type ReactNode, useState } from 'react'
+import { useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import { Field } from '@/components/ui/Field'
+import type { OpenFootage } from '@/lib/footage/open'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
 import { formatTime } from '@/lib/procedure/time'
 import { shiftTranscript } from '@/lib/transcript/shift'
+import { AlignSection } from './AlignSection'
 import styles from './bench.module.css'
+import type { Listening } from './useListening'
 
 type Props = {
   readonly project: Project
+  readonly opened: OpenFootage | undefined
+  readonly listening: Listening
   /** Where the footage stands, seconds. */
   readonly now: number
   readonly onPerform: (...edits: Edit[]) => void
   readonly onClose: () => void
-  /** Timing the text against the sound, where footage is open. */
-  readonly children?: ReactNode
 }
 
 const shiftEdits = (project: Project, seconds: number, from: number, areMarksMeant: boolean): readonly Edit[] => {
@@ -35,14 +38,24 @@ const shiftEdits = (project: Project, seconds: number, from: number, areMarksMea
 }
 
 /** The times of the talk: shifted as a whole or from the playhead on, or found anew against the sound. */
-export const TimesDialog = ({ project, now, onPerform, onClose, children }: Props) => {
+export const TimesDialog = ({ project, opened, listening, now, onPerform, onClose }: Props) => {
   const [seconds, setSeconds] = useState(0)
   const [isFromHere, setFromHere] = useState(false)
   const [areMarksMeant, setMarksMeant] = useState(true)
   const from = isFromHere ? now : 0
+  const { transcript } = project.recording
   return (
     <Dialog title="Times of the talk" onClose={onClose}>
-      {children}
+      {transcript !== null && (
+        <AlignSection
+          transcript={transcript}
+          opened={opened}
+          speech={listening.speech}
+          isListening={listening.running !== undefined}
+          hasMarks={project.marks.length > 0}
+          onPerform={onPerform}
+        />
+      )}
       <section className={styles.times}>
         <h3>Shift the times</h3>
         <p>When the words run ahead of the footage or behind it by the same time throughout.</p>

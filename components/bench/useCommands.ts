@@ -36,7 +36,9 @@ const RATES = [1, 1.5, 2, 3]
 export const markWords = (now: BenchNow, kind: Kind): void => {
   const { session, talk, words, chosen } = now
   const span = words && spanOfWords(talk, words)
-  if (words !== undefined && span !== undefined) {
+  if (span !== undefined && span.end <= span.start) {
+    now.tell('These words have no times yet: time the text first (Times, over the talk).')
+  } else if (words !== undefined && span !== undefined) {
     const mark = toHandMark(kind, textOfWords(talk, words), span, crypto.randomUUID())
     session.perform({ do: 'add-marks', marks: [mark] })
     now.setWords(undefined)

@@ -1,0 +1,45 @@
+import { readFileSync, writeFileSync } from 'node:fs'
+import { expect, test } from '@playwright/test'
+import { lay, sheetOf, talkOf, tempFile } from './bench'
+
+/** The demo's words without their times: what a person would type or paste. */
+const words = readFileSync('public/demo/demo.vtt', 'utf8')
+  .split('\n\n')
+  .slice(1)
+  .map(block => block.split('\n').slice(1).join(' '))
+  .join(' ')
+  .replace(/<[^>]*>/g, '')
+  .replace(/&amp;/g, '&')
+  .replace(/([.?!]) /g, '$1\n')
+
+test('text without times is timed against the sound, looked over and taken over', async ({ page }) => {
+  test.setTimeout(240_000)
+  const text = tempFile('talk.txt', words)
+  const film = tempFile('demo.mp4', '')
+  writeFileSync(film, readFileSync('public/demo/demo.mp4'))
+  await lay(page, film, text)
+  await expect(talkOf(page)).toBeVisible()
+  await talkOf(page).focus()
+  await page.keyboard.press('Shift+Space')
+  await page.keyboard.press('s')
+  await expect(page.getByText('These words have no times yet')).toBeVisible()
+  await page.getByRole('button', { name: 'No times yet: time the text…' }).click()
+  const start = page.getByRole('button', { name: 'Time the text', exact: true })
+  await expect(start).toBeEnabled({ timeout: 120_000 })
+  await start.click()
+  const take = page.getByRole('button', { name: 'Take these times over' })
+  await expect(take).toBeVisible({ timeout: 180_000 })
+  await take.click()
+  await page.keyboard.press('Escape')
+  // The demo's own cues say when the late warning about gloves is spoken: after a minute and before the second.
+  await talkOf(page).focus()
+  await page.keyboard.press('Escape')
+  const paragraph = talkOf(page).locator('[data-paragraph]', { hasText: 'should have said this before' })
+  await expect(paragraph).toBeVisible()
+  await page.keyboard.press('Shift+Space')
+  await page.keyboard.press('s')
+  await expect(sheetOf(page).locator('[data-kind="step"]')).toHaveCount(1)
+  const times = await talkOf(page).locator('button[class*="time"]').allTextContents()
+  expect(times.length).toBeGreaterThan(3)
+  expect(times.some(time => time.startsWith('1:'))).toBe(true)
+})
