@@ -1,0 +1,161 @@
+import { writeFile } from 'node:fs/promises'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { type FootagePage, footagePage } from './browser'
+import { ffmpeg, makeTalk, run, sampleFolder } from './samples'
+import { WHEEL } from './sentences'
+import { makeSpeech } from './talk'
+
+let folder: Awaited<ReturnType<typeof sampleFolder>>
+let page: FootagePage
+
+beforeAll(async () => {
+  folder = await sampleFolder()
+  const { path } = folder
+  await makeTalk(path)
+  await ffmpeg('-i', path('end.mp4'), '-metadata:s:v', 'rotate=90', '-c', 'copy', path('turned.mov'))
+  // Sharp only from 3 to 5 s; before it is out of focus, after it is dark.
+  const parts = "[0:v]boxblur=12:enable='lt(t,3)',eq=brightness=-0.8:enable='gt(t,5)'"
+  await ffmpeg(
+    '-i',
+    path('end.mp4'),
+    '-filter_complex',
+    parts,
+    '-an',
+    '-c:v',
+    'libx264',
+    '-preset',
+    'ultrafast',
+    path('focus.mp4'),
+  )
+  page = await footagePage('tests/lib/footage/making-page.ts')
+}, 120_000)
+
+afterAll(async () => {
+  await page.close()
+  await folder.remove()
+})
+
+const OPEN = `
+  const opened = await footage.openFootage(file, file.name)
+  if (!opened.ok) throw new Error(JSON.stringify(opened.problems))
+`
+
+const save = async (name: string, base64: string) => {
+  await writeFile(folder.path(name), Buffer.from(base64, 'base64'))
+  return folder.path(name)
+}
+
+test('[F31] of a span the frames proposed are those in focus and well lit', async () => {
+  const times = await page.on<number[]>(
+    folder.path('focus.mp4'),
+    `${OPEN} const stills = await footage.proposeStills(opened.value, { start: 0, end: 8 })
+    return stills.value.map(({ time }) => time)`,
+  )
+  expect(times.length).toBe(3)
+  expect(Math.min(...times)).toBeGreaterThanOrEqual(2.95)
+  expect(Math.max(...times)).toBeLessThanOrEqual(5.05)
+}, 60_000)
+
+test('[F31] a still is the frame shown at its moment, turned as shown', async () => {
+  const still = await page.on<{ time: number; width: number; height: number; text: string }>(
+    folder.path('turned.mov'),
+    `${OPEN} const { value } = await footage.stillAt(opened.value, 4.02)
+    return { ...value, text: await footage.toText(value.picture) }`,
+  )
+  expect([still.width, still.height]).toEqual([360, 640])
+  expect(still.time).toBeCloseTo(4, 2)
+  const ours = await save('still.jpg', still.text)
+  await ffmpeg('-ss', '4', '-i', folder.path('turned.mov'), '-frames:v', '1', folder.path('true.png'))
+  const compare = ['-lavfi', '[0:v]format=yuv420p[a];[1:v]format=yuv420p[b];[a][b]ssim=stats_file=-', '-f', 'null', '-']
+  const told = await run('ffmpeg', '-v', 'error', '-i', ours, '-i', folder.path('true.png'), ...compare)
+  expect(Number(/All:([\d.]+)/.exec(told)?.[1])).toBeGreaterThan(0.9)
+}, 60_000)
+
+type Packets = { packets: { codec_type: string; duration_time: string }[]; streams: { codec_name: string }[] }
+
+test('[F22] an exact clip begins and ends where asked, its sound copied, and carries nothing else', async () => {
+  const clip = await page.on<{ span: object; notices: unknown[]; sound: string; text: string; shares: number[] }>(
+    folder.path('end.mp4'),
+    `${OPEN} const shares = []
+    const { value } = await footage.cutClip(opened.value, { start: 3.2, end: 5.7 }, { way: 'exact', onProgress: share => shares.push(share) })
+    return { ...value, shares, text: await footage.toText(value.blob) }`,
+  )
+  expect(clip).toMatchObject({ span: { start: 3.2, end: 5.7 }, notices: [], sound: 'AAC' })
+  const file = await save('exact.mp4', clip.text)
+  const args = ['-v', 'error', '-ignore_editlist', '1', '-show_packets', '-show_streams', '-of', 'json', file]
+  const { packets, streams } = JSON.parse(await run('ffprobe', ...args)) as Packets
+  expect(streams.map(({ codec_name }) => codec_name).sort()).toEqual(['aac', 'h264'])
+  const carried = (kind: string) =>
+    packets
+      .filter(({ codec_type }) => codec_type === kind)
+      .reduce((sum, packet) => sum + Number(packet.duration_time), 0)
+  // A frame is 1/30 s, an AAC packet at 22,050 Hz is 0.046 s.
+  expect(Math.abs(carried('video') - 2.5)).toBeLessThan(0.05)
+  expect(carried('audio')).toBeLessThanOrEqual(2.5)
+  expect(carried('audio')).toBeGreaterThan(2.4)
+  expect(await run('ffmpeg', '-v', 'error', '-i', file, '-f', 'null', '-')).toBe('')
+}, 90_000)
+
+test('[F22] a clip made louder says that its sound is another codec now', async () => {
+  const clip = await page.on<{ notices: { code: string }[]; sound: string; text: string }>(
+    folder.path('end.mp4'),
+    `${OPEN} const { value } = await footage.cutClip(opened.value, { start: 2, end: 4 }, { way: 'copy', gain: -6 })
+    return { ...value, text: await footage.toText(value.blob) }`,
+  )
+  expect(clip.sound).toBe('Opus')
+  expect(clip.notices.map(({ code }) => code)).toEqual(['sound-codec-changed'])
+  await save('quiet.mp4', clip.text)
+  const volume = async (name: string, ...cut: string[]) => {
+    const said = await run(
+      'sh',
+      '-c',
+      `ffmpeg -hide_banner ${cut.join(' ')} -i ${folder.path(name)} -vn -af volumedetect -f null - 2>&1`,
+    )
+    return Number(/mean_volume: (-[\d.]+)/.exec(said)?.[1])
+  }
+  expect((await volume('quiet.mp4')) - (await volume('end.mp4', '-ss', '2', '-t', '2'))).toBeCloseTo(-6, 0)
+}, 90_000)
+
+test('[F22] cutting can be stopped', async () => {
+  const said = await page.on<string>(
+    folder.path('end.mp4'),
+    `${OPEN} const control = new AbortController()
+    const onProgress = () => control.abort(new DOMException('stopped', 'AbortError'))
+    try { await footage.cutClip(opened.value, { start: 0, end: 8 }, { way: 'exact', signal: control.signal, onProgress }); return 'went through' }
+    catch (error) { return error.name }`,
+  )
+  expect(said).toBe('AbortError')
+}, 60_000)
+
+test('[F14] in the browser a text is timed in a worker, with progress', async () => {
+  const talk = await makeSpeech(WHEEL.slice(0, 6))
+  const pcm = folder.path('wheel.raw')
+  await writeFile(pcm, Buffer.from(Int16Array.from(talk.samples, sample => sample * 32767).buffer))
+  await ffmpeg(
+    '-f',
+    's16le',
+    '-ar',
+    '16000',
+    '-ac',
+    '1',
+    '-i',
+    pcm,
+    '-c:a',
+    'aac',
+    '-ar',
+    '44100',
+    folder.path('wheel.m4a'),
+  )
+  const { starts, shares } = await page.on<{ starts: number[]; shares: number[] }>(
+    folder.path('wheel.m4a'),
+    `${OPEN} const heard = await footage.listen(opened.value)
+    const shares = []
+    const texts = ${JSON.stringify(WHEEL.slice(0, 6))}
+    const aligned = await footage.alignFootage(opened.value, texts, heard.value.speech, { onProgress: share => shares.push(share) })
+    if (!aligned.ok) throw new Error(JSON.stringify(aligned.problems))
+    return { starts: aligned.value.lines.map(({ start }) => start), shares }`,
+  )
+  const errors = talk.sentences.map(({ start }, i) => Math.abs(start - (starts[i] ?? 99)))
+  expect(errors.reduce((sum, error) => sum + error, 0) / errors.length).toBeLessThan(0.15)
+  expect(shares.at(-1)).toBe(1)
+}, 120_000)
