@@ -19,6 +19,7 @@ const KINDS: readonly (readonly [RegExp, string])[] = [
   [/(?:^|\/)clips\//, 'Clip'],
   [/(?:^|\/)stills\//, 'Still'],
   [/(?:^|\/)service\.md$/, 'Notes of the whole service'],
+  [/(?:^|\/)index\.html$/, 'Contents of this job'],
 ]
 
 const kindOf = (path: string): string => KINDS.find(([form]) => form.test(path))?.[1] ?? 'File'
@@ -32,20 +33,15 @@ h1{border-bottom:4px solid #17457a;padding-bottom:.3em}h2{color:#17457a;margin-t
 export type ContentsGroup = { readonly title: string; readonly files: readonly PublishedFile[] }
 
 /**
- * The page of contents of a packet: links to its files, relative, so they work offline.
+ * The page of contents of a packet: links to its files, relative to where the page lies, so they work offline.
  *
- * @param folder what the paths of the files start with, and the links leave out; empty at the root
  * @returns HTML 5 without scripts
  */
-export const toContents = (title: string, groups: readonly ContentsGroup[], folder = ''): string => {
-  const relative = (path: string) =>
-    folder !== '' && path.startsWith(`${folder}/`) ? path.slice(folder.length + 1) : path
+export const toContents = (title: string, groups: readonly ContentsGroup[]): string => {
   const list = (files: readonly PublishedFile[]) =>
     h(
       'ul',
-      files.map(({ path }) =>
-        h('li', [h('a', { href: hrefOf(relative(path)) }, kindOf(path)), ` – ${relative(path)}`]),
-      ),
+      files.map(({ path }) => h('li', [h('a', { href: hrefOf(path) }, kindOf(path)), ` – ${path.split('/').at(-1)}`])),
     )
   const root = {
     type: 'root' as const,

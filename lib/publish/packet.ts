@@ -1,6 +1,7 @@
 import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
 import { toContents } from './contents'
+import { toNotices } from './head'
 import { MANIFEST, toManifest } from './manifest'
 import { mediaOf, toPictures } from './pictures'
 import type { PublishedFile, PublishOptions } from './publication'
@@ -49,17 +50,13 @@ export const packetFiles = async (jobs: readonly PacketJob[], title?: string): P
   if (others.length === 0) return withManifest(title ?? jobTitle(toSheet(only.project)), await jobFiles(only, ''))
   const name = title ?? `Service of ${jobs.length} jobs`
   const placed = jobs.map(({ project, options }, i): Job => {
-    const sheet = selected(toSheet(project), options)
-    return { title: jobTitle(sheet), sheet, folder: `${i + 1}-${toFileName(project.procedure.title, 'procedure')}` }
+    const whole = toSheet(project)
+    const folder = `${i + 1}-${toFileName(project.procedure.title, 'procedure')}`
+    return { title: jobTitle(whole), sheet: selected(whole, options), notices: toNotices(whole, options), folder }
   })
   const folders: PublishedFile[][] = []
   for (const [i, job] of jobs.entries()) folders.push([...(await jobFiles(job, placed[i]?.folder ?? `${i + 1}`))])
-  const { findings: _, ...shared } = only.options
-  const notes: PublishedFile = {
-    path: 'service.md',
-    type: 'text/markdown',
-    content: toServiceNotes(name, placed, shared),
-  }
+  const notes: PublishedFile = { path: 'service.md', type: 'text/markdown', content: toServiceNotes(name, placed) }
   const groups = folders.map((files, i) => ({ title: placed[i]?.title ?? '', files }))
   const contents = toContents(name, [{ title: 'Service', files: [notes] }, ...groups])
   return withManifest(name, [{ path: 'index.html', type: 'text/html', content: contents }, notes, ...folders.flat()])

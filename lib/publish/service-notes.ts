@@ -1,8 +1,6 @@
 import type { Root } from 'mdast'
-import { toNotices } from './head'
 import { type Block, bullets, heading, item, link, paragraph, strong, table, text } from './nodes'
 import { markdown } from './processor'
-import type { PublishOptions } from './publication'
 import { type Job, jobTimes, sharedCautions, sharedThings } from './service'
 import { toLine } from './text'
 import { CLOSING_HEADING, CLOSING_NOTE, SIGNAL_WORDS } from './words'
@@ -21,7 +19,7 @@ const things = (title: string, jobs: readonly Job[], kind: 'tool' | 'material'):
  * @param jobs in the order the user gave
  * @returns Markdown
  */
-export const toServiceNotes = (title: string, jobs: readonly Job[], options: PublishOptions): string => {
+export const toServiceNotes = (title: string, jobs: readonly Job[]): string => {
   const times = jobTimes(jobs)
   const rows = times.map((time, i) => [
     [link(time.title, `${jobs[i]?.folder ?? '.'}/index.html`)],
@@ -41,7 +39,7 @@ export const toServiceNotes = (title: string, jobs: readonly Job[], options: Pub
     )
   })
   const notices = jobs.flatMap(job =>
-    toNotices(job.sheet, options).map(({ opening, text: words }) =>
+    job.notices.map(({ opening, text: words }) =>
       item(paragraph(strong(`${job.title}: ${opening}`), text(` ${words}`))),
     ),
   )

@@ -2,13 +2,19 @@ import { LEVELS } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
+import type { Notice } from './head'
 import { stepNumbers } from './standing'
 import { toLine } from './text'
 import { cautionKey, stepsPhrase, type Thing, toSameCautions, toThings } from './things'
 import { formatInterval } from './words'
 
-/** One job of a service, with the folder its files are in. */
-export type Job = { readonly title: string; readonly sheet: Sheet; readonly folder: string }
+/** One job of a service: what is published of it, what its head says, the folder its files are in. */
+export type Job = {
+  readonly title: string
+  readonly sheet: Sheet
+  readonly notices: readonly Notice[]
+  readonly folder: string
+}
 
 /** A tool or material of the whole service, once, with where it is used: `Belt service: steps 2, 4`. */
 export type SharedThing = {
@@ -61,16 +67,13 @@ export type JobTime = { readonly title: string; readonly startsAt: string; reado
 
 /** @returns each job's running time, where it starts if the footage is shown in order, and when it is due. */
 export const jobTimes = (jobs: readonly Job[]): readonly JobTime[] => {
-  let at = 0
+  let at: number | undefined = 0
+  const clock = (seconds: number | undefined) => (seconds === undefined ? 'not known' : formatTime(seconds))
   return jobs.map(({ title, sheet }) => {
-    const seconds = sheet.footage?.seconds ?? 0
-    const row = {
-      title,
-      startsAt: formatTime(at),
-      runs: formatTime(seconds),
-      due: formatInterval(sheet.heading.interval) ?? 'not stated',
-    }
-    at += seconds
+    const seconds = sheet.footage?.seconds
+    const due = formatInterval(sheet.heading.interval) ?? 'not stated'
+    const row = { title, startsAt: clock(at), runs: clock(seconds), due }
+    at = at === undefined || seconds === undefined ? undefined : at + seconds
     return row
   })
 }

@@ -152,6 +152,18 @@ describe('a service of several jobs', () => {
     expect((await verifyPacket(await toZip(await service(coolant, belt)))).ok).toBe(true)
   })
 
+  test('[P15] says what stops each job, and which running times are not known', async () => {
+    const findings = [{ level: 'stop' as const, message: 'No guard.' }]
+    const jobs = [
+      { project: base, options: { findings } },
+      { project: belt, options: {} },
+    ]
+    const notes = String((await packetFiles(jobs)).find(({ path }) => path === 'service.md')?.content)
+    expect(notes).toContain('- **Untitled procedure: Not fit for release: 1 stop finding.**')
+    expect(notes).toContain('(1-procedure/index.html) | 0:00 | not known | not stated |')
+    expect(notes).toContain('| not known | 12:34 | every 500 h')
+  })
+
   test('[P15] says a caution that holds in two jobs once, with both places', async () => {
     const notes = String((await service(coolant, coolant)).find(({ path }) => path === 'service.md')?.content)
     expect(notes.match(/Coolant burns the eyes/g)).toHaveLength(1)
