@@ -1,0 +1,5 @@
+// Loaded into the browser by mux.test.ts.
+import { muxTexts } from '@/lib/footage/mux'
+import { openFootage } from '@/lib/footage/open'
+
+Object.assign(globalThis, { footage: { openFootage, muxTexts } })
