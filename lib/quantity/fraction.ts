@@ -17,7 +17,15 @@ export const readFraction = (tokens: readonly Token[], i: number): Numeral | und
   ) {
     const isWhole = Number.isInteger(top.value) && Number.isInteger(bottom.value)
     const isGlued = tokens[i + 1]?.isGlued === true
-    if (!isWhole || !isGlued || bottom.value < 2 || bottom.value > 10_000 || top.value > 999) return undefined
+    if (
+      !isWhole ||
+      !isGlued ||
+      bottom.value < 2 ||
+      top.value >= bottom.value ||
+      bottom.value > 10_000 ||
+      top.value > 999
+    )
+      return undefined
     return {
       value: top.value / bottom.value,
       to: i + 3,

@@ -127,7 +127,8 @@ const distanceDoubt: Doubt = ({ lexemes }, draft) => {
   const next = text(lexemes[draft.to])
   if (['on', 'in'].includes(next) && ALREADY.has(text(lexemes[draft.to + 1]))) return 'a distance already run'
   if (['away', 'later', 'old', 'ago', 'down', 'from'].includes(next)) return 'a distance already run'
-  const isDue = draft.bound !== undefined || before(lexemes, draft, 8).some(word => ROAD_CUES.has(word))
+  const isPaired = ['or', '/'].includes(next) && lexemes[draft.to + 1]?.is === 'number'
+  const isDue = isPaired || draft.bound !== undefined || before(lexemes, draft, 8).some(word => ROAD_CUES.has(word))
   return isDue ? undefined : 'a distance without a reason to be a limit'
 }
 

@@ -72,6 +72,9 @@ const LATE = new Set([',', 'front', 'rear', 'intake', 'exhaust', 'inlet'])
 
 /** `thirty-four, give or take one, psi`: the unit after a comma and nothing else. */
 export const lateUnit = (lexemes: readonly Lexeme[], i: number): { unit: UnitWord; to: number } | undefined => {
+  const here = lexemes[i]
+  // "5 (+0.2/-0.1) mm"
+  if (here?.is === 'unit' && lexemes[i - 1]?.text === ')') return { unit: here.unit, to: i + 1 }
   const unit = lexemes[i + 1]
   if (
     !LATE.has(lexemes[i]?.text ?? '') ||

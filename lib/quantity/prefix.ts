@@ -107,7 +107,15 @@ const labelled = (lexemes: readonly Lexeme[], i: number): number | undefined => 
     const lexeme = lexemes[j]
     if (lexeme?.is === 'number') return j
     if (lexeme?.text === 'a' && lexemes[j + 1]?.is === 'unit') return j
-    if (!isLabelWord(lexeme) && !(lexeme?.text === ':' || (lexeme?.text === ',' && j === i))) return undefined
+    if (
+      !isLabelWord(lexeme) &&
+      !(
+        lexeme?.text === ':' ||
+        (lexeme?.text === '.' && j === i && lexeme.isGlued) ||
+        (lexeme?.text === ',' && j === i)
+      )
+    )
+      return undefined
   }
   return undefined
 }

@@ -57,7 +57,7 @@ const mil = (around: Surroundings, word: string): Settled => {
   return settled('mm', '“mil” read as millimetres; a thousandth of an inch is “thou” here')
 }
 
-const degrees = (around: Surroundings): Settled => {
+const degrees = (around: Surroundings, word: string): Settled => {
   if (
     ['more', 'further', 'farther', 'past', 'clockwise', 'anticlockwise', 'counterclockwise'].includes(
       around.after[0] ?? '',
@@ -76,6 +76,7 @@ const degrees = (around: Surroundings): Settled => {
     return open('“degrees” of temperature: °C or °F?')
   }
   if (found?.cue === 'angle') return settled('deg', '“degrees” read as an angle, by what is turned')
+  if (word === '°') return settled('deg', '“°” without a letter read as an angle')
   return open('“degrees”: an angle, °C or °F?')
 }
 

@@ -33,7 +33,7 @@ const sizeOf = (term: Term, base: Base): number | undefined => {
   }
   if (unit.code === '%' && base.unit?.code !== '%') return (Math.abs(base.value) * term.value) / 100
   const mine = FACTORS.get(unit.code ?? '')
-  const code = base.unit?.code ?? (mine?.kind === 'length' && base.unit === undefined ? '[in_i]' : undefined)
+  const code = base.unit?.code ?? (unit.code === '[mil_i]' && Math.abs(base.value) < 1 ? '[in_i]' : undefined)
   const theirs = FACTORS.get(code ?? '')
   if (mine === undefined || theirs === undefined || base.unit?.code === unit.code) return term.value
   // Half an inch on inches of water or mercury.

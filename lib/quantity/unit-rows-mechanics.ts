@@ -3,7 +3,7 @@ import { FOOT, GRAVITY, INCH, POUND, POUND_FORCE, type Row } from './unit-row'
 /** Torque, force, mass and what is made of them. @source see unit-table.ts */
 export const MECHANICS: readonly Row[] = [
   ['N.m', 'torque', 1, 'N·m', 'metric', 'newton metre, newtonmetre', 'N m|Nm|nm|NM|n m|N·m'],
-  ['cN.m', 'torque', 0.01, 'cN·m', 'metric', 'centinewton metre', 'cN m|cNm|cnm'],
+  ['cN.m', 'torque', 0.01, 'cN·m', 'metric', 'centinewton metre, newton centimetre', 'cN m|cNm|cnm|N cm|Ncm|ncm'],
   ['kN.m', 'torque', 1000, 'kN·m', 'metric', 'kilonewton metre', 'kN m|kNm'],
   [
     '[ft_i].[lbf_av]',
@@ -12,7 +12,7 @@ export const MECHANICS: readonly Row[] = [
     'lbf·ft',
     'us',
     'foot pound/foot pounds, foot pound/feet pounds, pound foot/pound feet, pound foot/pounds foot, foot pound of torque/foot pounds of torque, foot pound force',
-    'ft lb|ft lbs|ft lbf|lb ft|lbs ft|lbf ft|ftlb|ftlbs|lbft|foot lb|foot lbs|ft pounds|ft pound|FT LB|FT LBS|Ft lb|Ft Lb|lb feet',
+    'ft/lb|ft/lbs|ft lb|ft lbs|ft lbf|lb ft|lbs ft|lbf ft|ftlb|ftlbs|lbft|foot lb|foot lbs|ft pounds|ft pound|FT LB|FT LBS|Ft lb|Ft Lb|lb feet',
   ],
   [
     '[in_i].[lbf_av]',
@@ -21,7 +21,7 @@ export const MECHANICS: readonly Row[] = [
     'lbf·in',
     'us',
     'inch pound/inch pounds, pound inch/pound inches, inch pound of torque/inch pounds of torque',
-    'in lb|in lbs|in lbf|lb in|lbs in|lbf in|inlb|inlbs|lbin|inch lb|inch lbs|IN LB|IN LBS|in pounds',
+    'in/lb|in/lbs|in lb|in lbs|in lbf|lb in|lbs in|lbf in|inlb|inlbs|lbin|inch lb|inch lbs|IN LB|IN LBS|in pounds',
   ],
   [
     '[in_i].[oz_av].[g]',

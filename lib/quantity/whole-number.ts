@@ -41,10 +41,8 @@ const readDigitRun = (tokens: readonly Token[], i: number): Whole | undefined =>
     if (one === undefined) break
     digits += String(one)
   }
-  return digits.length >= 3 &&
-    !isDenominator(tokens, j) &&
-    !SCALES.has(wordAt(tokens, j)) &&
-    wordAt(tokens, j) !== 'hundred'
+  const isSpelled = digits.length >= 3 || /^[1-9]0$/.test(digits)
+  return isSpelled && !isDenominator(tokens, j) && !SCALES.has(wordAt(tokens, j)) && wordAt(tokens, j) !== 'hundred'
     ? { value: Number(digits), to: j }
     : undefined
 }
