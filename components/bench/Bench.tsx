@@ -12,6 +12,7 @@ import type { WordRange } from '@/lib/transcript/talk'
 import styles from './bench.module.css'
 import { FootagePane } from './FootagePane'
 import { KeysDialog } from './KeysDialog'
+import { benchStore } from './laying'
 import { createPlayhead } from './playhead'
 import { fileNameOf, saveFile } from './saving'
 import type { Session } from './session'
@@ -77,6 +78,8 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     setChosen(next)
     if (next !== undefined) setWords(undefined)
   }, [])
+  const openedNow = useRef(opened)
+  openedNow.current = opened
   const actions = useMemo<SheetActions>(
     () => ({
       perform,
@@ -86,8 +89,13 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         else controller.current.playSpan(span)
       },
       now: playhead.get,
+      footage: () => openedNow.current,
+      stills: {
+        get: async mark => (await benchStore().stillsOf(id)).get(mark),
+        put: (mark, picture) => benchStore().keepStill(id, mark, picture),
+      },
     }),
-    [perform, choose, playhead],
+    [perform, choose, playhead, id],
   )
   const drafting = useDrafting(transcript, marks => {
     perform({ do: 'redraft', marks })
@@ -210,6 +218,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         <PublishDialog
           project={project}
           findings={findings}
+          stillsOf={() => benchStore().stillsOf(id)}
           onPerform={perform}
           onReadBack={() => setDialog('read-back')}
           onClose={() => setDialog(undefined)}

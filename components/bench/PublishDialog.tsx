@@ -12,10 +12,13 @@ import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import { Release } from './Release'
 import { saveFile } from './saving'
+import { useStills } from './useStills'
 
 type Props = {
   readonly project: Project
   readonly findings: readonly Finding[]
+  /** The pictures of its steps. */
+  readonly stillsOf: () => Promise<ReadonlyMap<string, Blob>>
   readonly onPerform: (...edits: Edit[]) => void
   readonly onReadBack: () => void
   readonly onClose: () => void
@@ -71,7 +74,7 @@ const Preview = ({ file }: { readonly file: PublishedFile }) => {
 }
 
 /** What is published, from one sheet: chosen, looked at, saved. */
-export const PublishDialog = ({ project, findings, onPerform, onReadBack, onClose }: Props) => {
+export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBack, onClose }: Props) => {
   const [name, setName] = useState<PublicationName>('sheet')
   const [units, setUnits] = useState<UnitChoice>('as-said')
   const [isKeptOnly, setKeptOnly] = useState(false)
@@ -79,11 +82,14 @@ export const PublishDialog = ({ project, findings, onPerform, onReadBack, onClos
   const [address, setAddress] = useState('')
   const [made, setMade] = useState<{ files: readonly PublishedFile[]; problem?: string }>()
 
+  const stills = useStills(project, stillsOf)
+
   const options = useMemo<PublishOptions>(
     () => ({
       units,
       pencilled: isKeptOnly ? 'leave-out' : 'include',
       listFindings: isListing,
+      ...(stills === undefined ? {} : { stills }),
       ...(address === '' ? {} : { footageAddress: address }),
       findings: findings.map(finding => ({
         level: finding.level,
@@ -92,7 +98,7 @@ export const PublishDialog = ({ project, findings, onPerform, onReadBack, onClos
         ...(finding.waived === undefined ? {} : { waived: finding.waived }),
       })),
     }),
-    [units, isKeptOnly, isListing, address, findings, project],
+    [units, isKeptOnly, isListing, address, stills, findings, project],
   )
   useEffect(() => {
     let isOver = false

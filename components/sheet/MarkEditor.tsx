@@ -10,6 +10,7 @@ import type { SheetActions } from './actions'
 import { changeMark, setText } from './changes'
 import { Reword } from './Reword'
 import { SpecFields } from './SpecFields'
+import { StillFields } from './StillFields'
 import styles from './sheet.module.css'
 
 type Props = { readonly mark: Mark; readonly steps: readonly Mark[]; readonly actions: SheetActions }
@@ -117,6 +118,7 @@ export const MarkEditor = ({ mark, steps, actions }: Props) => (
     )}
     {REWORDABLE.includes(mark.kind) && <Reword mark={mark} actions={actions} />}
     {mark.kind === 'step' && <StepFields mark={mark} steps={steps} actions={actions} />}
+    {mark.kind === 'step' && <StillFields mark={mark} actions={actions} />}
     {mark.kind === 'caution' && <CautionFields mark={mark} actions={actions} />}
     {mark.kind === 'spec' && <SpecFields mark={mark} actions={actions} />}
     {(mark.kind === 'tool' || mark.kind === 'material') && (

@@ -1,3 +1,4 @@
+import type { OpenFootage } from '@/lib/footage/open'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Span } from '@/lib/procedure/time'
 
@@ -8,4 +9,11 @@ export type SheetActions = {
   readonly playSpan: (span: Span) => void
   /** @returns the moment the footage shows, seconds */
   readonly now: () => number
+  /** @returns the footage, where it is open. */
+  readonly footage: () => OpenFootage | undefined
+  /** Pictures of steps, by the id of their mark. */
+  readonly stills: {
+    readonly get: (mark: string) => Promise<Blob | undefined>
+    readonly put: (mark: string, picture: Blob) => Promise<void>
+  }
 }

@@ -16,7 +16,12 @@ interface Schema extends DBSchema {
   transcripts: { key: string; value: Transcript }
   sources: { key: string; value: FootageSource }
   made: { key: string; value: unknown }
+  /** By `project/mark`. */
+  stills: { key: string; value: Blob }
 }
+
+/** Every still of a project: its keys begin so. */
+const stillsOfProject = (id: string): IDBKeyRange => IDBKeyRange.bound(`${id}/`, `${id}0`, false, true)
 
 const failure = (cause: unknown): TellwrightError => {
   if (cause instanceof TellwrightError) return cause
@@ -27,9 +32,13 @@ const failure = (cause: unknown): TellwrightError => {
       { cause },
     )
   const why = cause instanceof Error ? cause.message : String(cause)
-  return new TellwrightError('store-failed', `the browser could not save or load: ${why}. Save the project to a file.`, {
-    cause,
-  })
+  return new TellwrightError(
+    'store-failed',
+    `the browser could not save or load: ${why}. Save the project to a file.`,
+    {
+      cause,
+    },
+  )
 }
 
 const guarded = async <T>(work: () => Promise<T>): Promise<T> => {
@@ -64,8 +73,10 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
   let opened: Promise<IDBPDatabase<Schema>> | undefined
   const savedTranscripts = new Map<string, Transcript | null>()
   const database = (): Promise<IDBPDatabase<Schema>> => {
-    opened ??= openDB<Schema>(name, 1, {
-      upgrade(db) {
+    opened ??= openDB<Schema>(name, 2, {
+      upgrade(db, from) {
+        if (from < 2) db.createObjectStore('stills')
+        if (from > 0) return
         db.createObjectStore('projects', { keyPath: 'id' }).createIndex('changed', 'changed')
         db.createObjectStore('transcripts')
         db.createObjectStore('sources')
@@ -112,11 +123,12 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
 
   const remove = async (id: string): Promise<void> => {
     const db = await database()
-    const tx = db.transaction(['projects', 'transcripts', 'sources'], 'readwrite', { durability: 'strict' })
+    const tx = db.transaction(['projects', 'transcripts', 'sources', 'stills'], 'readwrite', { durability: 'strict' })
     await Promise.all([
       tx.objectStore('projects').delete(id),
       tx.objectStore('transcripts').delete(id),
       tx.objectStore('sources').delete(id),
+      tx.objectStore('stills').delete(stillsOfProject(id)),
     ])
     await tx.done
     savedTranscripts.delete(id)
@@ -133,6 +145,19 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
     remove: id => guarded(() => remove(id)),
     keepSource: (id, source) => guarded(async () => void (await (await database()).put('sources', source, id))),
     sourceOf: id => guarded(async () => (await database()).get('sources', id)),
+    keepStill: (id, mark, picture) =>
+      guarded(async () => void (await (await database()).put('stills', picture, `${id}/${mark}`))),
+    stillsOf: id =>
+      guarded(async () => {
+        const tx = (await database()).transaction('stills')
+        const [keys, pictures] = await Promise.all([
+          tx.store.getAllKeys(stillsOfProject(id)),
+          tx.store.getAll(stillsOfProject(id)),
+        ])
+        return new Map(
+          keys.flatMap((key, i) => (pictures[i] === undefined ? [] : [[key.slice(id.length + 1), pictures[i]]])),
+        )
+      }),
     keepMade: (key, value) => guarded(async () => void (await (await database()).put('made', value, key))),
     madeOf: key => guarded(async () => (await database()).get('made', key)),
   }

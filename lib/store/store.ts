@@ -28,6 +28,10 @@ export type ProjectStore = {
   readonly remove: (id: string) => Promise<void>
   readonly keepSource: (id: string, source: FootageSource) => Promise<void>
   readonly sourceOf: (id: string) => Promise<FootageSource | undefined>
+  /** The still of a step: a picture, kept apart from the project because it is large. */
+  readonly keepStill: (id: string, mark: string, picture: Blob) => Promise<void>
+  /** @returns pictures by the id of their mark. */
+  readonly stillsOf: (id: string) => Promise<ReadonlyMap<string, Blob>>
   /** Things made from footage (peaks, speech), by a key that holds its fingerprint: lost without harm. */
   readonly keepMade: (key: string, value: unknown) => Promise<void>
   readonly madeOf: (key: string) => Promise<unknown>

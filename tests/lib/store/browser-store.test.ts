@@ -50,6 +50,21 @@ test('[S3] a removed project is gone with its source', async () => {
   expect([await store.load('a'), await store.sourceOf('a'), await store.list()]).toEqual([undefined, undefined, []])
 })
 
+test('[S5] stills are kept by project and mark, and go with their project', async () => {
+  const store = openBrowserStore('six')
+  await store.save('a', emptyProject())
+  await store.keepStill('a', 'm1', new Blob(['one']))
+  await store.keepStill('ab', 'm1', new Blob(['other']))
+  await store.keepStill('a', 'm1', new Blob(['two']))
+  const texts = async (id: string) =>
+    Promise.all(
+      [...(await openBrowserStore('six').stillsOf(id))].map(async ([mark, blob]) => [mark, await blob.text()]),
+    )
+  expect(await texts('a')).toEqual([['m1', 'two']])
+  await store.remove('a')
+  expect([await texts('a'), await texts('ab')]).toEqual([[], [['m1', 'other']]])
+})
+
 test('[S4] a damaged row is refused with the path of what is wrong', async () => {
   const store = openBrowserStore('five')
   await store.save('a', projectOf(step(1, 2, 'Do')))
