@@ -67,7 +67,7 @@ describe('formatting', () => {
       fc.property(quantity, value => {
         expect(parseQuantity(formatQuantity(value))).toEqual(value)
       }),
-      { numRuns: 2000 },
+      { numRuns: 1000 },
     )
   })
 
@@ -113,7 +113,7 @@ describe('converting without widening', () => {
           expect(back(shown?.high ?? 0) - back(shown?.low ?? 0)).toBeGreaterThan(0.79 * width)
         },
       ),
-      { numRuns: 3000 },
+      { numRuns: 1000 },
     )
   })
 

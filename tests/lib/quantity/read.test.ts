@@ -139,7 +139,7 @@ describe('any input at all', () => {
           if (low !== undefined && high !== undefined) expect(low).toBeLessThanOrEqual(high)
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: 1000 },
     )
   })
 
@@ -157,7 +157,7 @@ describe('any input at all', () => {
       '(',
       'not ',
     ])
-      expect(() => readQuantities(dull.repeat(5000))).not.toThrow()
+      expect(() => readQuantities(dull.repeat(600))).not.toThrow()
   })
 
   test('[Q5] the reader understands what the formatter wrote', () => {
