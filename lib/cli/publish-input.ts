@@ -7,8 +7,6 @@ import { toSheet } from '@/lib/procedure/sheet'
 import { toPublishedFindings } from '@/lib/publish/findings'
 import { isSafePath } from '@/lib/publish/manifest'
 import type { PublishOptions } from '@/lib/publish/publication'
-import { reviewProject } from '@/lib/review/review'
-import { toSentences } from '@/lib/transcript/sentence'
 import type { Io } from './command'
 
 /** A project to publish, with what is its own. */
@@ -61,22 +59,40 @@ export const readFonts = async (io: Io): Promise<NonNullable<PublishOptions['fon
   return fonts
 }
 
+/** What a publication needs beside the project: the review for its head, the talk for captions. */
+export type Needs = { readonly hasHead: boolean; readonly hasTalk: boolean }
+
+const reviewOf = async (path: string, project: Project, io: Io): Promise<Pick<PublishOptions, 'findings'>> => {
+  const { reviewProject } = await import('@/lib/review/review')
+  const findings = toPublishedFindings(toSheet(project), reviewProject(project))
+  const stops = findings.filter(({ level, waived }) => level === 'stop' && waived === undefined).length
+  const name = path === '-' ? 'standard input' : path
+  if (stops > 0)
+    io.err(`tellwright publish: ${name}: ${stops} stop ${stops === 1 ? 'finding' : 'findings'}; said at the head`)
+  return { findings }
+}
+
+const talkOf = async ({ recording }: Project): Promise<Pick<PublishOptions, 'sentences'>> => {
+  if (recording.transcript === null) return {}
+  const { toSentences } = await import('@/lib/transcript/sentence')
+  return { sentences: toSentences(recording.transcript) }
+}
+
 /**
  * Reads a project with its stills, its findings and what was said, ready to publish.
  *
  * @returns undefined after saying on standard error why it could not be read
  */
-export const readInput = async (path: string, shared: PublishOptions, io: Io): Promise<Input | undefined> => {
+export const readInput = async (
+  path: string,
+  shared: PublishOptions,
+  { hasHead, hasTalk }: Needs,
+  io: Io,
+): Promise<Input | undefined> => {
   const project = await readProject(path, io)
   if (project === undefined) return undefined
-  const stills = await readStills(path, project, io)
-  const findings = toPublishedFindings(toSheet(project), reviewProject(project))
-  const stops = findings.filter(({ level, waived }) => level === 'stop' && waived === undefined).length
-  if (stops > 0)
-    io.err(
-      `tellwright publish: ${path === '-' ? 'standard input' : path}: ${stops} stop ${stops === 1 ? 'finding' : 'findings'}; said at the head`,
-    )
-  const { transcript } = project.recording
-  const sentences = transcript === null ? {} : { sentences: toSentences(transcript) }
-  return { path, project, options: { ...shared, stills, findings, ...sentences } }
+  const stills = hasHead ? { stills: await readStills(path, project, io) } : {}
+  const review = hasHead ? await reviewOf(path, project, io) : {}
+  const talk = hasTalk ? await talkOf(project) : {}
+  return { path, project, options: { ...shared, ...stills, ...review, ...talk } }
 }

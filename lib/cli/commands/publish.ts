@@ -1,10 +1,10 @@
-import { existsSync, statSync } from 'node:fs'
-import { basename, dirname, extname, join } from 'node:path'
+import { extname } from 'node:path'
 import { formatProblem } from '@/lib/procedure/problem'
 import { PUBLICATION_NAMES, type PublishedFile, type PublishOptions, UNIT_CHOICES } from '@/lib/publish/publication'
 import { PUBLICATIONS, publicationOf } from '@/lib/publish/publications'
 import { parseArguments } from '../arguments'
-import { type Command, EXIT, type Io } from '../command'
+import { type Command, EXIT } from '../command'
+import { apart, deliver, isFolder } from '../deliver'
 import type { Input } from '../publish-input'
 
 const usage = `usage: tellwright publish PROJECT... [--as NAME] [-o OUT] [options]
@@ -76,9 +76,6 @@ const readWanted = (given: Readonly<Record<string, unknown>>): Wanted | string =
   return { name, output, isPdf, title: text('title'), options }
 }
 
-const isFolder = (path: string): boolean =>
-  /[\\/]$/.test(path) || (existsSync(path) ? statSync(path).isDirectory() : extname(basename(path)) === '')
-
 const publishOne = async ({ project, options }: Input, wanted: Wanted): Promise<readonly PublishedFile[]> => {
   const files = (await publicationOf(wanted.name)?.files(project, options)) ?? []
   const [html] = files
@@ -97,51 +94,6 @@ const publishPacket = async (inputs: readonly Input[], wanted: Wanted): Promise<
   const title = wanted.title ?? (inputs.length === 1 ? inputs[0]?.project.procedure.title : undefined)
   const content = await toZip(await packetFiles(inputs, wanted.title))
   return [{ path: `${toFileName(title ?? 'service', 'packet')}.zip`, type: 'application/zip', content }]
-}
-
-/** Two projects of one title must not write over each other. */
-const apart = (groups: readonly (readonly PublishedFile[])[]): readonly PublishedFile[] => {
-  const taken = new Set<string>()
-  return groups.flatMap(files => {
-    const clashes = files.some(({ path }) => taken.has(path))
-    let n = 2
-    while (clashes && files.some(({ path }) => taken.has(`${n}/${path}`))) n++
-    const placed = files.map(file => (clashes ? { ...file, path: `${n}/${file.path}` } : file))
-    for (const { path } of placed) taken.add(path)
-    return placed
-  })
-}
-
-/** Writes one file of a publication to a file the user named, its pictures beside it. @returns what is wrong, if anything */
-const writeFile = async (files: readonly PublishedFile[], output: string, io: Io): Promise<string | undefined> => {
-  const main = files.filter(({ path }) => !path.includes('/'))
-  const ending = extname(output).toLowerCase()
-  const chosen = main.find(({ path }) => extname(path) === ending) ?? (main.length === 1 ? main[0] : undefined)
-  if (chosen === undefined) {
-    const endings = main.map(({ path }) => extname(path)).join(', ')
-    return `-o ${output}: this publication is ${main.length} files; name a folder, or a file that ends in one of ${endings}`
-  }
-  await io.write(output, chosen.content)
-  for (const file of files) if (file.path.includes('/')) await io.write(join(dirname(output), file.path), file.content)
-  return undefined
-}
-
-const deliver = async (files: readonly PublishedFile[], output: string, io: Io): Promise<string | undefined> => {
-  for (const { path, notices = [] } of files)
-    for (const notice of notices) io.err(`tellwright publish: ${path}: ${notice}`)
-  if (output === '-') {
-    const [first, ...others] = files
-    if (first !== undefined) io.out(first.content)
-    const more = others.map(({ path }) => path).join(', ')
-    if (more !== '') io.err(`tellwright publish: not written to standard output: ${more}; use -o FOLDER for all of it`)
-    return undefined
-  }
-  if (!isFolder(output)) return writeFile(files, output, io)
-  for (const file of files) {
-    await io.write(join(output, file.path), file.content)
-    io.err(`tellwright publish: wrote ${join(output, file.path)}`)
-  }
-  return undefined
 }
 
 /** `tellwright publish`: project files in, publications out. */
@@ -166,9 +118,13 @@ export const command: Command = {
     const { readFonts, readInput } = await import('../publish-input')
     const hasHandout = isPacket || wanted.name === 'handout'
     const shared = hasHandout ? { ...wanted.options, fonts: await readFonts(io) } : wanted.options
+    const needs = {
+      hasHead: wanted.name !== 'captions' && wanted.name !== 'chapters',
+      hasTalk: isPacket || wanted.name === 'captions',
+    }
     const inputs: Input[] = []
     for (const path of paths) {
-      const input = await readInput(path, shared, io)
+      const input = await readInput(path, shared, needs, io)
       if (input === undefined) return EXIT.misuse
       inputs.push(input)
     }
