@@ -94,20 +94,39 @@ const PLACES = new Set(
 const INTO = new Set(['on', 'in', 'over', 'back', 'home', 'around', 'through'])
 const REFIT: ReadonlySet<Act> = new Set<Act>(['refit', 'connect'])
 
+/** "Turn the valve clockwise to close it" is closing. */
+const TURNS = new Set('turn rotate twist swing move flip push pull press lift squeeze slide'.split(' '))
+const PURPOSES = new Set('open close shut loosen tighten lock unlock release remove'.split(' '))
+
+const purposeOf = ({ verb, rest }: Clause): string | undefined => {
+  if (!TURNS.has(verb)) return undefined
+  const at = rest.indexOf('to')
+  const purpose = at < 0 ? undefined : rest[at + 1]
+  return purpose !== undefined && PURPOSES.has(purpose) ? purpose : undefined
+}
+
+const actsFor = (verb: string, particle: string | undefined): ReadonlySet<Act> =>
+  BY_WORDING.get(`${verb} ${particle}`) ??
+  (PLACES.has(verb) && INTO.has(particle ?? '') ? REFIT : undefined) ??
+  BY_WORDING.get(verb) ??
+  NO_ACTS
+
 const finish = (clause: Clause, before: Thing | undefined): Action => {
-  const { verb, particle, rest } = clause
-  const acts =
-    BY_WORDING.get(`${verb} ${particle}`) ??
-    (PLACES.has(verb) && INTO.has(particle ?? '') ? REFIT : undefined) ??
-    BY_WORDING.get(verb) ??
-    NO_ACTS
+  const { rest } = clause
+  const purpose = purposeOf(clause)
+  const verb = purpose ?? clause.verb
+  const particle = purpose === undefined ? clause.particle : undefined
+  const along = alongIn(rest)
+  // "Plug the line with a blanking plug" connects nothing.
+  const isCapped = (verb === 'plug' || verb === 'cap') && along.length > 0
+  const acts = isCapped ? NO_ACTS : actsFor(verb, particle)
   return {
     verb,
     ...(particle === undefined ? {} : { particle }),
     acts,
     things: thingsOf(clause, before),
     rest,
-    along: alongIn(rest),
+    along,
   }
 }
 

@@ -51,8 +51,9 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
   let isClosed = false
   const [next, second] = tokens
   if (next !== undefined && PARTICLES.has(next)) {
-    clause.particle = next
-    i = next === 'back' && second !== undefined && PARTICLES.has(second) ? 2 : 1
+    const isTwo = next === 'back' && second !== undefined && PARTICLES.has(second)
+    clause.particle = isTwo ? second : next
+    i = isTwo ? 2 : 1
   }
   for (; i < tokens.length; i++) {
     const token = tokens[i] ?? ''
@@ -66,8 +67,10 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       clause.particle === undefined &&
       PARTICLES.has(token)
     if (isParticle && (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following))) {
-      clause.particle = token
-      clause.rest.push(...tokens.slice(i + 1))
+      const isTwo =
+        token === 'back' && (following === 'on' || following === 'in' || following === 'off' || following === 'out')
+      clause.particle = isTwo ? following : token
+      clause.rest.push(...tokens.slice(i + (isTwo ? 2 : 1)))
       break
     }
     const isNamed = phrase.some(isNaming)

@@ -53,6 +53,10 @@ const broughtBy = ({ acts, verb, things, along }: Action): readonly Thing[] => {
   return acts.has('refit') || PLACING.has(verb) ? [...things, ...along] : []
 }
 
+/** "Take the lid off and set it on a towel" does not put it back. */
+const isSetAside = ({ verb, things }: Action): boolean => SETS.has(verb) && things.every(({ head }) => head === '')
+const SETS = oneOf('set put lay place hang tie keep stand store rest')
+
 /** Whether an action undoes, makes good or brings anything at all. */
 const isTelling = ({ acts, verb }: Action): boolean =>
   acts.size > 0 || PLACING.has(verb) || COVERING.has(verb) || verb === 'apply' || verb === 'add'
@@ -83,7 +87,7 @@ class Ledger {
       const still = (item: Open) => !isMadeGood(item, action, stems)
       const before = this.open.length + fresh.length
       this.open = this.open.filter(still)
-      fresh = fresh.filter(still)
+      if (!isSetAside(action)) fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
       if (!isClosing) this.#bring(action)
       if (action.verb === 'close' || action.verb === 'shut' || action.particle === 'off')

@@ -23,7 +23,7 @@ const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   closed: ['open'],
   drained: ['fill'],
   disconnected: ['connect', 'on'],
-  loosened: ['tighten', 'refit'],
+  loosened: ['tighten', 'refit', 'connect'],
   'switched-off': ['on'],
   locked: ['unlock'],
   raised: ['lower'],
@@ -40,6 +40,8 @@ const FLOWING = oneOf('valve tap cock water gas')
 const RESTARTS = oneOf(
   'switch turn power restore energise energize re-energise re-energize start restart run enable activate boot bring fire return reinstate plug',
 )
+/** "Turn the water back on" opens the valve that was shut. */
+const FLOWS = oneOf('water gas supply fuel air steam main mains')
 const FLUIDS = oneOf('oil coolant antifreeze water fuel petrol diesel electrolyte')
 
 const isOtherFluid = (a: Thing, b: Thing): boolean => FLUIDS.has(a.head) && FLUIDS.has(b.head) && a.head !== b.head
@@ -104,6 +106,8 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
         isPronoun(action) ||
         things.some(({ head }) => isKin(head, thing.head) || VEHICLES.has(head))
       )
+    case 'closed':
+      return isSomeOf(open, action, stems) || things.some(({ head }) => FLOWS.has(head))
     case 'drained':
       return !things.some(other => isOtherFluid(other, thing))
     default:

@@ -51,6 +51,9 @@ const CORDS = oneOf('mains power machine wall')
 const SOCKETS = oneOf('socket outlet wall receptacle')
 /** "Open the tap to let the pressure out" leaves nothing to close: its supply is shut. */
 const LETS_OUT = oneOf('let release relieve vent bleed drain')
+const TIPS = oneOf('tip pour empty run')
+const CATCHES = oneOf('pan bucket container jug drum bowl tub can')
+const PIPED = oneOf('hose line pipe lead cable wire connector')
 const LET_GO = oneOf('brake pressure tension grip hand button trigger lever')
 const FIXED_TO = oneOf('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
@@ -67,7 +70,7 @@ const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
 const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
   const { head, words } = thing
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
-  if (acts.has('lock') && verb !== 'lock') return 'locked'
+  if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
   if (acts.has('lock') && isCut(thing)) return 'locked'
   if (head === '') return undefined
   if (
@@ -78,6 +81,8 @@ const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined
     return 'switched-off'
   if (verb === 'close' || verb === 'shut' || (acts.has('off') && FLOWS.has(head)))
     return FLOWS.has(head) && words.some(word => SUPPLY.has(word)) ? 'closed' : undefined
+  if (TIPS.has(verb) && rest.some(word => CATCHES.has(word)) && (FILLED.has(head) || head === 'water')) return 'drained'
+  if (verb === 'undo' && PIPED.has(head)) return 'disconnected'
   if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
   if (acts.has('raise') && LIFTED.has(head)) return 'raised'
   if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined

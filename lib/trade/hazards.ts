@@ -86,7 +86,7 @@ export const HAZARDS: readonly Hazard[] = [
     id: 'electric-shock',
     alias: ['electrical', 'electricity', 'mains', 'shock', 'electrocution', 'live', 'arc-flash', 'arc', 'voltage'],
     hints:
-      /\b(?:isolator|breaker(?! bar)|mains|consumer unit|unplug(?! the charger)|(?:pull|take)\b[^.;]*\bplug (?:out|from)|power supply|wall socket|switch off (?:the )?(?:power|supply)|live)\b/i,
+      /\b(?:isolator|breaker(?! bar)|mains|consumer unit|unplug(?! (?:the |both |all )?(?:[\w-]+ )*(?:charger|connector|cable|sensor|lead|wire|plug|fan|battery|hose|connectors|cables|sensors|leads|wires))|(?:power|wall) plug|plug (?:out of|from) (?:the )?(?:wall|socket|outlet|mains)|power supply|wall socket|switch off (?:the )?(?:power|supply)|live|switch and lock|lock(?:ed)? out)\b/i,
     signals:
       /\b(?:(?:terminal|junction|connection) box|consumer unit|fuse ?board|distribution board|contactor|live (?:wires?|parts?|conductors?|terminals?)|line[- ]voltage|mains (?:lead|cable|wir\w+|terminals?|supply|voltage)|(?:heating |tank |immersion )?element (?:leads?|terminals?|wires?)|motor (?:leads?|wiring|terminals?)|power supply (?:cover|lid)|supply (?:leads?|cables?|wires?|terminals?)|(?:electrical|control) (?:panel|cabinet|box|enclosure)|(?:1[012]0|2[0-4]0|400|415|480)[ -]?v(?:olts?)?\b|light switch|wall socket|socket outlet|receptacle|ceiling rose|light fitting|magnetron|three-phase (?:leads?|supply|terminals?|wir\w+))\b/i,
     not: /\b(?:(?:12|24|48)[ -]?v(?:olts?)?|unplug\w*|plug (?:out|in|into|back)|plug\b[^.;]*\b(?:into|out of|from|in)\b)\b|\bprove\w*\b[^.;]*\bdead\b/i,
@@ -152,7 +152,7 @@ export const HAZARDS: readonly Hazard[] = [
     id: 'stored-energy',
     alias: ['spring', 'springs', 'tension', 'crush', 'projectile', 'impact', 'ejection'],
     signals:
-      /\b(?:spring compressors?|(?:compress|release|unhook|remove|fit|wind|unwind|tension)\w*\b[^.;]*\b(?:coil|torsion|recoil|valve|clutch|return|extension|door|main|garage|suspension|brake|counterbalance) springs?|torsion springs?|recoil (?:spring|starter)|winding bars?|gas struts?)\b/i,
+      /\b(?:spring compressors?|(?:compress|release|unhook|remove|fit|wind|unwind|tension)\w*\b[^.;]*\b(?:coil|torsion|recoil|valve|clutch|return|extension|door|main|garage|suspension|brake|counterbalance) springs?|torsion springs?|recoil (?:spring|starter)|winding bars?|gas struts?|fork (?:caps?|springs?)|spring preload|strut (?:top|cent(?:er|re)) nut)\b/i,
     known: /\b(?:springs?|stored|fl(?:y|ies|ying)|eject\w*|tension|thrown?|recoil|whip\w*|wind\w*)\b/i,
     level: 'danger',
     caution:
@@ -178,7 +178,7 @@ export const HAZARDS: readonly Hazard[] = [
     ],
     hints: /\b(?:lean|tip|tilt)\w*\b[^.;]*\b(?:machine|washer|fridge|freezer|cabinet|cooker|dryer)\b/i,
     signals:
-      /\b(?:jack(?:ed|ing)?\b(?: up)?[^.;]*\b(?:car|vehicle|van|frame|machine|tractor|mower|trailer|axle|wheel|corner|front|rear|side|chair|sill)|axle stands?|jack stands?|hoist|crane|chain block|chain hoist|engine lift|forklift|(?:raise|lift)\w* the (?:car|vehicle|van|deck|header|bucket|boom|load|engine|gearbox|transmission|motor|machine|tailgate|mower|implement)|under the (?:raised|lifted))\b/i,
+      /\b(?:jack(?:ed|ing)?\b(?: up)?[^.;]*\b(?:car|vehicle|van|frame|machine|tractor|mower|trailer|axle|wheel|corner|front|rear|side|chair|sill)|axle stands?|jack stands?|hoist|crane|chain block|chain hoist|engine lift|forklift|(?:raise|lift)\w* the (?:car|vehicle|van|front|rear|bike|motorcycle|deck|header|bucket|boom|load|engine|gearbox|transmission|motor|machine|tailgate|mower|implement)|under the (?:raised|lifted))\b/i,
     not: /\b(?:lower|remove the (?:axle |jack )?stands?|jacking screw)\b/i,
     known:
       /\b(?:crush\w*|fall\w*|drop\w*|jack|stands?|lift\w*|heavy|pinch\w*|slip\w*|trap\w*|collapse\w*|tip\w*|support\w*|two people|raised|under)\b/i,
@@ -219,7 +219,7 @@ export const HAZARDS: readonly Hazard[] = [
     ],
     hints: /\b(?:belts?|pulleys?|blades?|fan|chuck|spindle|chain|cutters?)\b/i,
     hintsIn:
-      /\b(?:lathe|mill|fan|mower|saw|compressor|conveyor|mixer|drill|grinder|planer|auger|belt-driven|chain drive)\b/i,
+      /^(?!.*\b(?:laptop|computer|console|projector|camera)\b).*\b(?:lathe|mill|fan|mower|saw|compressor|conveyor|mixer|drill|grinder|planer|auger|belt-driven|chain drive)\b/i,
     signals:
       /\b(?:(?:run|start|switch on|spin|turn on|power up|engage|jog|restart)\w*\b[^.;]*\b(?:belt|pulley|fan|blades?|spindle|chuck|auger|rotor|flywheel|coupling|conveyor|blower|cutter|lathe|mill|drill|grinder|mower|mixer|chain|shaft|rollers?|impeller|cutting deck|agitator|sander|planer|router|table saw|band ?saw|shredder|chipper)|(?:take off|remove|lift off|open|unbolt)\w*\b[^.;]*\b(?:belt guard|chain guard|fan guard|blade guard|belt cover|coupling guard))\b/i,
     not: /\b(?:by hand|hand-?turn|off\b(?!.*guard)|stop|impeller cover|unplug\w*)\b/i,

@@ -37,7 +37,7 @@ export const ACTS = {
     'loosen, slacken, undo, back off, crack loose, crack off, break loose, slack off, free off, let off, release, unclamp, free up, unlock',
   ),
   tighten: wordList(`
-    tighten, retighten, torque, retorque, tighten up, tighten down, nip up, nip, snug, snug up, snug down, cinch, cinch up, do up, lock, lock up, secure, clamp, reclamp, pinch, pinch up, run down, run up, pull up, pull down, crank down, screw in, screw down, wind in, bolt up, bolt down, fasten, refit, fit, replace, reinstall, install, renew, seat, set, engage, close, latch, set to torque, adjust, tension, retension, turn in, screw up, squeeze, squeeze up, crimp, bring up, wind up, put back`),
+    tighten, retighten, re-tighten, hand-tighten, finger-tighten, thumb-tighten, torque, retorque, re-torque, tighten up, tighten down, nip up, nip, snug, snug up, snug down, cinch, cinch up, do up, lock, lock up, secure, clamp, reclamp, pinch, pinch up, run down, run up, pull up, pull down, crank down, screw in, screw down, wind in, bolt up, bolt down, fasten, refit, fit, replace, reinstall, install, renew, seat, set, engage, close, latch, set to torque, adjust, tension, retension, turn in, screw up, squeeze, squeeze up, crimp, bring up, wind up, put back`),
   off: wordList(`
     switch off, turn off, shut off, shut down, power off, power down, isolate, de-energise, de-energize, deenergise, deenergize, kill, cut, trip, unplug, knock off, disable, deactivate, disarm, throw off, flip off, flick off, bypass, pull`),
   on: wordList(`

@@ -74,6 +74,7 @@ export const PREPARATIONS: readonly Preparation[] = [
       /\b(?:place|put|set|slide|lay|position|have)\b[^.;]*\b(?:drain pan|pan|tray|bucket|container|bowl|rags?|cloths?|drip tray|absorbent)\b[^.;]*\b(?:under\w*|below|beneath|ready)\b/i,
     needs:
       /\b(?:(?:drain|loosen|unscrew|remove|undo|open)\w*\b[^.;]*\b(?:drain|oil|coolant|plug|filter|hoses?|fuel|valve|fluid)|let [^.;]*drain)\b/i,
+    not: /\b(?:release|relief) valve\b|\bpressure\b|\bair\b/i,
     why: 'before anything can drip',
   },
   {
@@ -93,10 +94,10 @@ export const PREPARATIONS: readonly Preparation[] = [
   {
     id: 'isolate',
     prepares:
-      /\b(?:(?:switch|turn|shut) (?:off )?(?:the )?[^.;]*\b(?:isolator|breaker|mains|power|supply|main switch)\b[^.;]*|isolate\b[^.;]*|lock(?:ed)? (?:out|off)\b[^.;]*|unplug (?:the )?(?:machine|unit|appliance|printer|saw|tool|mixer|washer|dryer|dishwasher|oven|amplifier|sewing machine)\b[^.;]*|disconnect the (?:battery|negative)[^.;]*|pull the [^.;]*plug (?:from|out of) [^.;]*(?:wall|socket)[^.;]*|unplug [^.;]*from the (?:mains|wall)[^.;]*)/i,
+      /\b(?:(?:switch|turn|shut) (?:off )?(?:the )?[^.;]*\b(?:isolator|breaker|mains|power|supply|main switch)\b[^.;]*|(?:switch|turn|shut) off (?:the )?[\w-]+ switch[^.;]*|isolate\b[^.;]*|lock(?:ed)? (?:out|off)\b[^.;]*|unplug (?:the )?(?:machine|unit|appliance|printer|saw|tool|mixer|washer|dryer|dishwasher|oven|amplifier|sewing machine)\b[^.;]*|disconnect the (?:battery|negative)[^.;]*|pull the [^.;]*plug (?:from|out of) [^.;]*(?:wall|socket)[^.;]*|unplug [^.;]*from the (?:mains|wall)[^.;]*)/i,
     needs:
-      /\b(?:(?:remove|take off|lift off|unscrew|undo|open)\w*\b[^.;]*\b(?:panel|cover|guard|terminal|lid|back|housing|blower door|casing|enclosure)|(?:disconnect|pull)\w*\b[^.;]*\b(?:wires?|leads?|terminals?)|reach (?:in|into))\b/i,
-    not: /\b(?:switch|turn) on\b|\bremove the (?:lock|padlock)\b|\bcooker\b|\bgas\b|\boutlet\b|\bfan off\b/i,
+      /\b(?:(?:remove|take off|lift off|unscrew|undo|open)\w*\b[^.;]*\b(?:panel|cover|guard|terminal|lid|back|housing|(?:blower|burner|compartment|service|access) door|casing|enclosure)|(?:disconnect|pull)\w*\b[^.;]*\b(?:wires?|leads?|terminals?)|reach (?:in|into))\b/i,
+    not: /\b(?:switch|turn) on\b|\bremove the (?:lock|padlock)\b|\bcooker\b|\b(?:gas|water|fuel|air)\b|\boutlet\b|\bfan off\b/i,
     why: 'because the machine is live until then',
   },
   {

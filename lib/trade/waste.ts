@@ -21,7 +21,7 @@ export const WASTES: readonly Waste[] = [
   {
     id: 'oil',
     arises:
-      /\b(?:(?:drain|change|empty|pump out|suck out|siphon|extract|replace|flush)\w*\b[^.;]*\b(?:oil|gearbox|crankcase|sump|transmission|gearcase)|(?:loosen|remove|unscrew|open|undo|crack)\w*\b[^.;]*\b(?:drain (?:plug|bolt|screw)|oil filter)|oil drain|oil run out)\b|\b(?:undo|disconnect|renew|replace|remove|crack)\w*\b[^.;]*\b(?:hydraulic hoses?|hose unions?)\b/i,
+      /\b(?:(?:drain|change|empty|pump out|suck out|siphon|extract|replace|flush)\w*\b[^.;]*\b(?:oil|gearbox|crankcase|sump|transmission|gearcase)|(?:loosen|remove|unscrew|open|undo|crack)\w*\b[^.;]*\b(?:drain (?:plug|bolt|screw)|oil filter)|oil drain|oil run out)\b|\b(?:undo|disconnect|renew|replace|remove|crack)\w*\b[^.;]*\b(?:hydraulic (?:hoses?|lines?)|hose unions?)\b|\b(?:tip|pour|let|catch|pump)\w*\b[^.;]*\b(?:old|used|waste) (?:\w+ )?oil\b/i,
     not: /\b(?:condensate|water tank|(?:remove|open|clean)[^.;]*\bwater drain|pump drain|heater drain|washing machine|water heater|coolant|radiator|drain plug(?:s)? from the pump)\b/i,
     named: /\boils?\b|\bfluids?\b|\bfilters?\b/i,
     isHazardous: true,

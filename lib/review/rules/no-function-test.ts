@@ -17,6 +17,9 @@ const PROVES =
 const FITTED =
   /\b(?:leak\w*|drips?|weep\w*|seep\w*|bubbles?|torque|tight|seated|seats|secure|in place|clip|behind|level|gap|clearance|mark|hose|thread)\b/i
 const RESTART = /\b(?:start|run|test|power|switch(?:es)?|restore)\b/i
+/** Steps that try it out: switching on alone does not. */
+const TRIES =
+  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|drive|ride|print|sew|play|verify|confirm|measure|weigh|watch|observe|listen|check|recheck|flush|spin|jog|bring [^.;]* up to|heat|pump the|pump [^.;]* up|move the [^.;]*\b(?:out|back|through|up)|turn the [^.;]*\bby hand|press the|take a picture|cut a|fire)\b/i
 const NOT_ASSEMBLY = new Set(
   'put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal'.split(
     ' ',
@@ -34,7 +37,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   const isProved = linesOf(sheet).some(({ text, step, isCheck }) => {
     if (step.number < last.number) return false
     if (isCheck) return PROVES.test(text) || !FITTED.test(text)
-    return PROVES.test(text) && (step.number > last.number || RESTART.test(text))
+    return TRIES.test(text) && (step.number > last.number || RESTART.test(text))
   })
   if (isProved) return []
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing tries out whether it works. Add a run or a test with what to look for.`

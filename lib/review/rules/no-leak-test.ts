@@ -1,4 +1,5 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
+import type { Act } from '@/lib/trade/pairs'
 import { quote } from '../late'
 import { actsOn, lastStep, linesOf, REDO } from '../proof'
 import { addStep } from '../remedy'
@@ -16,7 +17,16 @@ const FLUID =
 const PROVES =
   /\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
 
-const disturbs = ({ mark }: SheetStep): boolean => !DRY.test(mark.text) && actsOn(mark.text, REDO, JOINT)
+const FILLS: ReadonlySet<Act> = new Set<Act>(['fill'])
+const FILLED = /^(?:oil|coolant|antifreeze|fluid)$/
+
+/** A joint put together again, or a case filled anew; a drop of oil on a part is neither. */
+const disturbs = ({ mark }: SheetStep): boolean =>
+  !DRY.test(mark.text) &&
+  (actsOn(mark.text, REDO, JOINT) ||
+    (/^(?:pour|fill|refill)\b/i.test(mark.text) &&
+      !/\b(?:chain|antifreeze)\b/i.test(mark.text) &&
+      actsOn(mark.text, FILLS, FILLED)))
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const all = [

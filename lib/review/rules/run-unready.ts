@@ -20,7 +20,9 @@ const isRun = ({ verb, particle, things }: Action): boolean =>
   (verb === 'run' && particle !== 'in' && particle !== 'out' && particle !== 'up') ||
   ((verb === 'switch' || verb === 'turn' || verb === 'power') &&
     particle === 'on' &&
-    !things.some(({ head }) => /^(?:handwheel|wheel|knob|handle|key|shaft|crank)$/.test(head))) ||
+    !things.some(({ head }) =>
+      /^(?:handwheel|wheel|knob|handle|key|shaft|crank|water|gas|tap|valve|supply|thermostat|light)$/.test(head),
+    )) ||
   verb === 'restore' ||
   /^energi[sz]e$/.test(verb)
 

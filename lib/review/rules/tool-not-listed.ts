@@ -15,7 +15,7 @@ const WEAK = new Set([...WEAK_TOOLS].map(singular))
 const PARTS = new Set([...PART_HEADS].map(singular))
 const WITH = new Set(['with', 'using'])
 const ENDS =
-  /^(?:[.,;:()!?]|and|or|to|on|in|at|until|from|of|into|for|set|by|while|so|then|through|under|over|as|its|their|that|which|against|across|between)$/
+  /^(?:[.,;:()!?]|and|or|to|on|in|at|until|from|of|into|for|set|by|while|if|so|then|through|under|over|as|its|their|that|which|against|across|between|before|after|when|once)$/
 
 /** Tools a step names: after "with" or "using" any, elsewhere only what is nothing but a tool. */
 const toolsIn = onceForText((text: string): readonly string[] => {

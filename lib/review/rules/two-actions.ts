@@ -7,7 +7,7 @@ import { sample } from '../sample'
 import { isLikeThing } from '../thing'
 
 const MINOR = new Set(
-  'keep hold let wait leave allow make be check look feel listen watch note record write put place lay set wipe use repeat press clean mark'.split(
+  'keep hold let wait leave allow make be check look feel listen watch note record write put place lay set wipe use repeat press clean mark run start stop switch power shut unplug turn'.split(
     ' ',
   ),
 )
