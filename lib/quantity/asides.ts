@@ -21,6 +21,7 @@ const ASIDES: readonly RegExp[] = [
   /\blast (?:week|month|year|winter|summer|spring|fall|autumn|night|time|job|one|monday|tuesday|wednesday|thursday|friday|saturday|sunday|christmas|season|owner|guy)\b/i,
   /\b(?:when i was|when i (?:started|bought|got)|back in (?:the|my|'?\d|nineteen|twenty)|(?:years?|months?|weeks?|days?|hours?|minutes?) ago|back when|the other day|yesterday|once upon|in my (?:first|last|younger)|this morning i)\b/i,
   /\btorque wrench (?:goes|reads|ranges|runs|covers|does|starts)\b/i,
+  /\bsee (?:you|y'all|ya)\b|\bsubscribe\b/i,
   // What did not happen.
   /\b(?:suppose|say) (?:you|i|he|she|we|they|somebody)\b|\bif (?:you|i|he|she|we|they) (?:went|did|put|leaned|cranked|tried|took|ran|had|left|were)\b|\bwere (?:you|i|we) to\b/i,
   /\b(?:ignore that|don't email me|totally normal on that|that's another animal|different (?:bike|car|truck|animal|machine|story|job))\b/i,

@@ -60,11 +60,16 @@ const sizeDoubt: Doubt = ({ lexemes }, draft) => {
   const isMeasured = MEASURED.has(head) || MEASURED.has(text(lexemes[draft.to + 1]))
   if (draft.unit?.count === 'one' && next?.is === 'word' && !isMeasured && isThing(head))
     return 'a rating before a noun'
-  const isNamed = ['a', 'an'].includes(text(lexemes[draft.from - 1]))
+  const article = text(lexemes[draft.from - 1])
+  const isNamed = ['a', 'an'].includes(article) || (['the', 'your', 'my'].includes(article) && isToolUnit(draft))
   return isNamed && !isMeasured && (next === undefined || next.is === 'stop')
-    ? 'a rating: “a” stands before it'
+    ? 'a size or rating by its article'
     : undefined
 }
+
+/** `the twenty-four mil`: spanners go by millimetres and inches. */
+const isToolUnit = ({ unit }: Draft): boolean =>
+  unit?.ambiguous === 'mil' || unit?.code === 'mm' || unit?.code === '[in_i]'
 
 const isThing = (word: string): boolean =>
   /^[a-z]{3,}$/.test(word) && !SMALL.has(word) && !word.endsWith('ly') && !word.endsWith('ing')
@@ -114,6 +119,7 @@ const percentDoubt: Doubt = ({ lexemes }, draft) => {
   const after = [text(lexemes[draft.to + 1]), text(lexemes[draft.to + 2])]
   const isWhole = [99, 100, 110].includes(draft.nominal ?? 0)
   if (isWhole && (lexemes[draft.to] === undefined || SURE.has(next)) && !after.includes('humidity')) return 'an idiom'
+  if (next === 'off') return 'a price'
   return next === 'of' && after.some(word => MANY.has(word)) ? 'an idiom' : undefined
 }
 

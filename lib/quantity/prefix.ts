@@ -145,7 +145,8 @@ const take = (lexemes: readonly Lexeme[], i: number, draft: Draft): number | und
       return 1
     case 'within':
       draft.style = 'within'
-      draft.bound = 'high'
+      // "don't stand within ten feet"
+      draft.bound = isNegated(lexemes, i) ? 'low' : 'high'
       return 1
     case 'plus-minus':
       if (lexeme.text === 'or minus' || lexeme.text === '+ -') return undefined

@@ -41,6 +41,9 @@ export const timeDoubt = (lexemes: readonly Lexeme[], draft: Draft): string | un
   const isInterval = lexemes[draft.from]?.is === 'role' && draft.phrase.term.number === undefined
   if (LONG.has(code) && !isMarked && !isInterval && !words.some(word => DUE.has(word)))
     return 'a time without a reason to be a limit'
+  const isOne = draft.phrase.term.value === 1 && !draft.phrase.isRange && !isMarked && !isInterval
+  const isAfterIn = draft.phrase.term.isImplied === true && previous === 'in'
+  if (isOne && (isAfterIn || (code === 's' && !['for', 'every'].includes(previous)))) return 'an idiom'
   const isIdiom =
     draft.phrase.term.isImplied === true && draft.phrase.term.value === 1 && !draft.phrase.isRange && !isMarked
   return isIdiom && !words.slice(-2).some(word => WAITS.has(word)) ? 'an idiom' : undefined
