@@ -2,7 +2,7 @@ import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
 import type { Alignment } from './align'
 import type { FromAligner, ToAligner } from './align-messages'
-import { answerDecode } from './decode-here'
+import { decodingFor } from './decode-here'
 import type { OpenFootage } from './open'
 
 export type AlignFootageOptions = {
@@ -34,6 +34,7 @@ export const alignFootage = async (
   if (texts.every(text => text.trim() === '')) return refuse('no-text', 'there is no text to time')
   signal?.throwIfAborted()
   const worker = new Worker(new URL('./align.worker.ts', import.meta.url), { type: 'module' })
+  const decoding = decodingFor(worker, footage.file)
   const begun = performance.now()
   const stop = new AbortController()
   try {
@@ -43,7 +44,8 @@ export const alignFootage = async (
       worker.onmessage = ({ data }: MessageEvent<FromAligner>) => {
         switch (data.say) {
           case 'decode':
-            return answerDecode(worker, data)
+          case 'sound':
+            return decoding.answer(data)
           case 'done': {
             const elapsed = (performance.now() - begun) / 1000
             return onProgress?.(data.share, data.share > 0.02 ? (elapsed * (1 - data.share)) / data.share : undefined)
@@ -54,11 +56,14 @@ export const alignFootage = async (
             return resolve(refuse('cannot-align', `the text could not be timed: ${data.why}`))
         }
       }
-      const message: ToAligner = { say: 'align', file: footage.file, texts, speech, origin: location.origin }
+      const { file, seconds, ways } = footage
+      const { origin } = location
+      const message: ToAligner = { say: 'align', file, seconds, way: ways.sound, texts, speech, origin }
       worker.postMessage(message)
     })
   } finally {
     stop.abort()
     worker.terminate()
+    decoding.close()
   }
 }

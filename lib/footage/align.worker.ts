@@ -3,18 +3,28 @@ import { align } from './align'
 import type { FromAligner, ToAligner } from './align-messages'
 import { askPage } from './ask-page'
 import { loadRecogniser } from './engines-web'
-import { hearTrack } from './hear'
+import { hearFrom } from './hear'
+import { soundPieces } from './sound'
 
 const scope = self as unknown as DedicatedWorkerGlobalScope
 const say = (message: FromAligner) => scope.postMessage(message)
-const { decodeWhole, take } = askPage(scope)
+const { decodeWhole, soundByFfmpeg, take } = askPage(scope)
 
-const run = async ({ file, texts, speech, origin }: Extract<ToAligner, { say: 'align' }>): Promise<void> => {
+const run = async ({
+  file,
+  seconds,
+  way,
+  texts,
+  speech,
+  origin,
+}: Extract<ToAligner, { say: 'align' }>): Promise<void> => {
   const input = new Input({ source: new BlobSource(file), formats: ALL_FORMATS })
   const track = await input.getPrimaryAudioTrack()
   if (track === null) return say({ say: 'failed', why: 'there is no sound in this file' })
   const recogniser = await loadRecogniser(origin)
-  const alignment = await align(texts, speech, hearTrack(track, { decodeWhole }), recogniser, {
+  const pieces = (from: number) =>
+    way === 'ffmpeg' ? soundByFfmpeg(seconds, from) : soundPieces(track, { decodeWhole, from })
+  const alignment = await align(texts, speech, hearFrom(pieces), recogniser, {
     onProgress: share => say({ say: 'done', share }),
   })
   say({ say: 'aligned', alignment })

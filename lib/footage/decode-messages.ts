@@ -7,6 +7,9 @@ export type AskDecode = {
   readonly rate: number
 }
 
+/** Worker to page: the sound between two moments, through ffmpeg; 16 kHz mono. */
+export type AskSound = { readonly say: 'sound'; readonly id: number; readonly from: number; readonly to: number }
+
 /** Page to worker: what became of it. */
 export type Decoded =
   | {

@@ -1,6 +1,5 @@
-import type { InputAudioTrack } from 'mediabunny'
 import type { Hear } from './align'
-import { type SoundOptions, soundPieces } from './sound'
+import type { SoundPiece } from './peaks'
 import { VOICE_RATE, voiceStream } from './voice-stream'
 
 /** Zero crossings of the resampling filter for what the recogniser hears. */
@@ -10,15 +9,17 @@ const FINE = 12
 const BEHIND = 2
 
 /**
- * Gives any span of a track's sound as 16 kHz mono, decoding in a stream. Asking in order of time decodes everything
+ * Gives any span of a recording's sound as 16 kHz mono, decoding in a stream. Asking in order of time decodes everything
  * once; going back starts anew from there. About a minute of sound is in memory.
+ *
+ * @param open decodes from a moment (seconds) on; the first piece may begin a little before it
  */
-export const hearTrack = (track: InputAudioTrack, options: Omit<SoundOptions, 'from' | 'to'> = {}): Hear => {
+export const hearFrom = (open: (from: number) => AsyncIterable<SoundPiece>): Hear => {
   let parts: Float32Array[] = []
   let start = 0
   let length = 0
   let pieces: AsyncGenerator<unknown> | undefined
-  const open = (from: number) => {
+  const begin = (from: number) => {
     parts = []
     start = from
     length = 0
@@ -31,7 +32,7 @@ export const hearTrack = (track: InputAudioTrack, options: Omit<SoundOptions, 'f
       from,
     )
     const run = async function* () {
-      for await (const piece of soundPieces(track, { ...options, from })) {
+      for await (const piece of open(from)) {
         stream.push(piece)
         yield
       }
@@ -47,7 +48,7 @@ export const hearTrack = (track: InputAudioTrack, options: Omit<SoundOptions, 'f
     }
   }
   return async (from, to) => {
-    if (pieces === undefined || from < start) pieces = open(Math.max(0, from))
+    if (pieces === undefined || from < start) pieces = begin(Math.max(0, from))
     while (start + length / VOICE_RATE < to && !(await pieces.next()).done) forget(from - BEHIND)
     const [first, last] = [from, to].map(at => Math.max(0, Math.min(length, Math.round((at - start) * VOICE_RATE))))
     const out = new Float32Array(Math.max(0, (last ?? 0) - (first ?? 0)))

@@ -1,6 +1,6 @@
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
-import { answerDecode } from './decode-here'
+import { decodingFor } from './decode-here'
 import type { FromListener, ToListener } from './listen-messages'
 import type { OpenFootage } from './open'
 import { PEAKS_PER_SECOND, type Peaks, silentPeaks } from './peaks'
@@ -65,6 +65,7 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
   if (known) return success(known)
 
   const worker = new Worker(new URL('./listen.worker.ts', import.meta.url), { type: 'module' })
+  const decoding = decodingFor(worker, footage.file)
   const peaks = silentPeaks(footage.seconds)
   const begun = performance.now()
   let reported = begun
@@ -86,7 +87,8 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
       worker.onmessage = ({ data }: MessageEvent<FromListener>) => {
         switch (data.say) {
           case 'decode':
-            answerDecode(worker, data)
+          case 'sound':
+            decoding.answer(data)
             return
           case 'peaks':
             peaks.set(data.peaks, data.from)
@@ -99,7 +101,8 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
             resolve({ code: 'sound-unreadable', message: data.why, place })
         }
       }
-      say({ say: 'listen', file: footage.file, seconds: footage.seconds, origin: location.origin })
+      const { file, seconds, ways } = footage
+      say({ say: 'listen', file, seconds, way: ways.sound, origin: location.origin })
     })
     if (!Array.isArray(speech)) return refusal(speech as Problem)
     const listened: Listened = { perSecond: PEAKS_PER_SECOND, peaks, seconds: footage.seconds, speech }
@@ -108,5 +111,6 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
   } finally {
     stop.abort()
     worker.terminate()
+    decoding.close()
   }
 }

@@ -11,9 +11,9 @@ import { voiceStream } from './voice-stream'
 const scope = self as unknown as DedicatedWorkerGlobalScope
 const say = (message: FromListener) => scope.postMessage(message)
 
-const { decodeWhole, take } = askPage(scope)
+const { decodeWhole, soundByFfmpeg, take } = askPage(scope)
 
-const listen = async (file: Blob, seconds: number, origin: string): Promise<void> => {
+const listen = async ({ file, seconds, way, origin }: Extract<ToListener, { say: 'listen' }>): Promise<void> => {
   const finder = speechFinder(detectorOn(await loadFvad(origin), 1))
   const voice = voiceStream(finder.push)
   const input = new Input({ source: new BlobSource(file), formats: ALL_FORMATS })
@@ -28,7 +28,8 @@ const listen = async (file: Blob, seconds: number, origin: string): Promise<void
     // The last bucket may be half full: it is sent again with the next lot.
     sent = Math.max(0, to - 1)
   }
-  for await (const piece of soundPieces(track, { decodeWhole })) {
+  const pieces = way === 'ffmpeg' ? soundByFfmpeg(seconds) : soundPieces(track, { decodeWhole })
+  for await (const piece of pieces) {
     addPeaks(peaks, piece)
     voice.push(piece)
     done = piece.start + (piece.channels[0]?.length ?? 0) / piece.rate
@@ -43,7 +44,7 @@ const listen = async (file: Blob, seconds: number, origin: string): Promise<void
 
 scope.onmessage = ({ data }: MessageEvent<ToListener>) => {
   if (data.say !== 'listen') return take(data)
-  listen(data.file, data.seconds, data.origin).catch((error: unknown) =>
+  listen(data).catch((error: unknown) =>
     say({ say: 'failed', why: error instanceof Error ? error.message : String(error) }),
   )
 }

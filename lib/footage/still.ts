@@ -1,6 +1,7 @@
 import { CanvasSink, type InputVideoTrack } from 'mediabunny'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
+import { ffmpegOn } from './ffmpeg'
 import type { OpenFootage } from './open'
 import { type FrameMeasure, measureFrame, type Plane, pickStills } from './still-measure'
 
@@ -38,7 +39,7 @@ const trackOf = async (footage: OpenFootage): Promise<Result<InputVideoTrack>> =
   if (footage.ways.picture !== 'browser')
     return refusal({
       code: 'picture-not-decodable',
-      message: `this browser can’t decode ${footage.picture?.codec ?? 'the picture'}, so it can’t take a still; try another browser or save the footage as H.264`,
+      message: `this browser can’t decode ${footage.picture?.codec ?? 'the picture'}, so no still can be proposed; choose a frame yourself, try another browser or save the footage as H.264`,
       place,
     })
   return success(track)
@@ -62,6 +63,23 @@ const brightnessOf = (canvas: Canvas): Plane => {
   return { width, height, values }
 }
 
+const noFrame = ({ name }: OpenFootage, at: number) =>
+  refusal({ code: 'no-frame', message: `there is no frame at ${at.toFixed(2)} s`, place: { file: name } })
+
+/** One frame takes ffmpeg a second or two to load; it is ended afterwards, for its memory. */
+const stillByFfmpeg = async (footage: OpenFootage, at: number): Promise<Result<Still>> => {
+  const ffmpeg = await ffmpegOn(footage.file)
+  const time = Math.min(Math.max(0, at), Math.max(0, footage.seconds - 0.1))
+  const picture = await ffmpeg.frameAt(time).finally(ffmpeg.close)
+  if (picture === undefined) return noFrame(footage, at)
+  const bitmap = await createImageBitmap(picture)
+  const { width, height } = bitmap
+  const canvas = new OffscreenCanvas(width, height)
+  canvas.getContext('2d')?.drawImage(bitmap, 0, 0)
+  bitmap.close()
+  return success({ time, width, height, picture: await toJpeg(canvas) })
+}
+
 const clampTo = async (track: InputVideoTrack, at: number, seconds: number): Promise<number> =>
   Math.min(Math.max(at, await track.getFirstTimestamp(), 0), Math.max(0, seconds - 0.001))
 
@@ -72,16 +90,12 @@ const clampTo = async (track: InputVideoTrack, at: number, seconds: number): Pro
  * @returns a JPEG; problem `no-picture`, `picture-not-decodable`, `no-frame`
  */
 export const stillAt = async (footage: OpenFootage, at: number): Promise<Result<Still>> => {
+  if (footage.ways.picture === 'ffmpeg') return stillByFfmpeg(footage, at)
   const track = await trackOf(footage)
   if (!track.ok) return track
   const sink = new CanvasSink(track.value)
   const frame = await sink.getCanvas(await clampTo(track.value, at, footage.seconds))
-  if (frame === null)
-    return refusal({
-      code: 'no-frame',
-      message: `there is no frame at ${at.toFixed(2)} s`,
-      place: { file: footage.name },
-    })
+  if (frame === null) return noFrame(footage, at)
   const { width, height } = frame.canvas
   return success({ time: frame.timestamp, width, height, picture: await toJpeg(frame.canvas) })
 }

@@ -13,6 +13,23 @@ beforeAll(async () => {
   const { path } = folder
   await makeTalk(path)
   await ffmpeg('-i', path('end.mp4'), '-metadata:s:v', 'rotate=90', '-c', 'copy', path('turned.mov'))
+  await ffmpeg(
+    '-i',
+    path('end.mp4'),
+    '-t',
+    '5',
+    '-c:v',
+    'libx265',
+    '-x265-params',
+    'log-level=none',
+    '-preset',
+    'ultrafast',
+    '-tag:v',
+    'hvc1',
+    '-c:a',
+    'ac3',
+    path('other.mp4'),
+  )
   // Sharp only from 3 to 5 s; before it is out of focus, after it is dark.
   const parts = "[0:v]boxblur=12:enable='lt(t,3)',eq=brightness=-0.8:enable='gt(t,5)'"
   await ffmpeg(
@@ -158,4 +175,21 @@ test('[F14] in the browser a text is timed in a worker, with progress', async ()
   const errors = talk.sentences.map(({ start }, i) => Math.abs(start - (starts[i] ?? 99)))
   expect(errors.reduce((sum, error) => sum + error, 0) / errors.length).toBeLessThan(0.15)
   expect(shares.at(-1)).toBe(1)
+}, 120_000)
+
+test('[F32] sound and picture the browser can’t decode are read through ffmpeg, and that is told', async () => {
+  const read = await page.on<{ ways: object; notices: string[]; peaks: number; speech: number; still: object }>(
+    folder.path('other.mp4'),
+    `${OPEN} const heard = await footage.listen(opened.value)
+    if (!heard.ok) throw new Error(JSON.stringify(heard.problems))
+    const still = await footage.stillAt(opened.value, 2)
+    const { peaks, speech } = heard.value
+    const { ways, notices } = opened.value
+    return { ways, notices: notices.map(({ code }) => code), peaks: Math.max(...peaks), speech: speech.length, still: still.value ?? still }`,
+  )
+  expect(read.ways).toEqual({ picture: 'ffmpeg', sound: 'ffmpeg' })
+  expect(read.notices).toEqual(['picture-not-decodable', 'sound-not-decodable'])
+  expect(read.peaks).toBeGreaterThan(0.4)
+  expect(read.speech).toBeGreaterThan(0)
+  expect(read.still).toMatchObject({ width: 640, height: 360 })
 }, 120_000)

@@ -1,0 +1,75 @@
+import type { FFmpeg } from '@ffmpeg/ffmpeg'
+import { TellwrightError } from '@/lib/procedure/problem'
+import { vendored } from './vendored'
+import { VOICE_RATE } from './voice-stream'
+
+/** Footage read through ffmpeg.wasm, for codecs the browser can't decode. One call runs at a time. */
+export type FfmpegFootage = {
+  /** @returns the sound between two moments (seconds), 16 kHz mono; shorter or empty at the end of the footage */
+  readonly soundBetween: (from: number, to: number) => Promise<Float32Array<ArrayBuffer>>
+  /** @returns the frame at a moment, as PNG in full size, turned as shown; undefined where there is none */
+  readonly frameAt: (at: number) => Promise<Blob | undefined>
+  /** Ends ffmpeg and frees its memory. */
+  readonly close: () => void
+}
+
+const IN = '/in'
+const OUT = '/out'
+
+const load = async (): Promise<FFmpeg> => {
+  const address = (name: '@ffmpeg/ffmpeg' | '@ffmpeg/core', file: string) => location.origin + vendored(name, file)
+  const module = (await import(
+    /* webpackIgnore: true */ /* turbopackIgnore: true */ /* @vite-ignore */ address('@ffmpeg/ffmpeg', 'index.js')
+  )) as { FFmpeg: new () => FFmpeg }
+  const ffmpeg = new module.FFmpeg()
+  await ffmpeg.load({
+    coreURL: address('@ffmpeg/core', 'ffmpeg-core.js'),
+    wasmURL: address('@ffmpeg/core', 'ffmpeg-core.wasm'),
+    classWorkerURL: address('@ffmpeg/ffmpeg', 'worker.js'),
+  })
+  return ffmpeg
+}
+
+/**
+ * Starts ffmpeg.wasm (32 MB, served from our origin, GPL) with the file mounted, not copied.
+ *
+ * @throws TellwrightError `no-ffmpeg` where it can't be loaded
+ */
+export const ffmpegOn = async (file: Blob): Promise<FfmpegFootage> => {
+  const ffmpeg = await load().catch((cause: unknown) => {
+    throw new TellwrightError('no-ffmpeg', 'ffmpeg could not be loaded; reload the page and try again', { cause })
+  })
+  await ffmpeg.createDir(IN)
+  await ffmpeg.mount('WORKERFS' as never, { blobs: [{ name: 'footage', data: file }] }, IN)
+  let queue: Promise<unknown> = Promise.resolve()
+  /** Runs after what was asked for before. @returns what ffmpeg wrote; undefined where it wrote nothing */
+  const make = (before: readonly string[], after: readonly string[]): Promise<Uint8Array<ArrayBuffer> | undefined> => {
+    const run = async () => {
+      const quiet = ['-nostdin', '-v', 'error', '-y']
+      await ffmpeg.exec([...quiet, ...before, '-i', `${IN}/footage`, ...after, OUT])
+      try {
+        const made = (await ffmpeg.readFile(OUT)) as Uint8Array<ArrayBuffer>
+        await ffmpeg.deleteFile(OUT)
+        return made
+      } catch {
+        return undefined
+      }
+    }
+    const result = queue.then(run)
+    queue = result.catch(() => {})
+    return result
+  }
+  return {
+    soundBetween: async (from, to) => {
+      const sound = ['-vn', '-ac', '1', '-ar', String(VOICE_RATE), '-f', 'f32le']
+      const made = await make(['-ss', String(from), '-t', String(to - from)], sound)
+      return made === undefined ? new Float32Array() : new Float32Array(made.slice().buffer, 0, made.length >> 2)
+    },
+    frameAt: async at => {
+      // Its JPEG encoder reaches past its memory when asked for a quality (core 0.12.10); PNG works.
+      const made = await make(['-ss', String(at)], ['-an', '-frames:v', '1', '-c:v', 'png', '-f', 'image2pipe'])
+      return made && made.length > 0 ? new Blob([made], { type: 'image/png' }) : undefined
+    },
+    close: () => ffmpeg.terminate(),
+  }
+}
