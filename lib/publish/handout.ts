@@ -6,24 +6,21 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
 import { footageAddress } from './address'
 import { findingLines } from './findings'
-import { flag, looseElement, panel, stepElement, valueSpan } from './handout-parts'
+import { list, lists, signOff, specTable, stepLink } from './handout-lists'
+import { flag, looseElement, panel, stepElement } from './handout-parts'
 import { handoutStyle } from './handout-style'
-import { headLines, type Notice, SIGN_OFF_COLUMNS, SIGN_OFF_ROWS, toNotices } from './head'
-import type { LineSetting } from './line'
+import { headLines, type Notice, toNotices } from './head'
 import type { PublishOptions } from './publication'
-import { SECTIONS, SPEC_COLUMNS } from './sections'
-import { marksOf, selected } from './selection'
+import { SECTIONS } from './sections'
+import { selected } from './selection'
 import { toShown } from './shown'
-import { type StepNumbers, sameName, stepNumbers } from './standing'
+import { type StepNumbers, stepNumbers } from './standing'
 import { toLine, toParagraphs } from './text'
-import { stepsPhrase, toSameCautions } from './things'
+import { toSameCautions } from './things'
 import { CLOSING_HEADING, CLOSING_NOTE } from './words'
 
 const section = (title: string, ...children: ElementContent[]): Element[] =>
   children.length === 0 ? [] : [h('section', [h('h2', title), ...children])]
-
-const stepLink = (number: number | undefined, word: string): ElementContent[] =>
-  number === undefined ? [] : [h('a.uses', { href: `#step-${number}` }, `${word}${number}`)]
 
 /** The steps these marks stand under, as links: `step 4`, `steps 2, 4`. */
 const stepLinks = (marks: readonly Mark[], numbers: StepNumbers): ElementContent[] => {
@@ -67,87 +64,6 @@ const head = (sheet: Sheet, notices: readonly Notice[]): Element => {
     ...notices.map(noticeBox),
   ])
 }
-
-/** Tools or materials with boxes to tick while laying them out. */
-const things = (sheet: Sheet, kind: 'tool' | 'material', numbers: StepNumbers, setting: LineSetting): Element[] => {
-  const names = kind === 'tool' ? sheet.tools : sheet.materials
-  const all = marksOf(sheet).filter(mark => mark.kind === kind)
-  return names.map(name => {
-    const { text, aside } = toShown(name, setting.units)
-    const uses = stepsPhrase(all.filter(mark => sameName(mark, name)).flatMap(mark => numbers.get(mark.id) ?? []))
-    const where = uses === '' ? '' : ` ${uses}`
-    return h('li', [
-      h('span.box', { ariaHidden: 'true' }),
-      h('span', [text, ...(aside === undefined ? [] : [` (${aside})`]), ...flag(name), h('span.uses', where)]),
-    ])
-  })
-}
-
-const lists = (sheet: Sheet, numbers: StepNumbers, setting: LineSetting): Element[] => {
-  const groups = (['tool', 'material'] as const).flatMap(kind => {
-    const items = things(sheet, kind, numbers, setting)
-    return items.length === 0
-      ? []
-      : [h('div', [h('h2', kind === 'tool' ? SECTIONS.tools : SECTIONS.materials), h('ul', items)])]
-  })
-  return groups.length === 0 ? [] : [h(groups.length === 1 ? 'section.lists.one' : 'section.lists', groups)]
-}
-
-const specTable = (specs: readonly Mark[], numbers: StepNumbers, setting: LineSetting): ElementContent[] => {
-  const row = (mark: Mark) => {
-    const { text, value = '', tail = '', aside = '' } = toShown(mark, setting.units)
-    return h('tr', [
-      h('td', [text, ...flag(mark)]),
-      h('td', [valueSpan(mark, value)]),
-      h('td', tail),
-      h('td', aside),
-      h('td', stepLink(numbers.get(mark.id), '')),
-    ])
-  }
-  if (specs.length === 0) return []
-  return [
-    h('table', [
-      h('thead', [
-        h(
-          'tr',
-          SPEC_COLUMNS.map(word => h('th', { scope: 'col' }, word)),
-        ),
-      ]),
-      h('tbody', specs.map(row)),
-    ]),
-  ]
-}
-
-const list = (items: readonly ElementContent[][]): ElementContent[] =>
-  items.length === 0
-    ? []
-    : [
-        h(
-          'ul.plain',
-          items.map(item => h('li', item)),
-        ),
-      ]
-
-const signOff = (sheet: Sheet): Element =>
-  h('table.sign-off', [
-    h('thead', [
-      h(
-        'tr',
-        SIGN_OFF_COLUMNS.map(word => h('th', { scope: 'col' }, word)),
-      ),
-    ]),
-    h(
-      'tbody',
-      SIGN_OFF_ROWS.map((row, i) =>
-        h('tr', [
-          h('th', { scope: 'row' }, row),
-          h('td', i === 0 ? toLine(sheet.heading.author) : ''),
-          h('td'),
-          h('td'),
-        ]),
-      ),
-    ),
-  ])
 
 const body = (whole: Sheet, options: PublishOptions): ElementContent[] => {
   const sheet = selected(whole, options)

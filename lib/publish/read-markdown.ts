@@ -9,7 +9,8 @@ import { markdown } from './processor'
 import type { ReadBack } from './read-back'
 import { lineOf, noteUnread, type Source } from './read-blocks'
 import { type ReadFront, readFrontMatter } from './read-front-matter'
-import { type Gathered, readHead, SECTION_READERS } from './read-sections'
+import { type Gathered, readHead } from './read-head'
+import { SECTION_READERS } from './read-sections'
 import { toLine } from './text'
 
 type Part = { readonly title: string; readonly blocks: readonly RootContent[] }
