@@ -10,8 +10,12 @@ import { benchStore } from './laying'
 
 const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' })
 
+const nameOf = ({ title }: BenchEntry): string => (title === '' ? 'Recording without a title' : title)
+
 const marksWords = ({ marks, pencilled }: BenchEntry): string =>
-  marks === 0 ? 'no marks yet' : `${marks} marks${pencilled === 0 ? '' : `, ${pencilled} of them pencilled`}`
+  marks === 0
+    ? 'no marks yet'
+    : `${marks} ${marks === 1 ? 'mark' : 'marks'}${pencilled === 0 ? '' : `, ${pencilled} of them pencilled`}`
 
 type Props = { readonly entries: readonly BenchEntry[]; readonly onChanged: () => void }
 
@@ -24,7 +28,7 @@ export const BenchRows = ({ entries, onChanged }: Props) => {
       {entries.map(entry => (
         <li key={entry.id} className={styles.row}>
           <Link href={`/bench?recording=${encodeURIComponent(entry.id)}`} prefetch={false} className={styles.rowName}>
-            {entry.title === '' ? 'Recording without a title' : entry.title}
+            {nameOf(entry)}
           </Link>
           <span>{entry.equipment}</span>
           <span className={styles.figures}>{formatTime(entry.seconds)}</span>
@@ -35,12 +39,17 @@ export const BenchRows = ({ entries, onChanged }: Props) => {
               <Button onClick={() => void benchStore().remove(entry.id).then(onChanged)}>
                 Yes, take it off for good
               </Button>
-              <Button look="quiet" onClick={() => setLeaving(undefined)}>
+              {/* The button pressed is gone: focus stays here, on the answer that loses nothing. */}
+              <Button look="quiet" autoFocus onClick={() => setLeaving(undefined)}>
                 Leave it
               </Button>
             </span>
           ) : (
-            <Button look="quiet" onClick={() => setLeaving(entry.id)} aria-label={`Take ${entry.title} off the bench`}>
+            <Button
+              look="quiet"
+              onClick={() => setLeaving(entry.id)}
+              aria-label={`Take ${nameOf(entry)} off the bench`}
+            >
               Take off the bench
             </Button>
           )}

@@ -30,17 +30,48 @@ export const keepFootage = async (id: string, { file, handle }: GivenFile): Prom
   if (handle !== undefined) await benchStore().keepSource(id, { handle })
 }
 
-const assemble = (parts: readonly Sorted[], empty: Project): Project => {
-  let project = parts.find(part => part.is === 'project')?.project ?? empty
-  for (const part of parts) {
-    if (part.is === 'footage' && project.recording.footage === null)
-      project = { ...project, recording: { ...project.recording, footage: part.footage } }
-    if (part.is === 'transcript' && project.recording.transcript === null)
-      project = { ...project, recording: { ...project.recording, transcript: part.transcript } }
-  }
+type Given = Extract<Sorted, { is: 'footage' }>
+
+/** One project made of what was given, the footage that belongs to it, and what a recording has no room for. */
+type Assembled = { readonly project: Project; readonly footage: Given | undefined; readonly aside: readonly string[] }
+
+const titled = (project: Project): Project => {
   if (project.procedure.title !== '') return project
   const name = project.recording.footage?.name ?? project.recording.transcript?.name ?? ''
   return { ...project, procedure: { ...project.procedure, title: titleOf(name) } }
+}
+
+/** The first of each is laid; a second footage, transcript or project is left aside, and said so. */
+export const assemble = (parts: readonly Sorted[], empty: Project): Assembled => {
+  const projects = parts.flatMap(part => (part.is === 'project' ? [part.project] : []))
+  let project = projects[0] ?? empty
+  let footage: Given | undefined
+  const aside: string[] = projects
+    .slice(1)
+    .map(({ procedure }) => `The project “${procedure.title}” was left aside: lay it on the bench by itself.`)
+  for (const part of parts) {
+    const { recording } = project
+    if (part.is === 'footage') {
+      const isIts = recording.footage === null || recording.footage.fingerprint === part.footage.fingerprint
+      if (footage !== undefined || !isIts)
+        aside.push(
+          `“${part.footage.name}” was left aside: this recording's footage is “${(footage?.footage ?? recording.footage)?.name}”.`,
+        )
+      else {
+        footage = part
+        if (recording.footage === null) project = { ...project, recording: { ...recording, footage: part.footage } }
+      }
+    }
+    if (part.is === 'transcript') {
+      if (recording.transcript === null)
+        project = { ...project, recording: { ...recording, transcript: part.transcript } }
+      else
+        aside.push(
+          `“${part.transcript.name}” was left aside: this recording's transcript is “${recording.transcript.name}”.`,
+        )
+    }
+  }
+  return { project: titled(project), footage, aside }
 }
 
 /**
@@ -55,9 +86,10 @@ export const layOnBench = async (files: readonly GivenFile[]): Promise<Result<La
   const parts = results.flatMap(result => (result.ok ? [result.value] : []))
   if (parts.length === 0) return { ok: false, problems }
   const id = crypto.randomUUID()
-  await benchStore().save(id, assemble(parts, emptyProject()))
-  for (const part of parts) if (part.is === 'footage') await keepFootage(id, part.given)
+  const { project, footage, aside } = assemble(parts, emptyProject())
+  await benchStore().save(id, project)
+  if (footage !== undefined) await keepFootage(id, footage.given)
   const notices = [...problems, ...parts.flatMap(part => (part.is === 'project' ? [] : part.problems))]
-  noticesAtHand.set(id, notices.map(formatProblem))
+  noticesAtHand.set(id, [...aside, ...notices.map(formatProblem)])
   return success({ id, problems: notices })
 }
