@@ -157,7 +157,7 @@ export const settleBare = (drafted: Drafted, draft: Draft, context: string): voi
     draft.notes.push({ kind: 'settled', text: 'no unit was said: read as rpm, by what turns' })
     return
   }
-  if (kind === 'temperature' && draft.phrase.term.value > 12) {
+  if (kind === 'temperature' && (said === 'temperature' || draft.phrase.term.value > 12)) {
     const system = voteSystem(drafted.text, context)
     if (system === undefined) {
       question(draft)

@@ -1,4 +1,4 @@
-import type { QuantityKind, Unit } from './unit-row'
+import type { Unit } from './unit-row'
 
 import { MECHANICS } from './unit-rows-mechanics'
 import { POWER } from './unit-rows-power'
@@ -30,6 +30,3 @@ export const UNITS: readonly Unit[] = [...MECHANICS, ...PRESSURES, ...SPACE, ...
     ...(offset === undefined ? {} : { offset }),
   }),
 )
-
-/** The kinds of quantity, where the table is all that is wanted. */
-export type { QuantityKind }
