@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
-import { HAZARDS, type Hazard } from '@/lib/trade/hazards'
+import type { Hazard } from '@/lib/trade/hazard'
+import { HAZARDS } from '@/lib/trade/hazards'
 import { onceFor, onceForText } from './memo'
 
 /** A hazard and the steps that bring it, with every caution that speaks of it. */

@@ -1,4 +1,3 @@
-import type { Sentence } from '@/lib/procedure/recording'
 import { actionsOf } from './action'
 import { onceForText } from './memo'
 
@@ -39,6 +38,3 @@ export const isOrder = onceForText((text: string): boolean => {
     first.things.some(({ head }) => head !== '')
   )
 })
-
-/** A sentence of the talk and whether any mark covers most of it. */
-export type Covered = { readonly sentence: Sentence; readonly isCovered: boolean }

@@ -5,21 +5,29 @@ import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { isSameThing, type Thing } from '../thing'
+import { isSameThing, type Thing, toThing } from '../thing'
 
 const TURNED = new Set('screw bolt nut union setscrew capscrew'.split(' '))
 const BY_HAND = /\b(?:by hand|hand tight|finger|thumb|wing|knurled)\b/i
 const TURNS =
   /\b(?:spanner|wrench|socket|driver|screwdriver|ratchet|key|hex|allen|torx|pliers|impact|bar|brace|bit|grips)s?\b/i
 
+/** Bare "screws" are those of what the step takes off with them. */
+const ownOf = (thing: Thing, all: readonly Thing[]): Thing => {
+  const held = thing.rest.length > 0 ? undefined : all.find(({ head }) => !TURNED.has(head) && head !== '')
+  return held === undefined ? thing : toThing([...held.words, thing.head])
+}
+
 /** Fasteners that a step turns with a tool. */
-const turnedIn = onceForText((text: string): readonly Thing[] =>
-  BY_HAND.test(text)
-    ? []
-    : actionsOf(text)
-        .filter(({ acts }) => acts.has('loosen') || acts.has('remove') || acts.has('tighten'))
-        .flatMap(({ things }) => things.filter(({ head, words }) => TURNED.has(head) && !words.includes('thumb'))),
-)
+const turnedIn = onceForText((text: string): readonly Thing[] => {
+  if (BY_HAND.test(text)) return []
+  const actions = actionsOf(text)
+  const all = actions.flatMap(({ things }) => things)
+  return actions
+    .filter(({ acts }) => acts.has('loosen') || acts.has('remove') || acts.has('tighten'))
+    .flatMap(({ things }) => things.filter(({ head, words }) => TURNED.has(head) && !words.includes('thumb')))
+    .map(thing => ownOf(thing, all))
+})
 
 const hasTool = ({ mark, tools }: SheetStep): boolean =>
   TURNS.test(mark.text) || tools.some(({ text }) => TURNS.test(text))

@@ -1,4 +1,4 @@
-import type { Hazard } from '@/lib/trade/hazards'
+import type { Hazard } from '@/lib/trade/hazard'
 import { presences } from '../danger'
 import { quote } from '../late'
 import { addCaution } from '../remedy'
@@ -33,7 +33,7 @@ export const hazardNoCaution: Rule = {
   level: 'stop',
   about: 'Steps, tools or materials bring a hazard and no caution speaks of it before.',
   why: 'An experienced hand takes the care without saying so; the reader does not know that it was taken.',
-  source: 'ANSI Z535.6; IEC/IEEE 82079-1:2019 on warnings (from memory); hazard by hazard see lib/trade/hazards.ts',
+  source: 'ANSI Z535.6; IEC/IEEE 82079-1:2019 on warnings (from memory); hazard by hazard see lib/trade/hazards*.ts',
   trips: sample([['step', 'Blow the dust out of the housing with an air gun']]),
   passes: sample([
     ['step', 'Blow the dust out of the housing with an air gun'],
