@@ -1,35 +1,32 @@
 'use client'
 
-import dynamic from 'next/dynamic'
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import type { FootageController } from '@/components/footage/types'
-import type { SheetActions } from '@/components/sheet/actions'
 import { Sheet } from '@/components/sheet/Sheet'
 import { toSheet } from '@/lib/procedure/sheet'
 import { readQuantities } from '@/lib/quantity/read'
 import type { Finding } from '@/lib/review/rule'
-import type { WordRange } from '@/lib/transcript/talk'
+import { BenchDialogs, type DialogName } from './BenchDialogs'
 import styles from './bench.module.css'
 import { FootagePane } from './FootagePane'
-import { KeysDialog } from './KeysDialog'
-import { benchStore } from './laying'
 import { createPlayhead } from './playhead'
 import { fileNameOf, saveFile } from './saving'
 import type { Session } from './session'
 import { TalkSurface } from './TalkSurface'
-import { type Surface, ThumbBar } from './ThumbBar'
+import { ThumbBar } from './ThumbBar'
 import { TopBar } from './TopBar'
+import { useChoice } from './useChoice'
 import { useCommands } from './useCommands'
 import { useDrafting } from './useDrafting'
 import { useFindings } from './useFindings'
 import { useFootage } from './useFootage'
 import { useListening } from './useListening'
+import { useNotice } from './useNotice'
+import { useSheetActions } from './useSheetActions'
 import { useSingleKeys } from './useSingleKeys'
+import { useSurface } from './useSurface'
 import { useTalk } from './useTalk'
-
-const ReadBackDialog = dynamic(() => import('./ReadBackDialog').then(({ ReadBackDialog: dialog }) => dialog))
-const TimesDialog = dynamic(() => import('./TimesDialog').then(({ TimesDialog: dialog }) => dialog))
-const PublishDialog = dynamic(() => import('./PublishDialog').then(({ PublishDialog: dialog }) => dialog))
+import { useUnsaved } from './useUnsaved'
 
 type Props = {
   readonly id: string
@@ -40,20 +37,14 @@ type Props = {
   readonly notices: readonly string[]
 }
 
-const SURFACES: readonly Surface[] = ['talk', 'footage', 'sheet']
-
 /** One recording in work: the talk, the footage and the sheet. */
 export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const state = useSyncExternalStore(session.subscribe, session.get, session.get)
   const project = state.history.present
-  const { transcript } = project.recording
-  const [chosen, setChosen] = useState<string>()
-  const [chosenFinding, setChosenFinding] = useState<Finding>()
-  const [words, setWords] = useState<WordRange>()
-  const [surface, setSurface] = useState<Surface>('talk')
-  const [isReading, setReading] = useState(false)
-  const [dialog, setDialog] = useState<'keys' | 'publish' | 'read-back' | 'times'>()
-  const [notice, setNotice] = useState(notices.join(' '))
+  const { transcript, footage } = project.recording
+  const { perform } = session
+  const [dialog, setDialog] = useState<DialogName>()
+  const { notice, tell } = useNotice(notices.join(' '))
   const [areSingleKeysOn, setSingleKeys] = useSingleKeys()
   const playhead = useMemo(createPlayhead, [])
   const controller = useRef<FootageController>(null)
@@ -62,10 +53,17 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const sheet = useMemo(() => toSheet(project), [project])
   const reviewed = useFindings(project)
   const { findings } = reviewed
-  const { perform } = session
-  const found = useFootage(id, project.recording.footage, footage => perform({ do: 'set-footage', footage }))
+  const choice = useChoice(project.marks, findings)
+  const { chosen, choose, chosenFinding, words, setWords } = choice
+  const { surface, show, isReading, setReading, nextSurface } = useSurface()
+  const found = useFootage(id, footage, taken => perform({ do: 'set-footage', footage: taken }))
   const opened = found.state.is === 'open' ? found.state.opened : undefined
-  const listening = useListening(opened, project.recording.footage?.fingerprint)
+  const listening = useListening(opened, footage?.fingerprint)
+  const drafting = useDrafting(transcript, marks => {
+    perform({ do: 'redraft', marks })
+    tell(`${marks.length} marks are pencilled. Keep, change or drop each one: N goes through them.`)
+  })
+  useUnsaved(state, isOpenElsewhere)
 
   const seek = useCallback(
     (seconds: number) => {
@@ -74,51 +72,16 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     },
     [playhead],
   )
-  const choose = useCallback((next: string | undefined) => {
-    setChosen(next)
-    if (next !== undefined) setWords(undefined)
-  }, [])
-  const openedNow = useRef(opened)
-  openedNow.current = opened
-  const actions = useMemo<SheetActions>(
-    () => ({
-      perform,
-      choose,
-      playSpan: span => {
-        if (controller.current === null) playhead.set(span.start)
-        else controller.current.playSpan(span)
-      },
-      now: playhead.get,
-      footage: () => openedNow.current,
-      stills: {
-        get: async mark => (await benchStore().stillsOf(id)).get(mark),
-        put: (mark, picture) => benchStore().keepStill(id, mark, picture),
-      },
-    }),
-    [perform, choose, playhead, id],
-  )
-  const drafting = useDrafting(transcript, marks => {
-    perform({ do: 'redraft', marks })
-    setNotice(`${marks.length} marks are pencilled. Keep, change or drop each one: N goes through them.`)
-  })
-
   const saveProject = async () => {
     const { formatProject } = await import('@/lib/procedure/project-file')
-    await saveFile(`${fileNameOf(project.procedure.title)}.tellwright.json`, formatProject(project), 'application/json')
+    const name = `${fileNameOf(project.procedure.title)}.tellwright.json`
+    if (await saveFile(name, formatProject(project), 'application/json')) tell(`Saved as ${name}.`)
   }
   const chooseFinding = (finding: Finding | undefined) => {
-    setChosenFinding(finding)
+    choice.pickFinding(finding)
     if (finding?.place.at === 'mark') choose(finding.place.mark)
     if (finding?.place.at === 'talk') seek(finding.place.start)
-    if (finding !== undefined && finding.place.at !== 'talk') setSurface('sheet')
-  }
-  const nextSurface = () => {
-    const next = SURFACES[(SURFACES.indexOf(surface) + 1) % SURFACES.length] ?? 'talk'
-    setSurface(next)
-    const target = document.querySelector<HTMLElement>(
-      `[data-surface-name="${next}"] [tabindex="0"], [data-surface-name="${next}"] button`,
-    )
-    target?.focus()
+    if (finding !== undefined) show(finding.place.at === 'talk' ? 'talk' : 'sheet')
   }
   const command = useCommands(
     {
@@ -128,19 +91,23 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
       findings,
       chosen,
       chosenFinding,
+      findingAt: choice.findingAt,
       words,
       playhead,
       controller,
       choose,
       chooseFinding,
       setWords,
-      tell: setNotice,
+      tell,
       saveFile: () => void saveProject(),
+      show,
       nextSurface,
       showKeys: () => setDialog('keys'),
     },
     areSingleKeysOn,
   )
+  const drop = useCallback((mark: string) => command({ do: 'drop' }, mark), [command])
+  const actions = useSheetActions({ id, perform, choose, drop, playhead, controller, opened })
   // The grammar of quantities builds its tables when first used: once now, when nobody waits for it.
   useEffect(() => {
     const warm = setTimeout(() => readQuantities('12 mm'), 800)
@@ -182,7 +149,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
             onWords={setWords}
             onKind={kind => command({ do: 'kind', kind })}
             onSeek={seek}
-            onNotice={setNotice}
+            onNotice={tell}
             onTimes={() => setDialog('times')}
           />
         </section>
@@ -203,40 +170,23 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
           <Sheet sheet={sheet} findings={findings} chosen={chosen} chosenFinding={chosenFinding} actions={actions} />
         </section>
       </main>
-      <ThumbBar surface={surface} onSurface={setSurface} />
+      <ThumbBar surface={surface} onSurface={show} />
       <p className={styles.notice} role="status">
-        {notice}
+        <span key={notice.number}>{notice.text}</span>
       </p>
-      {dialog === 'keys' && (
-        <KeysDialog
-          areSingleKeysOn={areSingleKeysOn}
-          onSingleKeys={setSingleKeys}
-          onClose={() => setDialog(undefined)}
-        />
-      )}
-      {dialog === 'publish' && (
-        <PublishDialog
-          project={project}
-          findings={findings}
-          stillsOf={() => benchStore().stillsOf(id)}
-          onPerform={perform}
-          onReadBack={() => setDialog('read-back')}
-          onClose={() => setDialog(undefined)}
-        />
-      )}
-      {dialog === 'times' && (
-        <TimesDialog
-          project={project}
-          opened={opened}
-          listening={listening}
-          now={playhead.get()}
-          onPerform={perform}
-          onClose={() => setDialog(undefined)}
-        />
-      )}
-      {dialog === 'read-back' && (
-        <ReadBackDialog project={project} onPerform={perform} onClose={() => setDialog(undefined)} />
-      )}
+      <BenchDialogs
+        open={dialog}
+        id={id}
+        project={project}
+        findings={findings}
+        opened={opened}
+        listening={listening}
+        now={playhead.get()}
+        areSingleKeysOn={areSingleKeysOn}
+        onSingleKeys={setSingleKeys}
+        onPerform={perform}
+        onOpen={setDialog}
+      />
     </div>
   )
 }

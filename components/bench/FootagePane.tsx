@@ -18,6 +18,11 @@ import type { Listening } from './useListening'
 const FootagePlayer = dynamic(() => import('@/components/footage/FootagePlayer').then(module => module.FootagePlayer))
 const SoundStrip = dynamic(() => import('@/components/footage/SoundStrip').then(module => module.SoundStrip))
 
+/** Seconds within which an edge goes to a change of the picture. */
+const NEAR = 0.4
+
+const FootageDialog = dynamic(() => import('./FootageDialog').then(module => module.FootageDialog))
+
 type Props = {
   readonly found: ReturnType<typeof useFootage>
   readonly listening: Listening
@@ -55,9 +60,17 @@ export const FootagePane = ({
   const { state } = found
   const [media, setMedia] = useState<HTMLMediaElement | null>(null)
   const [problem, setProblem] = useState<string>()
+  const [isMaking, setMaking] = useState(false)
+  const [changes, setChanges] = useState<readonly number[]>([])
   const marks = useMemo(() => stripMarks(project, sheet), [project, sheet])
   const { speech } = listening
-  const snap = useCallback((seconds: number) => snapToPause(seconds, speech), [speech])
+  const snap = useCallback(
+    (seconds: number) => {
+      const change = changes.find(at => Math.abs(at - seconds) < NEAR)
+      return change ?? snapToPause(seconds, speech)
+    },
+    [speech, changes],
+  )
 
   if (state.is !== 'open') return <FootagePlace footage={footage} found={found} />
   const { file } = state
@@ -72,12 +85,15 @@ export const FootagePane = ({
         onTime={playhead.set}
         onReady={ready => setMedia(ready.media)}
         onProblem={said => setProblem(formatProblem(said))}
-      />
+      >
+        <Button onClick={() => setMaking(true)}>Clips…</Button>
+      </FootagePlayer>
       <SoundStrip
         media={media}
         peaks={listening.peaks}
         seconds={state.opened.seconds}
         speech={listening.speech}
+        shots={changes}
         marks={marks}
         {...(chosen === undefined ? {} : { chosen })}
         onChoose={onChoose}
@@ -94,6 +110,17 @@ export const FootagePane = ({
         <p role="alert" className={styles.progress}>
           {listening.problem} <Button onClick={listening.again}>Listen again</Button>
         </p>
+      )}
+      {isMaking && (
+        <FootageDialog
+          opened={state.opened}
+          project={project}
+          sheet={sheet}
+          chosen={chosen}
+          changes={changes}
+          onChanges={setChanges}
+          onClose={() => setMaking(false)}
+        />
       )}
       {problem !== undefined && (
         <p role="alert" className={styles.progress}>

@@ -41,7 +41,7 @@ export const TopBar = (props: Props) => {
         Tellwright
       </Link>
       <h1 className={styles.title}>{title === '' ? 'Recording without a title' : title}</h1>
-      <span className={styles.saved} role="status" data-saved={state.saved.is}>
+      <span className={styles.saved} role="status" data-saved={isOpenElsewhere ? 'elsewhere' : state.saved.is}>
         {isOpenElsewhere ? 'open in another tab: changes here are not saved' : savedWords(state)}
       </span>
       {state.saved.is === 'failed' && <Button onClick={session.save}>Try saving again</Button>}
@@ -52,9 +52,12 @@ export const TopBar = (props: Props) => {
         <Button disabled={state.history.future.length === 0} onClick={session.redo}>
           Redo
         </Button>
-        <Button look="quiet" onClick={props.onNextFinding}>
+        <Button look="quiet" title="To the next finding (F)" onClick={props.onNextFinding}>
           {findingWords(findings)}
         </Button>
+        <span className="apart" role="status">
+          findings: {findingWords(findings)}
+        </span>
         <Button aria-pressed={isReading} onClick={props.onReading}>
           Read the sheet
         </Button>

@@ -50,7 +50,7 @@ export const KEY_GROUPS: readonly { readonly title: string; readonly keys: reado
         ['Ctrl + Z', 'undo'],
         ['Ctrl + Shift + Z', 'redo'],
         ['Ctrl + S', 'save to a project file'],
-        ['F6', 'to the next surface: talk, footage, sheet'],
+        ['F6, Shift + F6', 'to the next, the previous surface: talk, footage, sheet'],
         ['?', 'this list'],
       ],
     },
@@ -59,7 +59,7 @@ export const KEY_GROUPS: readonly { readonly title: string; readonly keys: reado
 /** What a key press asks of the bench. */
 export type KeyCommand =
   | { readonly do: 'kind'; readonly kind: Kind }
-  | { readonly do: 'next-mark' | 'next-finding'; readonly by: 1 | -1 }
+  | { readonly do: 'next-mark' | 'next-finding' | 'next-surface'; readonly by: 1 | -1 }
   | { readonly do: 'edge-by-word'; readonly side: 'start' | 'end'; readonly by: 1 | -1 }
   | { readonly do: 'edge-at-playhead'; readonly side: 'start' | 'end' }
   | { readonly do: 'move-step'; readonly by: 1 | -1 }
@@ -76,7 +76,6 @@ export type KeyCommand =
         | 'undo'
         | 'redo'
         | 'save-file'
-        | 'next-surface'
         | 'keys'
         | 'let-go'
     }
@@ -133,7 +132,7 @@ const SINGLE: Readonly<Record<string, KeyCommand>> = {
 export const commandOf = (press: Press, areSingleKeysOn: boolean): KeyCommand | undefined => {
   if (press.ctrlKey || press.metaKey) return press.altKey ? undefined : withControl(press)
   if (press.altKey) return withAlt(press)
-  if (press.key === 'F6') return { do: 'next-surface' }
+  if (press.key === 'F6') return { do: 'next-surface', by: press.shiftKey ? -1 : 1 }
   if (press.key === 'Escape') return { do: 'let-go' }
   if (press.key === 'Delete' || press.key === 'Backspace') return { do: 'drop' }
   if (!areSingleKeysOn) return undefined

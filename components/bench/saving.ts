@@ -20,6 +20,33 @@ export const saveFile = async (name: string, content: BlobPart, type: string): P
   return true
 }
 
+/**
+ * Saves what is made bit by bit: straight to the disk where the browser has a save dialog, else as a download.
+ *
+ * @param body makes the stream, once the user has said where it goes
+ * @returns whether it was saved; false when the user turned away
+ * @throws what the stream or the disk throws; nothing half-written is kept
+ */
+export const saveStream = async (
+  name: string,
+  body: () => Response,
+  type: string,
+  signal: AbortSignal,
+): Promise<boolean> => {
+  if (typeof window.showSaveFilePicker === 'function' && navigator.webdriver !== true) {
+    let handle: FileSystemFileHandle
+    try {
+      handle = await window.showSaveFilePicker({ suggestedName: name })
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'AbortError') return false
+      throw error
+    }
+    await body().body?.pipeTo(await handle.createWritable(), { signal })
+    return true
+  }
+  return saveFile(name, await body().blob(), type)
+}
+
 /** @returns a file name made of a title: letters, digits and hyphens, at most 60 characters. */
 export const fileNameOf = (title: string): string =>
   title

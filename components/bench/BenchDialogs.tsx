@@ -1,0 +1,71 @@
+'use client'
+
+import dynamic from 'next/dynamic'
+import type { OpenFootage } from '@/lib/footage/open'
+import type { Edit } from '@/lib/procedure/edit'
+import type { Project } from '@/lib/procedure/project'
+import type { Finding } from '@/lib/review/rule'
+import { KeysDialog } from './KeysDialog'
+import { benchStore } from './laying'
+import type { Listening } from './useListening'
+
+const ReadBackDialog = dynamic(() => import('./ReadBackDialog').then(({ ReadBackDialog: dialog }) => dialog))
+const TimesDialog = dynamic(() => import('./TimesDialog').then(({ TimesDialog: dialog }) => dialog))
+const PublishDialog = dynamic(() => import('./PublishDialog').then(({ PublishDialog: dialog }) => dialog))
+
+export type DialogName = 'keys' | 'publish' | 'read-back' | 'times'
+
+type Props = {
+  /** The dialog that is open; one at a time. */
+  readonly open: DialogName | undefined
+  /** Id of the recording. */
+  readonly id: string
+  readonly project: Project
+  readonly findings: readonly Finding[]
+  readonly opened: OpenFootage | undefined
+  readonly listening: Listening
+  /** Moment the footage shows, seconds. */
+  readonly now: number
+  readonly areSingleKeysOn: boolean
+  readonly onSingleKeys: (on: boolean) => void
+  readonly onPerform: (...edits: Edit[]) => void
+  readonly onOpen: (name: DialogName | undefined) => void
+}
+
+/** The dialog over the bench, if one is open. */
+export const BenchDialogs = (props: Props) => {
+  const { open, id, project, findings, opened, listening, onPerform, onOpen } = props
+  const onClose = () => onOpen(undefined)
+  switch (open) {
+    case 'keys':
+      return (
+        <KeysDialog areSingleKeysOn={props.areSingleKeysOn} onSingleKeys={props.onSingleKeys} onClose={onClose} />
+      )
+    case 'publish':
+      return (
+        <PublishDialog
+          project={project}
+          findings={findings}
+          stillsOf={() => benchStore().stillsOf(id)}
+          onPerform={onPerform}
+          onReadBack={() => onOpen('read-back')}
+          onClose={onClose}
+        />
+      )
+    case 'times':
+      return (
+        <TimesDialog
+          project={project}
+          opened={opened}
+          listening={listening}
+          now={props.now}
+          onPerform={onPerform}
+          onClose={onClose}
+        />
+      )
+    case 'read-back':
+      return <ReadBackDialog project={project} onPerform={onPerform} onClose={onClose} />
+    case undefined:
+      return null
+  }
+}

@@ -1,0 +1,68 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { expect, type Page, test } from '@playwright/test'
+import { openDemo, saved, sheetOf, talkOf } from './bench'
+
+const download = async (page: Page, act: () => Promise<void>): Promise<string> => {
+  const event = page.waitForEvent('download', { timeout: 180_000 })
+  await act()
+  const got = await event
+  const path = join(mkdtempSync(join(tmpdir(), 'tellwright-made-')), got.suggestedFilename())
+  writeFileSync(path, readFileSync(await got.path()))
+  return path
+}
+
+const probe = (path: string, ...show: string[]): string =>
+  execFileSync('ffprobe', ['-v', 'error', ...show, '-of', 'json', path], { encoding: 'utf8' })
+
+test('a clip of a step is cut and is as long as the step; a copy has the chapters inside (seen by ffprobe)', async ({
+  page,
+}) => {
+  test.setTimeout(300_000)
+  await openDemo(page)
+  await expect(page.locator('video')).toBeVisible()
+  await sheetOf(page).locator('[data-kind="step"] button').first().click()
+  await page.getByRole('button', { name: 'Clips…' }).click()
+  await page.getByRole('radio', { name: /^exact/ }).check()
+  const clip = await download(page, () => page.getByRole('button', { name: 'Cut a clip of step 1' }).click())
+  expect(clip).toContain('01-pull-the-plug')
+  const { format } = JSON.parse(probe(clip, '-show_format'))
+  expect(Math.abs(Number(format.duration) - 2.6)).toBeLessThan(0.6)
+  const copy = await download(page, () => page.getByRole('button', { name: 'Save the copy' }).click())
+  const { chapters } = JSON.parse(probe(copy, '-show_chapters'))
+  expect(chapters.length).toBeGreaterThan(2)
+  expect(Number(chapters[0].start_time)).toBe(0)
+})
+
+test('a still is proposed, drawn on, described, kept over a reload, and stands in the handout', async ({ page }) => {
+  test.setTimeout(180_000)
+  await openDemo(page)
+  await expect(page.locator('video')).toBeVisible()
+  const step = sheetOf(page).locator('[data-kind="step"]').first()
+  await step.getByRole('button').first().click()
+  await page.getByRole('button', { name: 'Propose stills for this step' }).click()
+  await page
+    .getByRole('button', { name: /^Frame at/ })
+    .first()
+    .click({ timeout: 60_000 })
+  await page.getByRole('button', { name: 'Draw a ring' }).click()
+  await page.getByRole('button', { name: 'ring 1', exact: true }).focus()
+  await page.keyboard.press('ArrowRight')
+  await page.getByLabel('What the picture shows (alternative text)').fill('The plug beside its socket')
+  await page.getByRole('button', { name: 'Take this still' }).click()
+  await expect(page.getByRole('dialog')).toBeHidden()
+  await expect(step.getByAltText('The plug beside its socket')).toBeVisible()
+  await saved(page)
+  await page.reload()
+  await expect(talkOf(page)).toBeVisible()
+  await sheetOf(page).locator('[data-kind="step"] button').first().click()
+  await expect(sheetOf(page).getByAltText('The plug beside its socket')).toBeVisible()
+  await page.getByRole('button', { name: 'Publish' }).click()
+  await page.getByRole('radio', { name: /^Handout/ }).click()
+  const path = await download(page, () => page.getByRole('button', { name: /^Save .*handout\.html$/ }).click())
+  const html = readFileSync(path, 'utf8')
+  expect(html).toContain('alt="The plug beside its socket"')
+  expect(html).toMatch(/src="data:image\/jpeg;base64,/)
+})
