@@ -6,12 +6,15 @@ import { Dialog } from '@/components/ui/Dialog'
 import { Choice, Field } from '@/components/ui/Field'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
+import { toSheet } from '@/lib/procedure/sheet'
+import { toPublishedFindings } from '@/lib/publish/findings'
 import type { PublicationName, PublishedFile, PublishOptions, UnitChoice } from '@/lib/publish/publication'
 import { PUBLICATIONS } from '@/lib/publish/publications'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import { Release } from './Release'
 import { saveFile } from './saving'
+import { useSentences } from './useSentences'
 import { useStills } from './useStills'
 
 type Props = {
@@ -41,15 +44,6 @@ const UNIT_WORDS: readonly (readonly [UnitChoice, string])[] = [
   ['us', 'US'],
   ['both', 'both'],
 ]
-
-const placeWords = (finding: Finding, project: Project): { where?: string } => {
-  if (finding.place.at !== 'mark') return {}
-  const { mark: id } = finding.place
-  const mark = project.marks.find(other => other.id === id)
-  return mark === undefined
-    ? {}
-    : { where: mark.kind === 'step' ? `step ${mark.place ?? ''}`.trim() : `${mark.kind} “${mark.text}”` }
-}
 
 const nameOf = (file: PublishedFile): string => file.path.split('/').at(-1) ?? file.path
 
@@ -83,6 +77,7 @@ export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBa
   const [made, setMade] = useState<{ files: readonly PublishedFile[]; problem?: string }>()
 
   const stills = useStills(project, stillsOf)
+  const sentences = useSentences(project.recording.transcript)
 
   const options = useMemo<PublishOptions>(
     () => ({
@@ -91,14 +86,10 @@ export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBa
       listFindings: isListing,
       ...(stills === undefined ? {} : { stills }),
       ...(address === '' ? {} : { footageAddress: address }),
-      findings: findings.map(finding => ({
-        level: finding.level,
-        message: finding.message,
-        ...placeWords(finding, project),
-        ...(finding.waived === undefined ? {} : { waived: finding.waived }),
-      })),
+      ...(sentences === undefined ? {} : { sentences }),
+      findings: toPublishedFindings(toSheet(project), findings),
     }),
-    [units, isKeptOnly, isListing, address, stills, findings, project],
+    [units, isKeptOnly, isListing, address, stills, sentences, findings, project],
   )
   useEffect(() => {
     let isOver = false
