@@ -38,9 +38,7 @@ export const BenchDialogs = (props: Props) => {
   const onClose = () => onOpen(undefined)
   switch (open) {
     case 'keys':
-      return (
-        <KeysDialog areSingleKeysOn={props.areSingleKeysOn} onSingleKeys={props.onSingleKeys} onClose={onClose} />
-      )
+      return <KeysDialog areSingleKeysOn={props.areSingleKeysOn} onSingleKeys={props.onSingleKeys} onClose={onClose} />
     case 'publish':
       return (
         <PublishDialog

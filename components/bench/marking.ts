@@ -24,7 +24,7 @@ export const markWords = (now: BenchNow, kind: Kind): void => {
   } else now.tell('Hold on to words in the talk first (Shift with the arrows, or drag), then press the key of a kind.')
 }
 
-const edgeByWord = (now: BenchNow, mark: Mark, side: 'start' | 'end', by: 1 | -1): void => {
+const edgeByWord = (now: BenchNow, mark: Mark, side: 'start' | 'end', by: 1 | -1) => {
   const { talk, session } = now
   const covered = wordsOfSpan(talk, mark)
   // Over a pause, an edge goes to the word before it or after it.
@@ -54,7 +54,7 @@ const dropMark = (now: BenchNow, { id, pencilled }: Mark): void => {
 }
 
 /** Does what a key asks of one mark. */
-export const onMark = (now: BenchNow, mark: Mark, command: KeyCommand): void => {
+export const onMark = (now: BenchNow, mark: Mark, command: KeyCommand) => {
   const { session, controller } = now
   switch (command.do) {
     case 'write': {

@@ -7,14 +7,14 @@ import { nextFinding, nextMark } from './walk'
 const RATES = [1, 1.5, 2, 3]
 let rate = 0
 
-const doRemedy = ({ chosenFinding, session, tell }: BenchNow): void => {
+const doRemedy = ({ chosenFinding, session, tell }: BenchNow) => {
   if (chosenFinding === undefined) return tell('Choose a finding first: F goes to the next one.')
   if (chosenFinding.remedy === undefined) return tell('The chosen finding has no remedy to do by itself.')
   session.perform(...chosenFinding.remedy.edits)
   tell(`Done: ${chosenFinding.remedy.label}. F goes to the next finding.`)
 }
 
-const onFootage = ({ controller, playhead, tell }: BenchNow, asked: 'toggle' | 'back' | 'forward'): void => {
+const onFootage = ({ controller, playhead, tell }: BenchNow, asked: 'toggle' | 'back' | 'forward') => {
   const footage = controller.current
   if (footage === null) return tell('There is no footage to play.')
   if (asked === 'back') return footage.seek(Math.max(0, playhead.get() - 3))
@@ -28,7 +28,7 @@ const onFootage = ({ controller, playhead, tell }: BenchNow, asked: 'toggle' | '
   footage.play()
 }
 
-const run = (now: BenchNow, command: KeyCommand, id = now.chosen): void => {
+const run = (now: BenchNow, command: KeyCommand, id = now.chosen) => {
   const { history } = now.session.get()
   switch (command.do) {
     case 'kind':
@@ -39,7 +39,9 @@ const run = (now: BenchNow, command: KeyCommand, id = now.chosen): void => {
       return nextFinding(now, command.by)
     case 'undo':
       now.session.undo()
-      return now.tell(history.past.length === 0 ? 'Nothing is left to undo.' : 'Undone. Ctrl + Shift + Z does it again.')
+      return now.tell(
+        history.past.length === 0 ? 'Nothing is left to undo.' : 'Undone. Ctrl + Shift + Z does it again.',
+      )
     case 'redo':
       now.session.redo()
       return now.tell(history.future.length === 0 ? 'Nothing is left to redo.' : 'Done again.')
@@ -73,7 +75,7 @@ const isTyping = (target: EventTarget | null): boolean =>
   !(target instanceof HTMLInputElement && ['range', 'checkbox', 'button'].includes(target.type))
 
 /** Out of a field: to the talk where it is on screen, else to the line of the mark the field belongs to. */
-const leaveField = (field: HTMLElement | null): void => {
+const leaveField = (field: HTMLElement | null) => {
   const talk = document.querySelector<HTMLElement>('[aria-roledescription="talk"]')
   if (talk?.checkVisibility({ visibilityProperty: true }) === true) return talk.focus()
   const line = field?.closest('[data-item]')?.querySelector<HTMLElement>('button')

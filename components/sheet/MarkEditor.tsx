@@ -142,7 +142,7 @@ export const MarkEditor = ({ mark, steps, actions }: Props) => (
           Keep this mark
         </Button>
       )}
-      <Button onClick={() => actions.perform({ do: 'drop-marks', ids: [mark.id] })}>
+      <Button onClick={() => actions.drop(mark.id)}>
         {mark.pencilled === undefined ? 'Rub this mark out' : 'Drop this mark'}
       </Button>
       <Button look="quiet" onClick={() => actions.choose(undefined)}>

@@ -75,7 +75,7 @@ const Pencil = ({ mark, actions }: { readonly mark: Mark; readonly actions: Shee
         <Button look="quiet" tabIndex={-1} onClick={() => actions.perform({ do: 'keep-marks', ids: [mark.id] })}>
           Keep
         </Button>
-        <Button look="quiet" tabIndex={-1} onClick={() => actions.perform({ do: 'drop-marks', ids: [mark.id] })}>
+        <Button look="quiet" tabIndex={-1} onClick={() => actions.drop(mark.id)}>
           Drop
         </Button>
       </span>

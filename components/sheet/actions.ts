@@ -6,6 +6,8 @@ import type { Span } from '@/lib/procedure/time'
 export type SheetActions = {
   readonly perform: (...edits: Edit[]) => void
   readonly choose: (id: string | undefined) => void
+  /** Drops a mark and chooses its neighbour. */
+  readonly drop: (id: string) => void
   readonly playSpan: (span: Span) => void
   /** @returns the moment the footage shows, seconds */
   readonly now: () => number
