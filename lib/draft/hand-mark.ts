@@ -4,6 +4,8 @@ import type { Span } from '@/lib/procedure/time'
 import { hasNumber } from '@/lib/quantity/quantity'
 import { readQuantities } from '@/lib/quantity/read'
 
+const toMilliseconds = (seconds: number): number => Math.round(seconds * 1000) / 1000
+
 const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** Articles and possessives in front of a thing's name. */
@@ -27,7 +29,8 @@ const nameOfSpec = (said: string, at: number, to: number): string =>
 export const toHandMark = (kind: Kind, said: string, span: Span, id: string): Mark => {
   const words = said.replace(/\s+/g, ' ').trim()
   const bare = words.replace(/^[\s,.;:–-]+|[\s,.;:–-]+$/g, '')
-  const mark: Mark = { id, kind, start: span.start, end: span.end, text: sentenceCase(bare), said: words }
+  const [start, end] = [toMilliseconds(span.start), toMilliseconds(span.end)]
+  const mark: Mark = { id, kind, start, end, text: sentenceCase(bare), said: words }
   if (kind === 'tool' || kind === 'material') return { ...mark, text: bare.replace(ARTICLE, '') }
   if (kind === 'caution') return { ...mark, level: 'caution' }
   if (kind !== 'spec') return mark

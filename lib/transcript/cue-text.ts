@@ -27,7 +27,7 @@ const TIMESTAMP = /^(?:(\d{2,}):)?([0-5]\d):([0-5]\d)\.(\d{3})$/
 
 const toSeconds = (match: RegExpExecArray): number => {
   const [, hours, minutes, seconds, thousandths] = match
-  return Number(hours ?? 0) * 3600 + Number(minutes) * 60 + Number(seconds) + Number(thousandths) / 1000
+  return (1000 * (Number(hours ?? 0) * 3600 + Number(minutes) * 60 + Number(seconds)) + Number(thousandths)) / 1000
 }
 
 /**

@@ -14,7 +14,7 @@ const toSeconds = (parts: readonly (string | undefined)[]): number | undefined =
   const [hours, minutes, seconds] = short ? [0, Number(first), Number(second)] : [first, second, third].map(Number)
   if (hours === undefined || minutes === undefined || seconds === undefined) return undefined
   if (minutes > 59 || seconds > 59 || !Number.isSafeInteger(hours)) return undefined
-  return hours * 3600 + minutes * 60 + seconds + Number(thousandths) / 1000
+  return (1000 * (hours * 3600 + minutes * 60 + seconds) + Number(thousandths)) / 1000
 }
 
 const parseTiming = (line: string): { start: number; end: number } | undefined => {
