@@ -1,16 +1,17 @@
 'use client'
 
-import { type MouseEvent, type PointerEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { type ClipboardEvent, type MouseEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Cue } from '@/lib/procedure/recording'
 import { type Talk as TalkText, textOfWords, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
 import type { Playhead } from '../bench/playhead'
-import { type Bracket, bracketsByParagraph, type Doubt } from './brackets'
+import { type Bracket, bracketsByParagraph, type Doubt, wordsCovered } from './brackets'
 import { PARAGRAPH, paint, rangesOfWords, selectedWords, wordAtPoint } from './ranges'
-import { CueCorrection, SpeakerName } from './TalkForms'
+import { type OpenForm, TalkForm } from './TalkForm'
 import { TalkParagraph } from './TalkParagraph'
 import styles from './talk.module.css'
+import { useEdgeDrag } from './useEdgeDrag'
 import { useFollowing } from './useFollowing'
 import { useNear } from './useNear'
 import { useTalkKeys } from './useTalkKeys'
@@ -53,9 +54,7 @@ export const Talk = (props: Props) => {
     onNameSpeaker,
   } = props
   const root = useRef<HTMLElement>(null)
-  const [form, setForm] = useState<
-    { is: 'cue'; cue: number; paragraph: number } | { is: 'speaker'; paragraph: number }
-  >()
+  const [form, setForm] = useState<OpenForm>()
   const { near, width } = useNear(root, talk)
   const brackets = useMemo(() => bracketsByParagraph(talk, marks, doubts), [talk, marks, doubts])
   const chosenMark = useMemo(() => marks.find(mark => mark.id === chosen), [marks, chosen])
@@ -69,7 +68,7 @@ export const Talk = (props: Props) => {
   useEffect(() => show('chosen-words', words), [show, words])
   useEffect(() => show('chosen-mark', chosenMark && wordsOfSpan(talk, chosenMark)), [show, talk, chosenMark])
   const onCaret = useCallback((word: number) => show('caret-word', { from: word, to: word + 1 }), [show])
-  const { isFollowing, follow, letGo } = useFollowing({ root, talk, playhead, show })
+  const { isFollowing, follow, letGo } = useFollowing({ root, talk, playhead, show, isHeld: words !== undefined })
 
   const openCorrection = useCallback(
     (word: number) => {
@@ -85,7 +84,7 @@ export const Talk = (props: Props) => {
   useEffect(() => {
     if (chosen === lastShown.current) return
     lastShown.current = chosen
-    const range = chosenMark && wordsOfSpan(talk, chosenMark)
+    const range = chosenMark && wordsCovered(talk, chosenMark)
     if (range === undefined || root.current === null) return
     keys.caret.current = { anchor: range.from, head: range.from }
     const block = root.current.querySelector(`[${PARAGRAPH}="${talk.words[range.from]?.paragraph}"]`)
@@ -94,6 +93,12 @@ export const Talk = (props: Props) => {
       block?.scrollIntoView({ block: 'center' })
   }, [chosen, chosenMark, talk, keys.caret])
 
+  // Words held by the keyboard are copied as well as those selected by the mouse.
+  const onCopy = (event: ClipboardEvent) => {
+    if (words === undefined || document.getSelection()?.isCollapsed === false) return
+    event.clipboardData.setData('text/plain', textOfWords(talk, words))
+    event.preventDefault()
+  }
   const onMouseUp = (event: MouseEvent) => {
     if (event.button !== 0 || !(event.target instanceof Element) || event.target.closest('button, form, [data-edge]'))
       return
@@ -110,81 +115,11 @@ export const Talk = (props: Props) => {
     onSeek(talk.words[word]?.start ?? 0)
   }
 
-  const dragging = useRef<'start' | 'end'>(undefined)
-  const wordUnder = (event: PointerEvent, side: 'start' | 'end'): number | undefined => {
-    const text = root.current?.querySelector(`[${PARAGRAPH}]`)?.getBoundingClientRect()
-    if (text === undefined) return undefined
-    const inText = Math.max(text.left + 2, Math.min(text.right - 2, event.clientX))
-    const x = event.clientX <= text.right ? inText : side === 'start' ? text.left + 2 : text.right - 2
-    return wordAtPoint(talk, x, event.clientY)
-  }
-  const onPointerDown = (event: PointerEvent) => {
-    const side = (event.target as HTMLElement).dataset.edge
-    if (side !== 'start' && side !== 'end') return
-    event.preventDefault()
-    dragging.current = side
-    event.currentTarget.setPointerCapture(event.pointerId)
-  }
-  const dragRange = (event: PointerEvent): WordRange | undefined => {
-    const side = dragging.current
-    const range = chosenMark && wordsOfSpan(talk, chosenMark)
-    const word = side && wordUnder(event, side)
-    if (side === undefined || range === undefined || word === undefined) return undefined
-    return side === 'start'
-      ? { from: Math.min(word, range.to - 1), to: range.to }
-      : { from: range.from, to: Math.max(word + 1, range.from + 1) }
-  }
-  const onPointerMove = (event: PointerEvent) => {
-    if (dragging.current !== undefined) show('chosen-mark', dragRange(event))
-  }
-  const onPointerUp = (event: PointerEvent) => {
-    const side = dragging.current
-    const range = dragRange(event)
-    dragging.current = undefined
-    if (side === undefined || range === undefined || chosenMark === undefined) return
-    const seconds = side === 'start' ? talk.words[range.from]?.start : talk.words[range.to - 1]?.end
-    if (seconds !== undefined) onEdge(chosenMark.id, side, seconds)
-  }
-
+  const edges = useEdgeDrag({ root, talk, mark: chosenMark, onShow: range => show('chosen-mark', range), onEdge })
   const openSpeaker = useCallback((paragraph: number) => setForm({ is: 'speaker', paragraph }), [])
-  const known = useMemo(
-    () => [...new Set(cues.flatMap(cue => (cue.speaker === undefined ? [] : [cue.speaker])))],
-    [cues],
-  )
   const close = () => {
     setForm(undefined)
     root.current?.focus()
-  }
-  const formFor = (index: number) => {
-    if (form?.paragraph !== index) return undefined
-    const paragraph = talk.paragraphs[index]
-    if (form.is === 'cue') {
-      const cue = cues[form.cue]
-      return (
-        cue && (
-          <CueCorrection
-            cue={cue}
-            onDone={text => {
-              if (text !== undefined) onCorrect(form.cue, text)
-              close()
-            }}
-          />
-        )
-      )
-    }
-    const same = cues.flatMap((cue, i) => (cue.speaker === paragraph?.speaker ? [i] : []))
-    const here = new Set(talk.words.slice(paragraph?.first, paragraph?.last).map(word => word.cue))
-    return (
-      <SpeakerName
-        speaker={paragraph?.speaker}
-        everywhere={same.length}
-        known={known}
-        onDone={choice => {
-          if (choice !== undefined) onNameSpeaker(choice.isEverywhere ? same : [...here], choice.name)
-          close()
-        }}
-      />
-    )
   }
 
   return (
@@ -202,10 +137,10 @@ export const Talk = (props: Props) => {
         const word = wordAtPoint(talk, event.clientX, event.clientY)
         if (word !== undefined) onWords({ from: word, to: word + 1 })
       }}
-      onPointerDown={onPointerDown}
-      onPointerMove={onPointerMove}
-      onPointerUp={onPointerUp}
+      onCopy={onCopy}
+      {...edges}
       onWheel={letGo}
+      onTouchMove={letGo}
       onFocus={() => onCaret(keys.caret.current.head)}
     >
       {talk.paragraphs.map((paragraph, index) => (
@@ -223,7 +158,16 @@ export const Talk = (props: Props) => {
           onTime={onSeek}
           onSpeaker={openSpeaker}
         >
-          {formFor(index)}
+          {form?.paragraph === index && (
+            <TalkForm
+              form={form}
+              talk={talk}
+              cues={cues}
+              onCorrect={onCorrect}
+              onNameSpeaker={onNameSpeaker}
+              onClose={close}
+            />
+          )}
         </TalkParagraph>
       ))}
       <div className={styles.follow}>

@@ -1,7 +1,7 @@
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Span } from '@/lib/procedure/time'
-import { type Talk, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
+import { type Talk, type WordRange, wordAt, wordsOfSpan } from '@/lib/transcript/talk'
 
 /** Something to look at in the talk that is no mark: a finding about what was said. */
 export type Doubt = Span & { readonly id: string; readonly label: string }
@@ -12,6 +12,7 @@ export type Bracket = {
   readonly kind: Kind | 'doubt'
   readonly label: string
   readonly isPencilled: boolean
+  /** Where it stands: the words it covers, or the one word it stands by. */
   readonly words: WordRange
   readonly lane: number
 }
@@ -43,10 +44,23 @@ const ofDoubt = ({ id, label, start, end }: Doubt): Thing => ({
 })
 
 /**
+ * The words a span covers; a span over a pause, or over less than a word, stands by the word said last before its end,
+ * so that no mark can vanish from the talk.
+ *
+ * @returns undefined only for a talk without words
+ */
+export const wordsCovered = (talk: Talk, span: Span): WordRange | undefined => {
+  const covered = wordsOfSpan(talk, span)
+  if (covered !== undefined || talk.words.length === 0) return covered
+  const by = wordAt(talk, span.end) ?? 0
+  return { from: by, to: by + 1 }
+}
+
+/**
  * Lays the marks out beside the talk, those that cover the same words in lanes next to each other.
  *
- * @returns brackets by paragraph number; a mark over several paragraphs stands in each of them. Marks that cover no
- *   word have no bracket.
+ * @returns brackets by paragraph number; a mark over several paragraphs stands in each of them. A mark that
+ *   covers no word stands by the one said last before its end.
  */
 export const bracketsByParagraph = (
   talk: Talk,
@@ -55,7 +69,7 @@ export const bracketsByParagraph = (
 ): ReadonlyMap<number, readonly Bracket[]> => {
   const placed = [...marks.map(ofMark), ...doubts.map(ofDoubt)]
     .flatMap(thing => {
-      const words = wordsOfSpan(talk, thing)
+      const words = wordsCovered(talk, thing)
       return words === undefined ? [] : [{ thing, words }]
     })
     .sort((a, b) => a.words.from - b.words.from || b.words.to - a.words.to)

@@ -8,13 +8,17 @@ type Options = {
   readonly talk: Talk
   readonly playhead: Playhead
   readonly show: (name: string, range: WordRange | undefined) => void
+  /** While words are held, the talk stays where it is. */
+  readonly isHeld: boolean
 }
 
 /** Underlines the word being spoken and keeps it in view until the reader scrolls away. */
-export const useFollowing = ({ root, talk, playhead, show }: Options) => {
+export const useFollowing = ({ root, talk, playhead, show, isHeld }: Options) => {
   const [isFollowing, setFollowing] = useState(true)
   const isOn = useRef(true)
   const last = useRef<number>(undefined)
+  const stays = useRef(isHeld)
+  stays.current = isHeld
 
   const reveal = useCallback(
     (word: number) => {
@@ -37,7 +41,7 @@ export const useFollowing = ({ root, talk, playhead, show }: Options) => {
         const spoken = word === undefined ? undefined : talk.words[word]
         const isSpeaking = spoken !== undefined && seconds < spoken.end + 1
         show('spoken-word', isSpeaking && word !== undefined ? { from: word, to: word + 1 } : undefined)
-        if (isOn.current && word !== undefined) reveal(word)
+        if (isOn.current && !stays.current && word !== undefined) reveal(word)
       }),
     [playhead, talk, show, reveal],
   )

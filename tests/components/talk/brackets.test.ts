@@ -25,11 +25,15 @@ test('marks on the same words stand in lanes side by side, marks far apart share
   ])
 })
 
-test('a mark over two paragraphs stands in both, a mark over no words in none', () => {
+test('a mark over two paragraphs stands in both, a mark over no words by the one before it', () => {
   const long = step(15, 35, 'long')
   const lost = step(24, 26, 'in the pause')
   const brackets = bracketsByParagraph(talk, [long, lost], [])
   expect([...brackets.keys()]).toEqual([0, 1])
+  expect(brackets.get(0)?.map(({ id, words }) => [id, words])).toEqual([
+    [long.id, { from: 15, to: 25 }],
+    [lost.id, { from: 19, to: 20 }],
+  ])
   expect(brackets.get(1)?.map(({ id, words }) => [id, words])).toEqual([[long.id, { from: 15, to: 25 }]])
 })
 
