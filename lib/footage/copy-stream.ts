@@ -1,5 +1,8 @@
 import { TellwrightError } from '@/lib/procedure/problem'
 
+/** A part of a file to be written: bytes, or a slice of the old file, read when its turn comes. */
+export type FilePart = Blob | Uint8Array<ArrayBuffer>
+
 export type CopyOptions = {
   readonly signal?: AbortSignal
   /** @param done bytes handed on so far */
@@ -9,10 +12,7 @@ export type CopyOptions = {
 /** Bytes read at once: two of these are in memory at most. */
 const SLICE = 4 * 2 ** 20
 
-async function* slices(
-  parts: readonly (Blob | Uint8Array<ArrayBuffer>)[],
-  name: string,
-): AsyncGenerator<Uint8Array<ArrayBuffer>> {
+async function* slices(parts: readonly FilePart[], name: string): AsyncGenerator<Uint8Array<ArrayBuffer>> {
   for (const part of parts) {
     if (part instanceof Uint8Array) {
       yield part
@@ -40,7 +40,7 @@ async function* slices(
  *   file can't be read any more
  */
 export const copyStream = (
-  parts: readonly (Blob | Uint8Array<ArrayBuffer>)[],
+  parts: readonly FilePart[],
   name: string,
   { signal, onProgress }: CopyOptions = {},
 ): ReadableStream<Uint8Array<ArrayBuffer>> => {

@@ -31,11 +31,13 @@ export const writeMovie = ({ bytes, clock, tracks }: Movie, edit: MovieEdit): Ui
     return [...list.boxes.map(write), ...tail, bytes.subarray(list.end, end)]
   }
   const table = (old: Box): Part => {
-    const offsets = offsetsIn(bytes, old).map(edit.move)
+    const offsets = offsetsIn(bytes, old)
     const places = new DataView(new ArrayBuffer(offsets.length * (edit.is64 ? 8 : 4)))
-    for (const [i, offset] of offsets.entries())
+    for (let i = 0; i < offsets.length; i++) {
+      const offset = edit.move(offsets[i] ?? 0)
       if (edit.is64) places.setBigUint64(8 * i, BigInt(offset))
       else places.setUint32(4 * i, offset)
+    }
     return fullBox(edit.is64 ? 'co64' : 'stco', 0, 0, u32(offsets.length), new Uint8Array(places.buffer))
   }
   const media = (child: Box): Part => {

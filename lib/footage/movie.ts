@@ -22,21 +22,22 @@ export type Track = {
   /** 8 bytes of its header. */
   readonly size: Uint8Array
   /** Where its samples stand in the file. */
-  readonly offsets: readonly number[]
+  readonly offsets: Float64Array
 }
 
 /** Boxes on the way from a track to its table of places. */
 export const TO_OFFSETS = ['mdia', 'minf', 'stbl']
 
 /** Places in the file that a table names. @throws RangeError where it is longer than its box */
-export const offsetsIn = (bytes: Uint8Array, table: Box): readonly number[] => {
+export const offsetsIn = (bytes: Uint8Array, table: Box): Float64Array => {
   const view = viewOf(bytes)
   const count = view.getUint32(table.content + 4)
-  const is64 = table.type === 'co64'
-  return Array.from({ length: count }, (_, i) => {
-    const at = table.content + 8 + i * (is64 ? 8 : 4)
-    return is64 ? view.getUint32(at) * 2 ** 32 + view.getUint32(at + 4) : view.getUint32(at)
-  })
+  const width = table.type === 'co64' ? 8 : 4
+  if (table.content + 8 + count * width > table.end) throw new RangeError(`a table of ${count} places is cut short`)
+  const offsets = new Float64Array(count)
+  for (let i = 0, at = table.content + 8; i < count; i++, at += width)
+    offsets[i] = width === 8 ? view.getUint32(at) * 2 ** 32 + view.getUint32(at + 4) : view.getUint32(at)
+  return offsets
 }
 
 const trackOf = (bytes: Uint8Array, trak: Box, chapterIds: ReadonlySet<number>): Track | undefined => {
@@ -53,7 +54,7 @@ const trackOf = (bytes: Uint8Array, trak: Box, chapterIds: ReadonlySet<number>):
     handler: latin(handlerBox.content + 8, handlerBox.content + 12),
     isReplaced: chapterIds.has(id) || latin(handlerBox.content + 24, handlerBox.end).includes(CAPTIONS_NAME),
     size: bytes.subarray(header.end - 8, header.end),
-    offsets: table === undefined ? [] : offsetsIn(bytes, table),
+    offsets: table === undefined ? new Float64Array() : offsetsIn(bytes, table),
   }
 }
 

@@ -1,20 +1,9 @@
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
-import { type Box, box, findBox, joined, u32, u64 } from './boxes'
+import { type Box, findBox } from './boxes'
 import { type CopyOptions, copyStream } from './copy-stream'
+import { closed, layOut, type MuxTexts, sizeOf } from './lay-out'
 import { type Movie, readMovie } from './movie'
-import { writeMovie } from './movie-edit'
 import { bytesOf, outline } from './outline'
-import { captionSamples, chapterSamples, type MuxCaption, type MuxChapter } from './text-samples'
-import type { TextTrack } from './text-track'
-
-/** What goes into the copy. */
-export type MuxTexts = {
-  /** In order of time, the first at 0. */
-  readonly chapters: readonly MuxChapter[]
-  readonly captions: readonly MuxCaption[]
-  /** Language of the captions, ISO 639-2 code of three letters; `und` where it isn't known. */
-  readonly language?: string
-}
 
 /** A copy of the footage that is ready to be written; nothing of it is in memory but its index. */
 export type Muxed = {
@@ -22,9 +11,6 @@ export type Muxed = {
   /** The copy as a stream to be piped to a file; may be called again. */
   readonly stream: (options?: CopyOptions) => ReadableStream<Uint8Array<ArrayBuffer>>
 }
-
-/** One box of the old file and what stands in its place. */
-type Slot = { readonly old: Box; readonly parts: readonly (Blob | Uint8Array<ArrayBuffer>)[] }
 
 /** Bytes of an index beyond which it can't be one; hours of footage have less than 50 MB. */
 const LARGEST_INDEX = 2 ** 29
@@ -40,69 +26,10 @@ const MESSAGES = {
     'the first chapter must start at 0 and each later than the one before. Put the steps in order of time',
 } as const
 
-const sizeOf = (part: Blob | Uint8Array): number => (part instanceof Blob ? part.size : part.length)
-
-/** A box that went up to the end of the file must say where it ends, now that something follows. */
-const closed = (file: Blob, old: Box, isOpen: boolean): Slot => {
-  if (!isOpen) return { old, parts: [file.slice(old.start, old.end)] }
-  const size = old.end - old.content
-  const type = [...old.type].map(letter => letter.charCodeAt(0))
-  const header = size + 8 < 2 ** 32 ? joined(u32(size + 8), type) : joined(u32(1), type, u64(size + 16))
-  return { old, parts: [header, file.slice(old.content, old.end)] }
-}
-
 /** Media that only replaced tracks speak of would be left behind unseen. */
 const isLeftover = ({ type, start, end }: Box, movie: Movie): boolean => {
   const speaking = movie.tracks.filter(({ offsets }) => offsets.some(offset => offset >= start && offset < end))
   return type === 'mdat' && speaking.length > 0 && speaking.every(({ isReplaced }) => isReplaced)
-}
-
-const textsOf = (movie: Movie, { chapters, captions, language = 'und' }: MuxTexts): readonly TextTrack[] => {
-  const id = Math.max(0, ...movie.tracks.map(track => track.id)) + 1
-  const size = movie.tracks.find(({ handler }) => handler === 'vide')?.size
-  const said = {
-    kind: 'captions',
-    id,
-    samples: captionSamples(captions, movie.seconds),
-    language,
-    ...(size && { size }),
-  } as const
-  const titled = { kind: 'chapters', id: id + 1, samples: chapterSamples(chapters, movie.seconds), language } as const
-  return [...(captions.length > 0 ? [said] : []), ...(chapters.length > 0 ? [titled] : [])]
-}
-
-/** Lays the copy out: old boxes in their order, the index rewritten where it stood, the texts at the end. */
-const layOut = (slots: readonly Slot[], movie: Movie, texts: MuxTexts): readonly (Blob | Uint8Array<ArrayBuffer>)[] => {
-  const tracks = textsOf(movie, texts)
-  const chapters = texts.chapters.filter(({ start }) => start < movie.seconds)
-  const write = (index: number, is64: boolean) => {
-    const starts: number[] = []
-    let at = 0
-    for (const { old, parts } of slots) {
-      starts.push(at)
-      at += old.type === 'moov' ? index : parts.reduce((sum, part) => sum + sizeOf(part), 0)
-    }
-    const move = (offset: number): number => {
-      const i = slots.findIndex(({ old }) => offset >= old.start && offset < old.end)
-      const slot = slots[i]
-      // The content keeps its length, so its end is where to count from: a header may have grown.
-      return slot === undefined ? offset : (starts[i + 1] ?? at) - (slot.old.end - offset)
-    }
-    let offset = at + 8
-    const placed = tracks.map(track => {
-      const own = { track, offset }
-      offset += track.samples.reduce((sum, { data }) => sum + data.length, 0)
-      return own
-    })
-    return { end: at, bytes: writeMovie(movie, { move, is64, chapters, texts: placed }) }
-  }
-  const is64 = write(write(0, false).bytes.length, false).end >= 2 ** 32
-  const index = write(write(0, is64).bytes.length, is64).bytes
-  const said = tracks.flatMap(({ samples }) => samples.map(({ data }) => data))
-  return [
-    ...slots.flatMap(({ old, parts }) => (old.type === 'moov' ? [index] : parts)),
-    ...(said.length > 0 ? [box('mdat', ...said)] : []),
-  ]
 }
 
 /**

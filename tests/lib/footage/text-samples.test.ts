@@ -52,6 +52,9 @@ test('[F45] chapters fill the footage; those past its end are left out', () => {
     [2500, 'One'],
     [4500, 'Two'],
   ])
+  // QuickTime takes text for Mac Roman unless told that it is UTF-8 (from memory).
+  const [one] = chapterSamples(chapters, 7)
+  expect([...(one?.data.subarray(5) ?? [])]).toEqual([0, 0, 0, 12, 0x65, 0x6e, 0x63, 0x64, 0, 0, 1, 0])
 })
 
 test('[F45] text too long for its place is cut at a whole character', () => {
