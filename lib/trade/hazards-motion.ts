@@ -64,7 +64,7 @@ export const MOTION: readonly Hazard[] = [
     hintsIn:
       /^(?!.*\b(?:laptop|computer|console|projector|camera)\b).*\b(?:lathe|mill|fan|mower|saw|compressor|conveyor|mixer|drill|grinder|planer|auger|belt-driven|chain drive)\b/i,
     signals:
-      /\b(?:(?:run|start|switch on|spin|turn on|power up|engage|jog|restart)\w*\b[^.;]*\b(?:belt|pulley|fan|blades?|spindle|chuck|auger|rotor|flywheel|coupling|conveyor|blower|cutter|lathe|mill|drill|grinder|mower|mixer|chain|shaft|rollers?|impeller|cutting deck|agitator|sander|planer|router|table saw|band ?saw|shredder|chipper)|(?:take off|remove|lift off|open|unbolt)\w*\b[^.;]*\b(?:belt guard|chain guard|fan guard|blade guard|belt cover|coupling guard))\b/i,
+      /\b(?:(?:run|start|switch on|spin|turn on|power up|engage|restart)\w*\b[^.;]*\b(?:belt|pulley|fan|blades?|spindle|chuck|auger|rotor|flywheel|coupling|conveyor|blower|cutter|lathe|mill|drill|grinder|mower|mixer|chain|shaft|rollers?|impeller|cutting deck|agitator|sander|planer|router|table saw|band ?saw|shredder|chipper)|(?:take off|remove|lift off|open|unbolt)\w*\b[^.;]*\b(?:belt guard|chain guard|fan guard|blade guard|belt cover|coupling guard))\b/i,
     not: /\b(?:by hand|hand-?turn|off\b(?!.*guard)|stop|impeller cover|unplug\w*)\b/i,
     known:
       /\b(?:rotat\w*|spin\w*|turning|moving|entangl\w*|caught|catch\w*|fingers?|hair|sleeves?|nip|drawn? in|belt|blades?|pulley|fan|kickback|starts? (?:by itself|automatically|unexpectedly)|unexpected\w*|lacerat\w*|amputat\w*|guard|windmill\w*)\b/i,

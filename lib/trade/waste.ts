@@ -111,6 +111,21 @@ export const WASTES: readonly Waste[] = [
     advice: 'Take old lamps to a collection point unbroken',
   },
   {
+    id: 'cutting-fluid',
+    arises:
+      /\b(?:drain|empty|pump out|suck out|change|clean out)\w*\b[^.;]*\b(?:cutting fluid|emulsion|soluble oil|coolant (?:tank|sump))\b/i,
+    named: /\b(?:cutting fluid|emulsion|coolant|fluids?)\b/i,
+    isHazardous: true,
+    advice: 'Hand spent cutting fluid to a waste contractor; it must not go down the drain',
+  },
+  {
+    id: 'rags',
+    arises: /\b(?:oily|greasy|soaked|dirty|solvent) (?:rags?|cloths?|wipes?)\b/i,
+    named: /\b(?:rags?|cloths?|wipes?)\b/i,
+    isHazardous: true,
+    advice: 'Keep oily rags in a closed metal container; they can catch fire by themselves',
+  },
+  {
     id: 'ash',
     arises: /\b(?:shovel|sweep|vacuum|brush|empty|scoop)\w*\b[^.;]*\b(?:ash(?:es)?|soot)\b/i,
     named: /\b(?:ash(?:es)?|soot)\b/i,

@@ -6,6 +6,7 @@ import { addStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { contentStems } from '../words'
 
 /** Parts that hold something in, once disturbed. */
 const JOINT =
@@ -28,6 +29,19 @@ const disturbs = ({ mark }: SheetStep): boolean =>
       !/\b(?:chain|antifreeze)\b/i.test(mark.text) &&
       actsOn(mark.text, FILLS, FILLED)))
 
+/** Words of a look for leaks that name no place. */
+const PLACELESS = new Set(
+  'leak leakage drip drop weep seep bubble look check inspect watch see show sign water oil fluid fuel gas coolant pressure under underneath below while run engine machine anywhere joint connection fitting union unit system appear come stay dry spray soapy brush test hold minute spot wet floor after before full whole work hot cold start drain machine card bottom side tank pump card cardboard paper tissue hand torch mirror either both disturb place part area outside inside body housing case time first second cycle round mark trace damp minute use lamp clean rag wipe drum motor appliance'.split(
+    ' ',
+  ),
+)
+
+/** Whether a look for leaks is at what was disturbed, or at no one place. */
+const isThere = (text: string, about: ReadonlySet<string>): boolean => {
+  const named = contentStems(text).filter(stem => !PLACELESS.has(stem))
+  return named.length === 0 || named.some(stem => about.has(stem))
+}
+
 const check = ({ sheet }: Subject): readonly Found[] => {
   const all = [
     sheet.heading.title,
@@ -37,7 +51,10 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   ].join(' ')
   const last = FLUID.test(all) ? lastStep(sheet, disturbs) : undefined
   if (last === undefined) return []
-  const isProved = linesOf(sheet).some(({ text, step }) => step.number >= last.number - 1 && PROVES.test(text))
+  const about = new Set(sheet.steps.filter(disturbs).flatMap(({ mark }) => contentStems(mark.text)))
+  const isProved = linesOf(sheet).some(
+    ({ text, step }) => step.number >= last.number - 1 && PROVES.test(text) && isThere(text, about),
+  )
   if (isProved) return []
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing looks for leaks at what was disturbed. Add a check under working pressure.`
   return [

@@ -9,7 +9,7 @@ import { undoneBy } from '../undone'
 
 const SUPPLY = /\b(?:isolator|breaker|disconnect|main switch|mains|supply|power)\b/i
 const LOCKS =
-  /\b(?:lock\w*|padlock\w*|tag(?:ged|s|out)?|key (?:in|on)|keep the (?:key|plug)|plug in sight|unplug\w*|fuse (?:in|out)|pull the fuse|permit)\b/i
+  /\b(?:padlock\w*|lock(?:ed|s)?[- ]?(?:out|off)|lock(?:ed)? (?:it|and tag|the (?:isolator|breaker|switch|disconnect|supply|plug))|(?:your|a|the|own|danger) (?:lock|tag)s?\b(?!\s*(?:nut|washer|ring|plate|screw|wire|tab|pin))|lock and (?:\w+ )?tag|tag(?:ged)? (?:out|it|the)|keep the (?:key|plug)|key (?:in|on) (?:your|his|her|my)|plug in sight|unplug\w*(?! (?:the |both |all )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose)s?\b)|pull the (?:main )?fuse|permit)\b/i
 const OPENS = /\b(?:remove|take off|lift off|open|unscrew|undo|disconnect|pull|reach|replace|adjust|clean|clear)\b/i
 
 const check = ({ sheet }: Subject): readonly Found[] => {
