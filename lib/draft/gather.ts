@@ -1,21 +1,28 @@
-import { keyOfThing } from './thing-name'
+import type { Reading } from './feature'
+import { toMentions } from './mention'
+import { inDigits, keyOfThing, nameOfThing, withSizes } from './thing-name'
 
-/** A thing named somewhere: where (index of the sentence), what it is called, and how likely it belongs on the list. */
-export type Named = { readonly sentence: number; readonly name: string; readonly head: string; readonly odds: number }
-
-/** A thing on a list: its fullest name, where it was named first with conviction, every place, and the best odds. */
-export type Gathered = {
-  readonly name: string
+/** A mention of a thing: index of the sentence, offsets [at, to) into its text, name, and the features it shows. */
+export type Named = {
   readonly sentence: number
-  readonly head: string
-  readonly places: readonly number[]
-  readonly odds: number
+  readonly at: number
+  readonly to: number
+  readonly name: string
+  readonly features: readonly string[]
+}
+
+/** A thing of a talk with all its mentions, and the features of it as a whole. */
+export type Thing = {
+  /** Its fullest name. */
+  readonly name: string
+  readonly mentions: readonly Named[]
+  readonly features: readonly string[]
 }
 
 const wordsOf = (name: string): readonly string[] => keyOfThing(name).split(' ')
 const isSize = (word: string): boolean => /\d/.test(word)
 
-/** Whether two names may mean one thing: the same head, and all words of one are in the other. */
+/** Whether two names may mean one thing: the same head, and all words of one are in the other; sizes never differ. */
 const isSame = (a: readonly string[], b: readonly string[]): boolean => {
   if (a.at(-1) !== b.at(-1)) return false
   const [short, long] = a.length <= b.length ? [a, b] : [b, a]
@@ -25,46 +32,60 @@ const isSame = (a: readonly string[], b: readonly string[]): boolean => {
   )
 }
 
-/**
- * Things once each: synonyms, spellings and plurals folded, a bare name joined to the fuller one, the fullest name kept.
- *
- * @param least log odds from which a mention can bring a thing on the list
- */
-export const gatherThings = (named: readonly Named[], least: number): readonly Gathered[] => {
-  const groups: { words: readonly string[]; members: Named[] }[] = []
+/** Longest name a list takes, in words. */
+const LONGEST = 5
+
+const fullest = (mentions: readonly Named[]): string =>
+  mentions.reduce((best, { name }) => {
+    const n = wordsOf(name).length
+    return n > wordsOf(best).length && n <= LONGEST ? name : best
+  }, mentions[0]?.name ?? '')
+
+const featuresOf = (mentions: readonly Named[], sentences: number): readonly string[] => {
+  const counts = new Map<string, number>()
+  for (const { features } of mentions) for (const name of features) counts.set(name, (counts.get(name) ?? 0) + 1)
+  const n = mentions.length
+  const first = (mentions[0]?.sentence ?? 0) / Math.max(1, sentences)
+  const found = [
+    ...counts.keys(),
+    `mentions:${n < 4 ? n : n < 7 ? '4' : '7'}`,
+    `first:${first < 0.15 ? 'early' : first < 0.85 ? 'middle' : 'late'}`,
+  ]
+  if (n > 1) for (const [name, count] of counts) if (count === n && name !== 'bias') found.push(`all:${name}`)
+  const words = wordsOf(fullest(mentions))
+  found.push(`words:${Math.min(4, words.length)}`)
+  if (words.some(isSize)) found.push('has-size')
+  return found
+}
+
+/** Things named in a talk, each once: synonyms, spellings and plurals folded, a bare name joined to the fuller one. */
+export const gatherThings = (readings: readonly Reading[]): readonly Thing[] => {
+  const groups: { words: readonly string[]; mentions: Named[] }[] = []
   const byHead = new Map<string, typeof groups>()
-  for (const one of named) {
-    const words = wordsOf(one.name)
-    const head = words.at(-1) ?? ''
-    const near = byHead.get(head) ?? []
-    const group = near.find(other => isSame(other.words, words))
-    if (group === undefined) {
-      const fresh = { words, members: [one] }
-      groups.push(fresh)
-      byHead.set(head, [...near, fresh])
-    } else {
-      group.members.push(one)
-      if (words.length > group.words.length && words.length <= 5) group.words = words
+  readings.forEach((reading, sentence) => {
+    for (const { from, to, phrase, implied, features } of toMentions(reading)) {
+      const name =
+        phrase === undefined ? withSizes(inDigits((implied ?? '').split(' '))) : nameOfThing(reading.tokens, phrase)
+      const at = reading.tokens[from]?.at ?? 0
+      const one = { sentence, at, to: reading.tokens[to - 1]?.to ?? at, name, features }
+      const words = wordsOf(name)
+      const head = words.at(-1) ?? ''
+      const near = byHead.get(head) ?? []
+      const group = near.find(other => isSame(other.words, words))
+      if (group === undefined) {
+        const fresh = { words, mentions: [one] }
+        groups.push(fresh)
+        near.push(fresh)
+        byHead.set(head, near)
+      } else {
+        group.mentions.push(one)
+        if (words.length > group.words.length && words.length <= LONGEST) group.words = words
+      }
     }
-  }
-  return groups.flatMap(({ members }) => {
-    const odds = Math.max(...members.map(member => member.odds))
-    if (odds < least) return []
-    const sure = members.filter(member => member.odds >= least - 1)
-    const fullest = sure.reduce((best, member) =>
-      wordsOf(member.name).length > wordsOf(best.name).length && wordsOf(member.name).length <= 5 ? member : best,
-    )
-    const first = members.find(member => member.odds >= least) ?? members[0]
-    return first === undefined
-      ? []
-      : [
-          {
-            name: fullest.name,
-            sentence: first.sentence,
-            head: first.head,
-            places: members.map(member => member.sentence),
-            odds,
-          },
-        ]
   })
+  return groups.map(({ mentions }) => ({
+    name: fullest(mentions),
+    mentions,
+    features: featuresOf(mentions, readings.length),
+  }))
 }

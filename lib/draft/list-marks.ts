@@ -1,55 +1,39 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { type Model, toScorer } from '@/lib/trade/model'
-import { gatherThings, type Named } from './gather'
-import { toMentions } from './mention'
-import mentionModel from './mention-model.json'
+import { gatherThings } from './gather'
 import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
 import type { Talk } from './talk'
-import { nameOfThing } from './thing-name'
+import thingModel from './thing-model.json'
 
 type ListKind = 'tool' | 'material'
-const scorer = toScorer<ListKind>(mentionModel as unknown as Model)
+const scorer = toScorer<ListKind>(thingModel as unknown as Model)
 
-type Place = Named & { readonly at: number; readonly to: number }
+const logit = (p: number): number => Math.log(p / (1 - p))
 
-const namedIn = ({ readings }: Talk): Readonly<Record<ListKind, readonly Place[]>> => {
-  const named: Record<ListKind, Place[]> = { tool: [], material: [] }
-  readings.forEach((reading, i) => {
-    for (const { phrase, features } of toMentions(reading)) {
-      const indices = features.flatMap(name => scorer.indexOf(name) ?? [])
-      const place = {
-        sentence: i,
-        name: nameOfThing(reading.tokens, phrase),
-        head: phrase.name,
-        at: reading.tokens[phrase.from]?.at ?? 0,
-        to: reading.tokens[phrase.to - 1]?.to ?? 0,
-      }
-      for (const kind of ['tool', 'material'] as const)
-        named[kind].push({ ...place, odds: scorer.logOdds(kind, indices) })
+/** Tools and materials of a talk, once each, where they are first named. What may be either goes where it is surer. */
+export const draftLists = (talk: Talk): readonly Drafted[] =>
+  gatherThings(talk.readings).flatMap((thing): readonly Drafted[] => {
+    const indices = thing.features.flatMap(name => scorer.indexOf(name) ?? [])
+    const [best] = (['tool', 'material'] as const)
+      .map(kind => ({ kind, odds: scorer.logOdds(kind, indices) }))
+      .map(one => ({ ...one, margin: one.odds - logit(scorer.threshold(one.kind)) }))
+      .filter(({ margin }) => margin >= 0)
+      .sort((a, b) => b.margin - a.margin)
+    const [first] = thing.mentions
+    const sentence = first === undefined ? undefined : talk.sentences[first.sentence]
+    if (best === undefined || first === undefined || sentence === undefined) return []
+    const times = thing.mentions.length
+    const confidence = Math.round(scorer.confidence(best.kind, best.odds) * 100) / 100
+    const mark: Mark = {
+      id: '',
+      kind: best.kind,
+      ...sourceWithin(sentence, first.at, first.to),
+      text: thing.name,
+      pencilled: {
+        confidence,
+        reason: times > 1 ? `named ${times} times as something used` : 'named as something used',
+      },
     }
+    return [{ mark, sentence: first.sentence }]
   })
-  return named
-}
-
-/** Tools and materials of a talk, once each, where they are first named with conviction. */
-export const draftLists = (talk: Talk): readonly Drafted[] => {
-  const named = namedIn(talk)
-  return (['tool', 'material'] as const).flatMap(kind =>
-    gatherThings(named[kind], scorer.threshold(kind)).flatMap((thing): readonly Drafted[] => {
-      const sentence = talk.sentences[thing.sentence]
-      const place = named[kind].find(one => one.sentence === thing.sentence && one.head === thing.head)
-      if (sentence === undefined || place === undefined) return []
-      const times = thing.places.length
-      const reason = times > 1 ? `named ${times} times as something used` : 'named as something used'
-      const mark: Mark = {
-        id: '',
-        kind,
-        ...sourceWithin(sentence, place.at, place.to),
-        text: thing.name,
-        pencilled: { confidence: Math.round(scorer.confidence(kind, thing.odds) * 100) / 100, reason },
-      }
-      return [{ mark, sentence: thing.sentence }]
-    }),
-  )
-}

@@ -1,13 +1,21 @@
 import { WEAK_MATERIALS } from '@/lib/trade/materials'
 import { classesOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
-import { WEAK_TOOLS } from '@/lib/trade/tools'
+import { VERB_TOOLS, WEAK_TOOLS } from '@/lib/trade/tools'
 import type { Clause } from './clause'
 import type { Reading } from './feature'
 import { type NounPhrase, toNounPhrases } from './noun-phrase'
 
 /** A thing named in a sentence that may be a tool or a material, with what tells whether it is used here. */
-export type Mention = { readonly phrase: NounPhrase; readonly features: readonly string[] }
+export type Mention = {
+  /** Tokens [from, to) that name it, or the verb that implies it. */
+  readonly from: number
+  readonly to: number
+  /** Set where a verb or a bare size implies the thing. */
+  readonly implied?: string
+  readonly phrase?: NounPhrase
+  readonly features: readonly string[]
+}
 
 const NEW = new Set(['new', 'fresh', 'spare', 'brand-new', 'replacement', 'clean'])
 const WITH = new Set([
@@ -135,8 +143,61 @@ const isCandidate = (reading: Reading, phrase: NounPhrase): boolean => {
   )
 }
 
-/** @returns the mentions of a sentence that may be tools or materials. */
-export const toMentions = (reading: Reading): readonly Mention[] =>
-  toNounPhrases(reading.tokens)
+const ACTS = new Set(['order', 'you', 'i', 'we', 'past', 'passive'])
+const SIZE =
+  /^(?:\d{1,2}|(?:three|five|seven|nine|eleven|thirteen|fifteen)-?(?:eighths|sixteenths)|\d{1,2}\/\d{1,2}|eight|ten|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty-two|twenty-four)$/
+
+/** Tools that a verb names by itself: "brush the fins". */
+const impliedByVerbs = (reading: Reading): readonly Mention[] =>
+  reading.clauses.flatMap((clause): readonly Mention[] => {
+    const token = clause.verb === undefined ? undefined : reading.tokens[clause.verb]
+    const tool = token?.base === undefined ? undefined : VERB_TOOLS.get(token.base)
+    if (clause.verb === undefined || tool === undefined || clause.isNegated || !ACTS.has(clause.frame)) return []
+    const features = [
+      'bias',
+      'is:implied',
+      `implied:${token?.base}`,
+      `implied-frame:${clause.frame}`,
+      `head:${tool.split(' ').at(-1)}`,
+    ]
+    return [{ from: clause.verb, to: clause.verb + 1, implied: tool, features }]
+  })
+
+/** "with the nine-sixteenths", "a seventeen on the nut": a size that stands for its spanner. */
+const impliedBySizes = (reading: Reading): readonly Mention[] =>
+  reading.tokens.flatMap((token, i): readonly Mention[] => {
+    const before = reading.tokens[i - 1]
+    const after = reading.tokens[i + 1]
+    const isArticle = before?.word === 'a' || before?.word === 'the' || before?.word === 'your' || before?.word === 'an'
+    const stands =
+      after === undefined ||
+      after.isAfterPause ||
+      after.tag === 'and' ||
+      after.tag === 'preposition' ||
+      after.tag === 'particle'
+    if (token.tag !== 'number' || !isArticle || !stands || !SIZE.test(token.word)) return []
+    const lead = reading.tokens[i - 2]
+    return [
+      {
+        from: i,
+        to: i + 1,
+        implied: `${token.word} wrench`,
+        features: [
+          'bias',
+          'is:size',
+          `size-after:${lead?.tag === 'preposition' ? lead.word : (lead?.tag ?? 'edge')}`,
+          `size-before:${after?.word ?? 'edge'}`,
+          'head:wrench',
+        ],
+      },
+    ]
+  })
+
+/** @returns the mentions of a sentence that may be tools or materials, said or implied. */
+export const toMentions = (reading: Reading): readonly Mention[] => [
+  ...toNounPhrases(reading.tokens)
     .filter(phrase => isCandidate(reading, phrase))
-    .map(phrase => ({ phrase, features: featuresOf(reading, phrase) }))
+    .map(phrase => ({ from: phrase.from, to: phrase.to, phrase, features: featuresOf(reading, phrase) })),
+  ...impliedByVerbs(reading),
+  ...impliedBySizes(reading),
+]

@@ -43,6 +43,18 @@ const TENS: Readonly<Record<string, number>> = {
   ninety: 90,
 }
 const FRACTIONS: Readonly<Record<string, string>> = {
+  'nine-sixteenths': '9/16-inch',
+  'seven-sixteenths': '7/16-inch',
+  'eleven-sixteenths': '11/16-inch',
+  'thirteen-sixteenths': '13/16-inch',
+  'fifteen-sixteenths': '15/16-inch',
+  'five-sixteenths': '5/16-inch',
+  'three-sixteenths': '3/16-inch',
+  'three-eighths': '3/8-inch',
+  'five-eighths': '5/8-inch',
+  'seven-eighths': '7/8-inch',
+  'three-quarter': '3/4-inch',
+  'three-quarters': '3/4-inch',
   half: '1/2',
   quarter: '1/4',
   eighth: '1/8',
@@ -52,7 +64,7 @@ const FRACTIONS: Readonly<Record<string, string>> = {
 }
 
 /** "twenty-two" gives "22", "four point eight" gives "4.8"; words that are no number stay. */
-const inDigits = (words: readonly string[]): readonly string[] => {
+export const inDigits = (words: readonly string[]): readonly string[] => {
   const out: string[] = []
   let value: number | undefined
   let decimals = ''
@@ -94,6 +106,22 @@ const UNITS: Readonly<Record<string, string>> = {
 }
 const TURNED_BY_SIZE = /(?:spanner|wrench|socket|hex key|allen key|allen|hex|driver)$/
 
+/** Sizes as a list writes them: "17 mil" as "17 mm", "half-inch" as "1/2-inch", a bare whole size on a spanner in millimetres. */
+export const withSizes = (words: readonly string[]): string => {
+  const sized = words.map(word =>
+    word.replace(/^(\d[\d.]*)-?(?:mil|mill|mm)$/, '$1 mm').replace(/^(\d[\d./]*)-?in(?:ch)?$/, '$1-inch'),
+  )
+  // A bare whole size on a spanner or socket is in millimetres: common practice, no source.
+  const [first, ...rest] = sized
+  const isBare =
+    first !== undefined &&
+    /^(?:[4-9]|[1-5]\d)$/.test(first) &&
+    rest.length > 0 &&
+    TURNED_BY_SIZE.test(rest.join(' ')) &&
+    !/^(?:mm|inch|volt|watt|point|piece)/.test(rest[0] ?? '')
+  return (isBare ? [first, 'mm', ...rest] : sized).join(' ').trim()
+}
+
 /**
  * A thing's name for a list: article and idle adjectives dropped, sizes in digits, "17 mil" as "17 mm", "of" phrases kept.
  * Stuff ("grease") keeps no measure; a piece of something does ("piece of wire").
@@ -114,18 +142,7 @@ export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): strin
     ? [...kept.slice(0, kept.length - head.length).map(token => token.word), ...full.split(' ')]
     : kept.map(token => token.word)
   const words = inDigits(said).map(word => UNITS[word] ?? word)
-  const sized = words.map(word =>
-    word.replace(/^(\d[\d.]*)-?(?:mil|mill|mm)$/, '$1 mm').replace(/^(\d[\d./]*)-?in(?:ch)?$/, '$1-inch'),
-  )
-  // A bare whole size on a spanner or socket is in millimetres: common practice, no source.
-  const [first, ...rest] = sized
-  const isBare =
-    first !== undefined &&
-    /^(?:[4-9]|[1-5]\d)$/.test(first) &&
-    rest.length > 0 &&
-    TURNED_BY_SIZE.test(rest.join(' ')) &&
-    !/^(?:mm|inch|volt|watt|point|piece)/.test(rest[0] ?? '')
-  return (isBare ? [first, 'mm', ...rest] : sized).join(' ').trim()
+  return withSizes(words)
 }
 
 /** The name as it is compared: singular, "safety goggles" and "goggles" apart, spelling folded. */

@@ -6,7 +6,7 @@ const set = (text: string): ReadonlySet<string> => new Set(wordList(text))
 
 /** Said while thinking; carries nothing. */
 export const FILLERS = set(
-  'um, uh, er, erm, ah, eh, hmm, mm, mhm, oh, ooh, ha, huh, aye, och, yeah, yep, yup, nah, hey, wow, phew, like, well, okay, ok, alright, right, so, now, then, just, actually, basically, literally, honestly, really, simply, obviously, anyway, kinda, sorta, please, also, again, first, next, finally, lastly, only, maybe, perhaps, see, look, listen',
+  'um, uh, er, erm, ah, eh, hmm, mmm, mhm, oh, ooh, ha, huh, aye, och, yeah, yep, yup, nah, hey, wow, phew, like, well, okay, ok, alright, right, so, now, then, just, actually, basically, literally, honestly, really, simply, obviously, anyway, kinda, sorta, please, also, again, first, next, finally, lastly, only, maybe, perhaps, see, look, listen',
 )
 /** Opens a sentence without being its verb's subject. */
 export const LEAD = set(

@@ -32,7 +32,7 @@ export const TOOL_HEADS: readonly string[] = wordList(`
   // words said for a longer name
   hex, phillips, flathead, flat head, flat blade, crosshead, pozi, pozidriv, vac, hoover, mike, needle nose, needle-nose, long nose, snips, channel locks, vernier, blow-off gun, spirit-level, straight-edge, tape, torx driver, nut spinner, tee handle, tommy bar, long-nose pliers, snap ring pliers, hose pick, hook pick, curved needle, timing light, strobe, tachometer, light meter, sound meter, moisture meter, ph meter, infrared gun, temperature gun, temp gun, sharps box, lab coat, sight tube, collimator, alignment tool, jig block, feeler blade, planer block, blind flange, test weight, weights,
   // for the person
-  gloves, glove, nitrile gloves, rubber gloves, leather gloves, cut-resistant gloves, insulating gloves, thick gloves, welding gloves, heat gloves, helmet, helmets, hi-vis, face covering, hairnet, goggles, safety glasses, glasses, safety goggles, eye protection, face shield, faceshield, visor, ear muffs, ear defenders, earplugs, ear plugs, ear protection, hearing protection, respirator, dust mask, face mask, apron, overalls, boots, steel toe boots, hard hat, harness, padlock, lockout, lock, tag, lockout tag, hasp, knee pads, welding mask, insulating mat, wrist strap, fire extinguisher, extinguisher, sleeves`)
+  gloves, glove, nitrile gloves, rubber gloves, leather gloves, cut-resistant gloves, insulating gloves, thick gloves, welding gloves, heat gloves, helmet, helmets, hi-vis, face covering, hairnet, goggles, safety glasses, glasses, safety goggles, eye protection, face shield, faceshield, visor, ear muffs, ear defenders, earplugs, ear plugs, ear protection, hearing protection, respirator, mask, dust mask, face mask, coat, apron, overalls, boots, steel toe boots, hard hat, harness, padlock, lockout, lock, tag, lockout tag, hasp, knee pads, welding mask, insulating mat, wrist strap, fire extinguisher, extinguisher, sleeves`)
 
 /** Short names, by the name a list has for them. */
 export const FULL_TOOL_NAMES: ReadonlyMap<string, string> = new Map(
@@ -74,6 +74,43 @@ export const FULL_TOOL_NAMES: ReadonlyMap<string, string> = new Map(
     lockout: 'lockout and padlock',
     goggle: 'goggles',
     specs: 'safety glasses',
+  }),
+)
+
+/** Verbs that name their tool or stuff: who brushes has a brush. */
+export const VERB_TOOLS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    brush: 'brush',
+    vacuum: 'vacuum cleaner',
+    hoover: 'vacuum cleaner',
+    file: 'file',
+    scoop: 'scoop',
+    sweep: 'broom',
+    mop: 'mop',
+    hammer: 'hammer',
+    drill: 'drill',
+    solder: 'soldering iron',
+    desolder: 'soldering iron',
+    mike: 'micrometer',
+    photograph: 'camera',
+    weigh: 'scales',
+    clamp: 'clamp',
+    jack: 'jack',
+    saw: 'saw',
+    ream: 'reamer',
+    chisel: 'chisel',
+    scrape: 'scraper',
+    meter: 'multimeter',
+    crimp: 'crimper',
+    rivet: 'rivet gun',
+    staple: 'staple gun',
+    padlock: 'padlock',
+    syringe: 'syringe',
+    siphon: 'siphon',
+    hoist: 'hoist',
+    chock: 'wheel chocks',
+    unscrew: 'screwdriver',
+    snip: 'snips',
   }),
 )
 

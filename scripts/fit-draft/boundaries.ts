@@ -5,7 +5,7 @@ import type { Case } from './cases'
 import { type Fitted, fitOutcomes, oddsOf, type Sample, type Settings } from './features'
 import { packModel } from './pack'
 
-const SETTINGS: Settings = { leastCases: 4, penalty: Number(process.env.BPEN ?? 0.7), scaleOf: () => 1 }
+const SETTINGS: Settings = { leastCases: 4, penalty: 0.7, scaleOf: () => 1 }
 const MOST = 60
 
 type Run = {

@@ -12,7 +12,7 @@ export const fitLogistic = (
   examples: readonly Example[],
   scales: readonly number[],
   penalty: number,
-  rounds = Number(process.env.ROUNDS ?? 200),
+  rounds = 200,
 ): Float64Array => {
   const n = scales.length
   const [w, square] = [new Float64Array(n), new Float64Array(n).fill(1e-8)]

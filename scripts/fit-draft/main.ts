@@ -2,10 +2,10 @@ import { writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { fitBoundaries } from './boundaries'
 import { type Case, readCases } from './cases'
-import { fitMentions } from './mentions'
 import { fitSentences } from './sentences'
 import { fitSpecs } from './specs'
 import { readTalks } from './talks'
+import { fitThings } from './things'
 
 /** See scripts/fit-draft.mjs. */
 export const fitDraft = (args: readonly string[]): void => {
@@ -30,7 +30,7 @@ export const fitDraft = (args: readonly string[]): void => {
     ...(values.only === undefined || values.only === 'sentences'
       ? { 'sentence-model': fitSentences(cases, tests) }
       : {}),
-    ...(values.only === undefined || values.only === 'mentions' ? { 'mention-model': fitMentions(cases, tests) } : {}),
+    ...(values.only === undefined || values.only === 'things' ? { 'thing-model': fitThings(cases, tests) } : {}),
     ...(values.only === undefined || values.only === 'specs' ? { 'spec-model': fitSpecs(cases, tests) } : {}),
   }
   if (values.only === undefined || values.only === 'boundaries') {

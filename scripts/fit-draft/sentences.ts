@@ -11,8 +11,8 @@ const KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
 
 /** N-grams and neighbours are many: each counts less than a hand-made feature. */
 const SETTINGS: Settings = {
-  leastCases: Number(process.env.MINC ?? 5),
-  penalty: Number(process.env.PEN ?? 4),
+  leastCases: 5,
+  penalty: 4,
   scaleOf: name => (/^(?:w|word|before|after):/.test(name) ? 0.5 : 1),
 }
 
@@ -34,7 +34,7 @@ export const toSentenceSamples = ({ name, form, gold, sentences, isOwn }: Case):
       features: featuresAt(readings, i, limits),
       outcomes,
       isOwn,
-      ...(isOwn ? { weight: Number(process.env.OWN ?? 1) } : {}),
+      ...(isOwn ? { weight: 1 } : {}),
     }
   })
 }

@@ -10,7 +10,7 @@ import { sameQuantity } from './same-quantity'
 
 const SETTINGS: Settings = {
   leastCases: 4,
-  penalty: Number(process.env.SPEN ?? 2),
+  penalty: 3,
   scaleOf: name => (/^(?:b|a|b1|b2|a1|a2|in):/.test(name) ? 0.6 : 1),
 }
 

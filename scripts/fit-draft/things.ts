@@ -1,0 +1,114 @@
+import { readSentence } from '@/lib/draft/feature'
+import { gatherThings } from '@/lib/draft/gather'
+import type { Model } from '@/lib/trade/model'
+import type { Case, Gold } from './cases'
+import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
+import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
+import { sameName } from './names'
+import { packModel } from './pack'
+
+const KINDS = ['tool', 'material'] as const
+
+/** The head of a thing's name counts, as far as several cases show it; what all its mentions share counts a little. */
+const SETTINGS: Settings = {
+  leastCases: 4,
+  penalty: 6,
+  scaleOf: name => (name.startsWith('head:') ? 1 : name.startsWith('all:') ? 0.4 : 1),
+}
+
+type ThingSample = Sample & { readonly form: string; readonly thing: string }
+type Part = {
+  readonly source: Case
+  readonly samples: readonly ThingSample[]
+  readonly missed: Readonly<Record<string, number>>
+}
+
+const listOf = (gold: Gold, kind: string): readonly string[] => (kind === 'tool' ? gold.tools : gold.materials)
+
+/** Things of a case, each told whether a list of the gold has it (each entry once), and how many entries nothing names. */
+const toPart = (source: Case): Part => {
+  const open = Object.fromEntries(KINDS.map(kind => [kind, [...listOf(source.gold, kind)]]))
+  const samples = gatherThings(source.sentences.map(sentence => readSentence(sentence.text))).map(
+    ({ name, features }): ThingSample => {
+      const outcomes = new Set<string>()
+      for (const kind of KINDS) {
+        const list = open[kind] ?? []
+        const at = list.findIndex(other => sameName(name, other))
+        if (at < 0) continue
+        outcomes.add(kind)
+        list.splice(at, 1)
+      }
+      return { name: source.name, form: source.form, features, outcomes, thing: name }
+    },
+  )
+  return { source, samples, missed: Object.fromEntries(KINDS.map(kind => [kind, open[kind]?.length ?? 0])) }
+}
+
+const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
+
+const report = (
+  title: string,
+  parts: readonly Part[],
+  odds: (sample: ThingSample, kind: string) => number,
+  given?: Readonly<Record<string, number>>,
+) =>
+  Object.fromEntries(
+    KINDS.map(kind => {
+      const judged = (form?: string): Judged[] =>
+        parts
+          .filter(({ source }) => form === undefined || source.form === form)
+          .flatMap(({ samples }) =>
+            samples.map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind) })),
+          )
+      const missed = (form?: string) =>
+        parts
+          .filter(({ source }) => form === undefined || source.form === form)
+          .reduce((n, part) => n + (part.missed[kind] ?? 0), 0)
+      const at = given?.[kind] ?? bestThreshold(judged(), missed())
+      const rows = ['vtt', 'raw.srt'].map(form => {
+        const { f1, precision, recall } = f1At(judged(form), at, missed(form))
+        return `${form} F1 ${f1.toFixed(3)} (p ${precision.toFixed(2)} r ${recall.toFixed(2)}) lost ${missed(form)}`
+      })
+      console.log(`${title} ${kind.padEnd(8)} ${rows.join('  ')} at ${at.toFixed(2)}`)
+      if (process.env.SHOW === kind)
+        for (const { source, samples } of parts.filter(part => part.source.form === 'vtt')) {
+          const of = (test: (sample: ThingSample, p: number) => boolean) =>
+            samples
+              .filter(sample => test(sample, sigmoid(odds(sample, kind))))
+              .map(sample => sample.thing)
+              .join(', ')
+          console.log(
+            `${source.name} extra: ${of((s, p) => p >= at && !s.outcomes.has(kind))} | missing: ${of((s, p) => p < at && s.outcomes.has(kind))}`,
+          )
+        }
+      return [kind, at]
+    }),
+  )
+
+/** Fits which things named are tools and materials of the job; prints F1 of the lists on cases left out, and on `tests`. */
+export const fitThings = (all: readonly Case[], tests: readonly Case[]): Model => {
+  // The short talks list tools that are not named in them.
+  const parts = all.filter(one => !one.isOwn).map(toPart)
+  const samples = parts.flatMap(part => part.samples)
+  const names = [...new Set(samples.map(sample => sample.name))]
+  const odds = new Map<ThingSample, Record<string, number>>()
+  for (let fold = 0; fold < 6; fold++) {
+    const out = new Set(names.filter((_, i) => i % 6 === fold))
+    const model = fitOutcomes(
+      samples.filter(sample => !out.has(sample.name)),
+      KINDS,
+      SETTINGS,
+    )
+    for (const sample of samples)
+      if (out.has(sample.name))
+        odds.set(sample, Object.fromEntries(KINDS.map(kind => [kind, oddsOf(model, kind, sample.features)])))
+  }
+  const thresholds = report('left out', parts, (sample, kind) => odds.get(sample)?.[kind] ?? 0)
+  const model = fitOutcomes(samples, KINDS, SETTINGS)
+  if (tests.length > 0)
+    report('test    ', tests.map(toPart), (sample, kind) => oddsOf(model, kind, sample.features), thresholds)
+  const judged = (kind: string): Judged[] =>
+    samples.map(sample => ({ p: sigmoid(odds.get(sample)?.[kind] ?? 0), isTrue: sample.outcomes.has(kind) }))
+  console.log(`${samples.length} things`)
+  return packModel(model, thresholds, Object.fromEntries(KINDS.map(kind => [kind, calibrate(judged(kind))])))
+}
