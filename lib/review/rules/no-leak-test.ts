@@ -31,14 +31,14 @@ const disturbs = ({ mark }: SheetStep): boolean =>
 
 /** Words of a look for leaks that name no place. */
 const PLACELESS = new Set(
-  'leak leakage drip drop weep seep bubble look check inspect watch see show sign water oil fluid fuel gas coolant pressure under underneath below while run engine machine anywhere joint connection fitting union unit system appear come stay dry spray soapy brush test hold minute spot wet floor after before full whole work hot cold start drain machine card bottom side tank pump card cardboard paper tissue hand torch mirror either both disturb place part area outside inside body housing case time first second cycle round mark trace damp minute use lamp clean rag wipe drum motor appliance'.split(
+  'leak leakage drip drop weep seep bubble look check inspect watch see show sign water oil fluid fuel gas coolant pressure under underneath below while run engine machine anywhere joint connection fitting union unit system appear come stay dry spray soapy brush test hold minute spot wet floor after before full whole work hot cold start drain machine card bottom side tank pump card cardboard paper tissue hand torch mirror either both disturb disturbed place part area outside inside body housing case time first second cycle round mark trace damp minute use lamp clean rag wipe drum motor appliance'.split(
     ' ',
   ),
 )
 
 /** Whether a look for leaks is at what was disturbed, or at no one place. */
 const isThere = (text: string, about: ReadonlySet<string>): boolean => {
-  const named = contentStems(text).filter(stem => !PLACELESS.has(stem))
+  const named = contentStems(text).filter(stem => !PLACELESS.has(stem) && !/^(?:leak|drip|weep|seep|bubbl)/.test(stem))
   return named.length === 0 || named.some(stem => about.has(stem))
 }
 
