@@ -19,8 +19,8 @@ export type SoundOptions = {
   readonly onGap?: (at: number, why: string) => void
 }
 
-/** Seconds a piece: small enough for memory (12 MB in stereo), long enough that wrapping costs nothing. */
-const PIECE = 30
+/** Seconds a piece: small enough for memory (8 MB in stereo), long enough that wrapping costs nothing. */
+const PIECE = 20
 
 /** Packets decoded before a piece and thrown away, so that its first samples are right (overlap, bit reservoir). */
 const LEAD_IN: Readonly<Record<string, number>> = { aac: 2, mp3: 12 }
@@ -150,7 +150,7 @@ async function* bySamples(
  * Decodes a track's sound in a stream, piece by piece, in order; never more than two pieces are in memory.
  *
  * @param track of an open input, decodable here
- * @returns pieces of at most about 30 s; the first may start a little before `from`
+ * @returns pieces of at most about 20 s; the first may start a little before `from`
  * @throws the signal's reason when cancelled; spans that can't be decoded are stepped over and told to `onGap`
  */
 export async function* soundPieces(track: InputAudioTrack, options: SoundOptions = {}): AsyncGenerator<SoundPiece> {
