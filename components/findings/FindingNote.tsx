@@ -1,7 +1,9 @@
 'use client'
 
-import { type FormEvent, memo, useId, useState } from 'react'
+import { type FormEvent, memo, useEffect, useId, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { focusMark } from '@/components/ui/focus'
+import { KeyButton } from '@/components/ui/KeyButton'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Finding } from '@/lib/review/rule'
 import { raiseAgain, waiverFor } from '@/lib/review/waiver'
@@ -19,24 +21,39 @@ export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
   const [isWaiving, setWaiving] = useState(false)
   const [reason, setReason] = useState('')
   const id = useId()
+  const note = useRef<HTMLElement>(null)
+  useEffect(() => {
+    if (isChosen) note.current?.scrollIntoView({ block: 'nearest' })
+  }, [isChosen])
   const { rule, level, message, remedy, waived } = finding
+  const perform = (from: Element, edits: readonly Edit[]) => {
+    focusMark(from)
+    onPerform(...edits)
+  }
   const waive = (event: FormEvent) => {
     event.preventDefault()
-    if (reason.trim() !== '') onPerform(waiverFor(finding, reason.trim()))
+    if (reason.trim() !== '') perform(event.currentTarget, [waiverFor(finding, reason.trim())])
   }
   if (waived !== undefined)
     return (
-      <aside className={styles.note} data-level="waived" data-chosen={isChosen} aria-label={`let stand: ${message}`}>
+      <aside
+        ref={note}
+        className={styles.note}
+        data-level="waived"
+        data-chosen={isChosen}
+        aria-label={`let stand: ${message}`}
+      >
         <p>
           <b>let stand</b> {message} <i>Reason: {waived}</i>
         </p>
-        <Button look="quiet" onClick={() => onPerform(raiseAgain(finding))}>
+        <Button look="quiet" onClick={event => perform(event.currentTarget, [raiseAgain(finding)])}>
           Raise it again
         </Button>
       </aside>
     )
   return (
     <aside
+      ref={note}
       className={styles.note}
       data-level={level}
       data-chosen={isChosen}
@@ -47,7 +64,11 @@ export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
         <b>{level}</b> {message}
       </p>
       <div className={styles.row}>
-        {remedy !== undefined && <Button onClick={() => onPerform(...remedy.edits)}>{remedy.label}</Button>}
+        {remedy !== undefined && (
+          <KeyButton keys={isChosen ? 'X' : ''} onClick={event => perform(event.currentTarget, remedy.edits)}>
+            {remedy.label}
+          </KeyButton>
+        )}
         {!isWaiving && (
           <Button look="quiet" onClick={() => setWaiving(true)}>
             Let it stand…
@@ -61,6 +82,7 @@ export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
           onKeyDown={event => {
             if (event.key === 'Escape') {
               event.stopPropagation()
+              focusMark(event.currentTarget)
               setWaiving(false)
             }
           }}

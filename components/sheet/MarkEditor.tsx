@@ -1,13 +1,14 @@
 'use client'
 
-import { Button } from '@/components/ui/Button'
 import { Choice, Field } from '@/components/ui/Field'
+import { focusMark } from '@/components/ui/focus'
+import { KeyButton } from '@/components/ui/KeyButton'
 import { KIND_KEYS, SIGNAL_LEVELS } from '@/components/ui/kinds'
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
-import { formatTime, parseTime } from '@/lib/procedure/time'
 import type { SheetActions } from './actions'
 import { changeMark, setText } from './changes'
+import { EdgeFields } from './EdgeFields'
 import { Reword } from './Reword'
 import { SpecFields } from './SpecFields'
 import { StillFields } from './StillFields'
@@ -17,34 +18,6 @@ type Props = { readonly mark: Mark; readonly steps: readonly Mark[]; readonly ac
 
 /** Kinds whose words a model may propose anew; names of things and of quantities stay. */
 const REWORDABLE: readonly Kind[] = ['step', 'caution', 'check', 'reason', 'symptom']
-
-const exact = (seconds: number): string => {
-  const whole = formatTime(seconds)
-  const rest = Math.round((seconds - Math.floor(seconds + 1e-6)) * 100)
-  return `${whole}.${String(Math.max(0, rest)).padStart(2, '0')}`
-}
-
-const Edges = ({ mark, actions }: Omit<Props, 'steps'>) => {
-  const setEdge = (side: 'start' | 'end') => (typed: string) => {
-    const seconds = parseTime(typed)
-    if (seconds === undefined) return `“${typed}” is no time: write 83.5 or 1:23.5`
-    if (side === 'start' ? seconds >= mark.end : seconds <= mark.start)
-      return side === 'start'
-        ? `must be before the end, ${exact(mark.end)}`
-        : `must be after the start, ${exact(mark.start)}`
-    actions.perform({ do: 'change-mark', id: mark.id, to: { [side]: seconds } })
-    return undefined
-  }
-  return (
-    <div className={styles.fields}>
-      <Field label="From" figures value={exact(mark.start)} onDone={setEdge('start')} />
-      <Field label="To" figures value={exact(mark.end)} onDone={setEdge('end')} />
-      <Button onClick={() => setEdge('start')(String(actions.now()))}>From the playhead</Button>
-      <Button onClick={() => setEdge('end')(String(actions.now()))}>To the playhead</Button>
-      <Button onClick={() => actions.playSpan(mark)}>Play this span</Button>
-    </div>
-  )
-}
 
 const StepFields = ({ mark, steps, actions }: Props) => (
   <div className={styles.fields}>
@@ -60,18 +33,20 @@ const StepFields = ({ mark, steps, actions }: Props) => (
         return undefined
       }}
     />
-    <Button
+    <KeyButton
+      keys="Alt ↑"
       disabled={mark.place === 1}
       onClick={() => actions.perform({ do: 'move-step', id: mark.id, place: (mark.place ?? 1) - 1 })}
     >
       Earlier
-    </Button>
-    <Button
+    </KeyButton>
+    <KeyButton
+      keys="Alt ↓"
       disabled={mark.place === steps.length}
       onClick={() => actions.perform({ do: 'move-step', id: mark.id, place: (mark.place ?? 1) + 1 })}
     >
       Later
-    </Button>
+    </KeyButton>
   </div>
 )
 
@@ -135,19 +110,34 @@ export const MarkEditor = ({ mark, steps, actions }: Props) => (
       />
       {mark.kind !== 'step' && <Belonging mark={mark} steps={steps} actions={actions} />}
     </div>
-    <Edges mark={mark} actions={actions} />
+    <EdgeFields mark={mark} actions={actions} />
     <div className={styles.fields}>
       {mark.pencilled !== undefined && (
-        <Button look="main" onClick={() => actions.perform({ do: 'keep-marks', ids: [mark.id] })}>
+        <KeyButton
+          keys="A"
+          look="main"
+          onClick={event => {
+            // The button goes with what it did: focus stays on the mark.
+            focusMark(event.currentTarget)
+            actions.perform({ do: 'keep-marks', ids: [mark.id] })
+          }}
+        >
           Keep this mark
-        </Button>
+        </KeyButton>
       )}
-      <Button onClick={() => actions.drop(mark.id)}>
+      <KeyButton keys="Delete" onClick={() => actions.drop(mark.id)}>
         {mark.pencilled === undefined ? 'Rub this mark out' : 'Drop this mark'}
-      </Button>
-      <Button look="quiet" onClick={() => actions.choose(undefined)}>
+      </KeyButton>
+      <KeyButton
+        keys="Esc"
+        look="quiet"
+        onClick={event => {
+          focusMark(event.currentTarget)
+          actions.choose(undefined)
+        }}
+      >
         Done
-      </Button>
+      </KeyButton>
     </div>
   </section>
 )

@@ -33,6 +33,9 @@ type Drawn = {
   readonly last: boolean
 }
 
+/** A lane's place from the text outwards; its width is the style sheet's. */
+const laneOf = ({ lane }: Bracket): string => `calc(${lane} * var(--lane))`
+
 /** Where the brackets stand, in pixels from the top of the text. */
 const measure = (
   text: HTMLElement,
@@ -101,7 +104,7 @@ const Plain = (props: Props) => {
               data-pencilled={bracket.isPencilled}
               data-chosen={bracket.id === chosen}
               data-mark={bracket.id}
-              style={{ top, height, left: bracket.lane * 22 }}
+              style={{ top, height, left: laneOf(bracket) }}
               title={bracket.label}
               aria-label={bracket.label}
               onClick={() => onChoose(bracket.id)}
@@ -114,7 +117,7 @@ const Plain = (props: Props) => {
                 key="start"
                 className={styles.edge}
                 data-edge="start"
-                style={{ top: top - 6, left: bracket.lane * 22 }}
+                style={{ top: top - 18, left: laneOf(bracket) }}
               />
             ),
             bracket.id === chosen && last && (
@@ -122,7 +125,7 @@ const Plain = (props: Props) => {
                 key="end"
                 className={styles.edge}
                 data-edge="end"
-                style={{ top: top + height - 6, left: bracket.lane * 22 }}
+                style={{ top: top + height - 6, left: laneOf(bracket) }}
               />
             ),
           ])}
