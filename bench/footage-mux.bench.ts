@@ -1,11 +1,14 @@
 import { execFileSync } from 'node:child_process'
 import { createWriteStream, openAsBlob } from 'node:fs'
-import { mkdtemp, readFile, rm, stat, writeFile } from 'node:fs/promises'
+import { mkdtemp, open, readFile, rm, stat, truncate, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Writable } from 'node:stream'
-import type { MuxTexts } from '@/lib/footage/lay-out'
-import { muxTexts } from '@/lib/footage/mux'
+import { childrenOf } from '@/lib/footage/boxes'
+import { copyStream } from '@/lib/footage/copy-stream'
+import { layOut, type MuxTexts } from '@/lib/footage/lay-out'
+import { readMovie } from '@/lib/footage/movie'
+import { type Muxed, muxTexts } from '@/lib/footage/mux'
 import { footagePage } from '../tests/lib/footage/browser'
 import type { Bench, BenchRow } from './row'
 
@@ -62,6 +65,59 @@ const muxTo = async (from: string, to: string): Promise<void> => {
   await muxed.value.stream().pipeTo(Writable.toWeb(createWriteStream(to)))
 }
 
+/** Writes a stream without its zeros: they become a hole in the file. */
+const writeSparse = async (stream: ReadableStream<Uint8Array>, to: string): Promise<void> => {
+  const file = await open(to, 'w')
+  let at = 0
+  for await (const chunk of stream) {
+    if (chunk.some(byte => byte !== 0)) await file.write(chunk, 0, chunk.length, at)
+    at += chunk.length
+  }
+  await file.truncate(at)
+  await file.close()
+}
+
+/** Footage whose media stand past 4 GB, behind an empty box, with its index in front. */
+const pastFourGigabytes = async (path: (name: string) => string): Promise<BenchRow[]> => {
+  ffmpeg('-i', path('part.mp4'), '-t', '2', '-c', 'copy', '-movflags', '+faststart', path('short.mp4'))
+  const short = await readFile(path('short.mp4'))
+  const media = short.indexOf('mdat') - 4
+  const hole = 2 ** 32 + 2 ** 28
+  await writeFile(path('hole'), Buffer.from([0, 0, 0, 1, 0x66, 0x72, 0x65, 0x65, 0, 0, 0, 1, 0x10, 0, 0, 0]))
+  await truncate(path('hole'), hole)
+  // The tables of ffmpeg have 32 bits here: laid out by our own hand first, then read again as a file of 4.6 GB.
+  const empty = await openAsBlob(path('hole'))
+  const boxes = childrenOf(short, 0, short.length).boxes
+  const slots = boxes.map(old => ({
+    old,
+    parts: [...(old.start === media ? [empty] : []), new Uint8Array(short.subarray(old.start, old.end))],
+  }))
+  const index = boxes.find(({ type }) => type === 'moov')
+  const movie = index && readMovie(new Uint8Array(short.subarray(index.start, index.end)))
+  if (movie === undefined) throw new Error('no index')
+  await writeSparse(copyStream(layOut(slots, movie, { chapters: [], captions: [] }), 'large.mp4'), path('large.mp4'))
+  const large = await openAsBlob(path('large.mp4'))
+  let copy: Muxed | undefined
+  const planned = await seconds(async () => {
+    const muxed = await muxTexts(large, 'large.mp4', TEXTS)
+    copy = muxed.ok ? muxed.value : undefined
+  })
+  if (copy === undefined) throw new Error('refused')
+  await writeSparse(copy.stream(), path('large-copy.mp4'))
+  const same = ['large.mp4', 'large-copy.mp4'].filter(name => packets(path(name)) === packets(path('short.mp4')))
+  const captions = ffmpeg('-i', path('large-copy.mp4'), '-map', '0:s', '-f', 'webvtt', '-').split('-->').length - 1
+  return [
+    { what: 'a copy of 4.6 GB planned', value: planned * 1000, unit: 'ms', against: 'opening under 1,000 ms' },
+    {
+      what: 'files past 4 GB whose packets are not the original’s',
+      value: 2 - same.length,
+      unit: 'count',
+      against: '0',
+    },
+    { what: 'captions read back from past 4 GB', value: captions, unit: 'count', against: '1 (2 s of footage)' },
+  ]
+}
+
 /** The same in Chromium, written to the browser's own disk. @returns seconds, and most memory of the page's process in MB */
 const inPage = async (file: string): Promise<{ took: number; memory: number }> => {
   const page = await footagePage('tests/lib/footage/mux-page.ts')
@@ -106,10 +162,17 @@ export const bench: Bench = {
         const native = () => ffmpeg(...inputs, ...maps, path(`native-${name}`))
         const before = process.memoryUsage().rss
         let most = 0
-        const watch = setInterval(() => (most = Math.max(most, process.memoryUsage().rss - before)), 20)
-        const own = await seconds(() => muxTo(path(name), path(`own-${name}`)))
+        const watch = setInterval(() => {
+          most = Math.max(most, process.memoryUsage().rss - before)
+        }, 20)
+        // Best of two each, in turn: the disk is not ours alone.
+        const [owns, peers]: [number[], number[]] = [[], []]
+        for (let i = 0; i < 2; i++) {
+          owns.push(await seconds(() => muxTo(path(name), path(`own-${name}`))))
+          peers.push(await seconds(native))
+        }
         clearInterval(watch)
-        const peer = await seconds(native)
+        const [own, peer] = [Math.min(...owns), Math.min(...peers)]
         rows.push(
           { what: `texts into 1 GB, ${where}`, value: own, unit: 's' },
           { what: `against native ffmpeg (${peer.toFixed(1)} s)`, value: own / peer, unit: 'x', against: 'at most 3' },
@@ -124,6 +187,7 @@ export const bench: Bench = {
         })
         await Promise.all([rm(path(`own-${name}`)), rm(path(`native-${name}`))])
       }
+      rows.push(...(await pastFourGigabytes(path)))
       const { took, memory } = await inPage(path('start.mp4'))
       rows.push(
         { what: 'the same in Chromium, to the browser’s own disk', value: took, unit: 's' },

@@ -28,7 +28,8 @@ type Step = { readonly picture: Picture; readonly by: number }
 /**
  * Finds changes of the picture in a stream of small frames: cuts, and a view that comes back as another after black.
  * Flashes, light turned up and down, fades and moves of the camera don't count. Sees brightness only: two views that
- * differ in nothing but colour or exposure are one to it.
+ * differ in nothing but colour or exposure are one to it. A dissolve that takes longer than the frames are apart is not
+ * found, nor a view that stands for less than half a second.
  *
  * @returns `push` takes the next frame, in order of time, about 5 a second, all of one size, and gives the changes that
  *   are certain by now; `end` gives the rest. Keeps a dozen frames.
