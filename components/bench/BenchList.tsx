@@ -10,6 +10,7 @@ import styles from './bench.module.css'
 import { openDemo } from './demo'
 import { chooseFiles, filesOfDrop, type GivenFile } from './given'
 import { benchStore, layOnBench } from './laying'
+import { ShopRulesPlace } from './ShopRulesPlace'
 
 /** The bench: what is being worked on, and the place to lay something new. */
 export const BenchList = () => {
@@ -101,6 +102,7 @@ export const BenchList = () => {
         <h2>On the bench</h2>
         {entries === undefined ? <p>Looking</p> : <BenchRows entries={entries} onChanged={refresh} />}
       </section>
+      <ShopRulesPlace />
       <footer className={styles.listFoot}>
         <p>
           Tellwright helps to write a procedure down; it does not make one safe. The maker's service manual, local codes

@@ -1,5 +1,6 @@
 'use client'
 
+import dynamic from 'next/dynamic'
 import Link from 'next/link'
 import { useState } from 'react'
 import { Button } from '@/components/ui/Button'
@@ -7,6 +8,8 @@ import { formatTime } from '@/lib/procedure/time'
 import type { BenchEntry } from '@/lib/store/store'
 import styles from './bench.module.css'
 import { benchStore } from './laying'
+
+const ServiceDialog = dynamic(() => import('./ServiceDialog').then(module => module.ServiceDialog))
 
 const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' })
 
@@ -22,39 +25,63 @@ type Props = { readonly entries: readonly BenchEntry[]; readonly onChanged: () =
 /** The recordings in work, newest change first. */
 export const BenchRows = ({ entries, onChanged }: Props) => {
   const [leaving, setLeaving] = useState<string>()
+  const [together, setTogether] = useState<ReadonlySet<string>>(new Set())
+  const [isService, setService] = useState(false)
   if (entries.length === 0) return <p className={styles.quiet}>Nothing lies on the bench yet.</p>
+  const toggle = (id: string) => {
+    const next = new Set(together)
+    if (!next.delete(id)) next.add(id)
+    setTogether(next)
+  }
+  const several = entries.filter(entry => together.has(entry.id))
   return (
-    <ul className={styles.rows}>
-      {entries.map(entry => (
-        <li key={entry.id} className={styles.row}>
-          <Link href={`/bench?recording=${encodeURIComponent(entry.id)}`} prefetch={false} className={styles.rowName}>
-            {nameOf(entry)}
-          </Link>
-          <span>{entry.equipment}</span>
-          <span className={styles.figures}>{formatTime(entry.seconds)}</span>
-          <span>{marksWords(entry)}</span>
-          <span className={styles.quiet}>changed {day.format(entry.changed)}</span>
-          {leaving === entry.id ? (
-            <span className={styles.rowSure}>
-              <Button onClick={() => void benchStore().remove(entry.id).then(onChanged)}>
-                Yes, take it off for good
+    <>
+      <ul className={styles.rows}>
+        {entries.map(entry => (
+          <li key={entry.id} className={styles.row}>
+            <input
+              type="checkbox"
+              checked={together.has(entry.id)}
+              onChange={() => toggle(entry.id)}
+              aria-label={`Take ${entry.title} into a service`}
+            />
+            <Link href={`/bench?recording=${encodeURIComponent(entry.id)}`} prefetch={false} className={styles.rowName}>
+              {nameOf(entry)}
+            </Link>
+            <span>{entry.equipment}</span>
+            <span className={styles.figures}>{formatTime(entry.seconds)}</span>
+            <span>{marksWords(entry)}</span>
+            <span className={styles.quiet}>changed {day.format(entry.changed)}</span>
+            {leaving === entry.id ? (
+              <span className={styles.rowSure}>
+                <Button onClick={() => void benchStore().remove(entry.id).then(onChanged)}>
+                  Yes, take it off for good
+                </Button>
+                {/* The button pressed is gone: focus stays here, on the answer that loses nothing. */}
+                <Button look="quiet" autoFocus onClick={() => setLeaving(undefined)}>
+                  Leave it
+                </Button>
+              </span>
+            ) : (
+              <Button
+                look="quiet"
+                onClick={() => setLeaving(entry.id)}
+                aria-label={`Take ${nameOf(entry)} off the bench`}
+              >
+                Take off the bench
               </Button>
-              {/* The button pressed is gone: focus stays here, on the answer that loses nothing. */}
-              <Button look="quiet" autoFocus onClick={() => setLeaving(undefined)}>
-                Leave it
-              </Button>
-            </span>
-          ) : (
-            <Button
-              look="quiet"
-              onClick={() => setLeaving(entry.id)}
-              aria-label={`Take ${nameOf(entry)} off the bench`}
-            >
-              Take off the bench
-            </Button>
-          )}
-        </li>
-      ))}
-    </ul>
+            )}
+          </li>
+        ))}
+      </ul>
+      {entries.length > 1 && (
+        <div className={styles.dropRow}>
+          <Button disabled={several.length < 2} onClick={() => setService(true)}>
+            {several.length < 2 ? 'Tick two or more for one packet' : `One packet of these ${several.length} jobs`}
+          </Button>
+        </div>
+      )}
+      {isService && <ServiceDialog entries={several} onClose={() => setService(false)} />}
+    </>
   )
 }

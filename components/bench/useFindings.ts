@@ -1,21 +1,29 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Project } from '@/lib/procedure/project'
 import type { Transcript } from '@/lib/procedure/recording'
+import type { ShopRules } from '@/lib/review/shop'
 import type { FromReviewer, ToReviewer } from './review.worker'
+import { loadShopRules } from './shop-rules'
 
 const NONE: FromReviewer = { findings: [], coverage: { instructing: 0, covered: 0, share: 1, left: [] } }
 
 /** One review in work at most; the newest project waits, older ones are passed over. */
 const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
   const worker = new Worker(new URL('./review.worker.ts', import.meta.url), { type: 'module' })
+  let rules: ShopRules | undefined
   let known: Transcript | null | undefined
   let waiting: Project | undefined
   let isBusy = false
   const send = (project: Project) => {
     const { transcript } = project.recording
     const light = { ...project, recording: { ...project.recording, transcript: null } }
-    const message: ToReviewer = { project: light, ...(transcript === known ? {} : { transcript }) }
+    const message: ToReviewer = {
+      project: light,
+      ...(transcript === known ? {} : { transcript }),
+      ...(rules === undefined ? {} : { rules }),
+    }
     known = transcript
+    rules = undefined
     isBusy = true
     worker.postMessage(message)
   }
@@ -29,6 +37,10 @@ const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
     }
   }
   return {
+    /** Rules go with the next review. */
+    goBy: (own: ShopRules) => {
+      rules = own
+    },
     review: (project: Project) => {
       if (isBusy) waiting = project
       else send(project)
@@ -40,17 +52,27 @@ const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
 /** The findings of a project and what its marks leave over of the talk, live; reviewed in a worker. */
 export const useFindings = (project: Project): FromReviewer => {
   const [reviewed, setReviewed] = useState(NONE)
+  const [isRuled, setRuled] = useState(false)
   const reviewer = useRef<ReturnType<typeof openReviewer>>(undefined)
   useEffect(() => {
-    reviewer.current = openReviewer(setReviewed)
+    const opened = openReviewer(setReviewed)
+    reviewer.current = opened
+    loadShopRules()
+      .then(own => {
+        if (own === undefined) return
+        opened.goBy(own)
+        setRuled(true)
+      })
+      .catch(() => undefined)
     return () => {
       reviewer.current?.close()
       reviewer.current = undefined
     }
   }, [])
   const isEmpty = project.marks.length === 0
+  // biome-ignore lint/correctness/useExhaustiveDependencies: reviewed anew when the shop's rules arrive
   useEffect(() => {
     if (!isEmpty) reviewer.current?.review(project)
-  }, [project, isEmpty])
+  }, [project, isEmpty, isRuled])
   return isEmpty ? NONE : reviewed
 }

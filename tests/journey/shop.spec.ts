@@ -1,0 +1,44 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from '@playwright/test'
+import { lay, openDemo, sheetOf, talkOf, tempFile, vtt } from './bench'
+
+test('several recordings become one packet in the order given', async ({ page }) => {
+  await lay(page, tempFile('lid.vtt', vtt('Take the lid off.')))
+  await expect(talkOf(page)).toBeVisible()
+  await openDemo(page)
+  await page.goto('/')
+  await page.getByRole('checkbox', { name: /Turn the knives/ }).check()
+  await page.getByRole('checkbox', { name: /lid into/ }).check()
+  await page.getByRole('button', { name: 'One packet of these 2 jobs' }).click()
+  await page.getByLabel('Title of the service').fill('Spring service')
+  await page.getByRole('button', { name: /^lid: earlier/ }).click()
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save one packet of 2 jobs' }).click()
+  const got = await download
+  expect(got.suggestedFilename()).toBe('spring-service.zip')
+  const zip = readFileSync(await got.path()).toString('latin1')
+  expect(zip).toContain('1-lid/')
+  expect(zip).toContain('2-turn-the-knives')
+  expect(zip).toContain('service.md')
+})
+
+test('the shop’s own rules hold for reviews here; a faulty file is refused with its path', async ({ page }) => {
+  await page.goto('/')
+  const field = page.getByLabel('Rules file')
+  await field.setInputFiles(
+    tempFile(
+      'rules.json',
+      JSON.stringify({ format: 'tellwright-rules', version: 1, levels: { 'spec-no-tolerance': 'loud' } }),
+    ),
+  )
+  await expect(page.locator('[role="alert"]').first()).toContainText('levels')
+  const rules = {
+    format: 'tellwright-rules',
+    version: 1,
+    phrases: [{ phrase: 'zebra stripes', level: 'stop', why: 'house rule' }],
+  }
+  await field.setInputFiles(tempFile('rules.json', JSON.stringify(rules)))
+  await expect(page.getByText('Reviews here go by rules.json as well.')).toBeVisible()
+  await openDemo(page)
+  await expect(sheetOf(page).getByText(/zebra stripes/)).toBeVisible()
+})
