@@ -39,13 +39,17 @@ const spokenOf = (
 const check = ({ sheet }: Subject): readonly Found[] => {
   const index = stemIndex(sheet.steps)
   const found = new Map<Mark, SheetStep>()
+  // Where the danger is only hinted at, lateness is arguable.
+  const hinted = new Set<Mark>()
   for (const { step, isPlain, last, cautions, protectedFrom } of presences(sheet)) {
     const by = isPlain ? step.number : last.number
     const [first] = cautions
     const isInTime =
       cautions.some(({ number }) => number <= by) || (protectedFrom !== undefined && protectedFrom <= step.number)
-    if (first !== undefined && !isInTime && (isPlain || isApart(first.mark, first.number, index)))
+    if (first !== undefined && !isInTime && (isPlain || isApart(first.mark, first.number, index))) {
       found.set(first.mark, step)
+      if (!isPlain) hinted.add(first.mark)
+    }
   }
   for (const { number, cautions } of sheet.steps)
     for (const caution of cautions) {
@@ -57,6 +61,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
     }
   return [...found].map(([caution, step]) => ({
     place: atMark(caution),
+    ...(hinted.has(caution) ? { level: 'consider' as const } : {}),
     message: `The ${caution.level ?? 'caution'} ${quote(caution)} stands after step ${step.number}, ${quote(step.mark)}, which brings the danger. Move it before that step.`,
     remedy: attachTo(caution, step.mark, step.number),
   }))
