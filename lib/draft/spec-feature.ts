@@ -4,6 +4,7 @@ import { type Reading as Limit, readQuantities } from '@/lib/quantity/read'
 import { voteSystem } from '@/lib/quantity/system-vote'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
+import { settleQuantity } from './settle'
 
 /** A limit read in a sentence that may be a spec of the job, with what tells whether it is one. */
 export type LimitFound = {
@@ -143,7 +144,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         .join(' ')
     const limits = readQuantities(sentence.text, { context }).filter(limit => limit.equivalentOf === undefined)
     for (const limit of limits) {
-      const quantity = withUnit(limit, recent)
+      const quantity = settleQuantity(limit, sentence.text, recent, system)
       const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other, quantity))
       found.push({
         sentence: i,
@@ -157,18 +158,4 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     }
   })
   return found
-}
-
-/** Units that a bare number can take over from one said before. */
-const INHERITED = new Set(['torque', 'length', 'pressure', 'temperature', 'voltage', 'current', 'resistance'])
-const sizeOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
-
-const withUnit = (limit: Limit, recent: readonly Quantity[]): Quantity => {
-  const { quantity } = limit
-  if (quantity.unit !== undefined || !hasNumber(quantity)) return quantity
-  const value = sizeOf(quantity)
-  const like = recent.findLast(
-    other => INHERITED.has(toDimension(other.unit) ?? '') && value / sizeOf(other) < 3 && value / sizeOf(other) > 1 / 3,
-  )
-  return like?.unit === undefined ? quantity : { ...quantity, unit: like.unit }
 }

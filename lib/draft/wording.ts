@@ -33,6 +33,12 @@ const fromNominal = (reading: Reading, clause: Clause): string | undefined => {
   const thing = sayTokens(text, tokens, clause.start, at)
   if (thing === '') return undefined
   const rest = sayTokens(text, tokens, at, clause.to)
+  // "No grease on the faces": the lead-in skipped "no", which must never get lost.
+  const lead = tokens[clause.start - 1]
+  const isRefused =
+    lead !== undefined && /^(?:no|not|never)$/.test(lead.word) && tokens[clause.start]?.isAfterPause === false
+  const refused = /^(?:no|not|never)\s+(.+)$/i.exec(thing)?.[1] ?? (isRefused ? thing : undefined)
+  if (refused !== undefined) return `do not use ${refused.toLowerCase()} ${rest}`
   const words = rest.toLowerCase().split(' ')
   const [first = '', second = ''] = words
   const tail = words.slice(first === 'back' ? 2 : 1).join(' ')
@@ -118,7 +124,7 @@ const phraseOf = (reading: Reading, clause: Clause): string | undefined => {
       : clause.frame === 'passive'
         ? fromPassive(reading, clause)
         : fromVerb(reading, clause)
-  if (said === undefined || said.split(' ').length < 2) return undefined
+  if (said === undefined || said.split(' ').length < 2 || /^(?:strike|scratch) that\b/.test(said)) return undefined
   return clause.isNegated ? `do not ${said.replace(/^not /, '')}` : said
 }
 

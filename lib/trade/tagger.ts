@@ -249,6 +249,9 @@ const pointerTag = (word: string, closed: Tag, next: Piece | undefined): Tag => 
   return isThird || !['number', undefined].includes(closedTag(next.word)) ? 'pronoun' : 'determiner'
 }
 
+const takesObject = (next: Piece | undefined): boolean =>
+  next !== undefined && !next.isAfterPause && ['determiner', 'pronoun', 'number'].includes(closedTag(next.word) ?? '')
+
 const tagOf = (
   list: readonly Piece[],
   i: number,
@@ -260,6 +263,12 @@ const tagOf = (
   const [previous, next] = [list[i - 1], list[i + 1]]
   if (word === 'cause' && (isAfterPause || before !== 'determiner') && words.SUBJECTS.has(next?.word ?? ''))
     return { tag: 'cause' }
+  if (
+    (word === 'open' || word === 'shut') &&
+    takesObject(next) &&
+    (isAfterPause || before === 'filler' || (previous !== undefined && BEFORE_VERB.has(previous.word)))
+  )
+    return { tag: 'verb', base: word }
   const closed = closedTag(word)
   if (closed === 'pronoun' || closed === 'determiner') return { tag: pointerTag(word, closed, next) }
   if (closed === 'modal' && (word === 'can' || word === 'will') && before === 'determiner') return { tag: 'noun' }
