@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { BASES, KINDS, LEVELS } from '@/lib/procedure/kinds'
-import { type Mark } from '@/lib/procedure/mark'
+import type { Mark } from '@/lib/procedure/mark'
 import { emptyProject, type Project } from '@/lib/procedure/project'
 
 const moment = fc.integer({ min: 0, max: 36_000_00 }).map(hundredths => hundredths / 100)

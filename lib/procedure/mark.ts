@@ -26,7 +26,6 @@ export const pencilSchema = openObject({
   /** What only the user can answer, such as the name of "this guy". */
   question: z.string().exactOptional(),
 })
-export type Pencil = z.infer<typeof pencilSchema>
 
 /** A still taken for a step; the picture itself is kept beside the project, named by `file`. */
 export const stillSchema = openObject({

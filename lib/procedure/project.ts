@@ -36,7 +36,6 @@ export type Waiver = z.infer<typeof waiverSchema>
 
 /** A drafted mark the user dropped: drafting again leaves it out. */
 export const droppedSchema = openObject({ kind: kindSchema, start: z.number(), end: z.number(), text: z.string() })
-export type Dropped = z.infer<typeof droppedSchema>
 
 /** The project file, version 1. */
 export const projectSchema = openObject({

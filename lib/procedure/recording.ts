@@ -48,7 +48,6 @@ export const recordingSchema = openObject({
   footage: footageSchema.nullable(),
   transcript: transcriptSchema.nullable(),
 })
-export type Recording = z.infer<typeof recordingSchema>
 
 /** @returns the words of a cue as the user corrected them, or as the file had them. */
 export const cueText = (cue: Cue): string => cue.corrected ?? cue.text

@@ -7,9 +7,6 @@ export const sharedTime = (a: Span, b: Span): number => Math.max(0, Math.min(a.e
 /** @returns seconds between two spans; 0 when they touch or overlap. */
 export const gapBetween = (a: Span, b: Span): number => Math.max(0, a.start - b.end, b.start - a.end)
 
-/** @returns whether the moment lies in [start, end). */
-export const holds = (span: Span, at: number): boolean => at >= span.start && at < span.end
-
 /**
  * A moment for people: `0:07`, `12:34`, `1:02:03`.
  *

@@ -43,7 +43,6 @@ export const CAUSES = set("because, since, 'cause, cos, coz, otherwise, therefor
 export const QUESTION_WORDS = set(
   "what, why, how, who, where, which, when, what's, how's, why's, where's, who's, whose",
 )
-export const COPULAS = set("is, are, was, were, be, 's, 're, 'm, am, isn't, aren't")
 export const TIME_PAST = set(
   'yesterday, ago, once, earlier, used, last, previously, before, already, back, formerly, years, year, decade, childhood, apprentice, apprenticeship',
 )

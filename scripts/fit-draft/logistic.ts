@@ -49,7 +49,7 @@ export const fitLogistic = (
 }
 
 /** Probability that the outcome holds. */
-export const probabilityOf = (weights: Float64Array, features: readonly number[]): number => {
+const probabilityOf = (weights: Float64Array, features: readonly number[]): number => {
   let z = 0
   for (const j of features) z += weights[j] ?? 0
   return 1 / (1 + Math.exp(-z))
