@@ -48,13 +48,6 @@ export const fitLogistic = (
   return w.map((value, j) => value * (s[j] as number))
 }
 
-/** Probability that the outcome holds. */
-const probabilityOf = (weights: Float64Array, features: readonly number[]): number => {
-  let z = 0
-  for (const j of features) z += weights[j] ?? 0
-  return 1 / (1 + Math.exp(-z))
-}
-
 export type Judged = { readonly p: number; readonly isTrue: boolean; readonly weight?: number }
 
 /** F1 over judged examples at a threshold, `missed` more true ones being out of reach. */
