@@ -124,7 +124,8 @@ test('[F42] finds cuts between the test pictures of ffmpeg, plain colours and a 
     [`smptebars=${size}`, 2.5],
     [`color=c=navy:${size}`, 2],
     [`color=c=orange:${size}`, 2],
-    [`gradients=${size}:seed=3`, 3],
+    // Its colours and points are given: left to itself this source is another picture in every run, seed or not.
+    [`gradients=${size}:c0=white:c1=black:x0=20:y0=20:x1=600:y1=330:nb_colors=2:seed=3`, 3],
     [`rgbtestsrc=${size}`, 2.3],
   ] as const
   const inputs = sources.flatMap(([source, seconds]) => ['-t', String(seconds), '-f', 'lavfi', '-i', source])
