@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from '@playwright/test'
 import { lay, stayHome, talkOf, tempFile, vtt } from './bench'
 
@@ -40,13 +41,8 @@ test('every answer carries a policy that lets nothing out, and no request goes e
 test('footage is asked for again where the browser cannot reopen it, and another file is told apart', async ({
   page,
 }) => {
-  await page.goto('/')
-  const [project, footage] = await page.evaluate(async () => {
-    const text = async (path: string) => (await fetch(path)).text()
-    const bytes = new Uint8Array(await (await fetch('/demo/demo.mp4')).arrayBuffer())
-    return [await text('/demo/demo.tellwright.json'), [...bytes]] as const
-  })
-  const film = Uint8Array.from(footage)
+  const project = readFileSync('public/demo/demo.tellwright.json', 'utf8')
+  const film = Uint8Array.from(readFileSync('public/demo/demo.mp4'))
   await lay(page, tempFile('demo.tellwright.json', project))
   await expect(page.getByText("can't reopen it by itself")).toBeVisible()
   const field = page.getByLabel('Footage file')

@@ -4,7 +4,7 @@ import { arrowLines, insidePicture } from '@/lib/footage/draw'
 
 const share = fc.double({ min: -3, max: 3, noNaN: true })
 
-test('[F60] whatever a hand does, a shape stays inside the picture and large enough to grip', () => {
+test('[F33] whatever a hand does, a shape stays inside the picture and large enough to grip', () => {
   fc.assert(
     fc.property(fc.constantFrom('ring', 'arrow', 'crop'), share, share, share, share, (is, x, y, w, h) => {
       const shape = insidePicture({ is, x, y, w, h })
@@ -20,7 +20,7 @@ test('[F60] whatever a hand does, a shape stays inside the picture and large eno
   )
 })
 
-test('[F60] the barbs of an arrow lie behind its head, one on each side', () => {
+test('[F33] the barbs of an arrow lie behind its head, one on each side', () => {
   const [tail, head, left, again, right] = arrowLines(0, 0, 10, 0, 2)
   expect([tail, head, again]).toEqual([
     [0, 0],
