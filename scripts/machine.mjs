@@ -40,6 +40,7 @@ const PROGRAMS = [
   ['espeak-ng', 'espeak-ng'],
   ['sox', 'sox'],
   ['unzip', 'unzip'],
+  ['pdftotext', 'poppler-utils'],
   ['xmllint', 'libxml2-utils'],
 ]
 

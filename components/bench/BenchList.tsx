@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation'
 import { useCallback, useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { FileInput } from '@/components/ui/FileInput'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { BenchEntry } from '@/lib/store/store'
 import { BenchRows } from './BenchRows'
@@ -77,18 +78,11 @@ export const BenchList = () => {
           <Button disabled={isBusy} onClick={() => void demo()}>
             Open the demo
           </Button>
-          <input
+          <FileInput
             ref={input}
-            type="file"
-            multiple
-            className="apart"
-            tabIndex={-1}
-            aria-label="Footage, transcript or project file"
-            onChange={event => {
-              const files = [...(event.target.files ?? [])].map(file => ({ file }))
-              event.target.value = ''
-              void lay(files)
-            }}
+            label="Footage, transcript or project file"
+            isMultiple
+            onFiles={files => void lay(files.map(file => ({ file })))}
           />
           {isBusy && <span role="status">Reading</span>}
         </div>

@@ -2,6 +2,7 @@
 
 import { useRef } from 'react'
 import { Button } from '@/components/ui/Button'
+import { FileInput } from '@/components/ui/FileInput'
 import type { Footage } from '@/lib/procedure/recording'
 import styles from './bench.module.css'
 import { chooseFiles, filesOfDrop } from './given'
@@ -54,18 +55,7 @@ export const FootagePlace = ({ footage, found }: Props) => {
       >
         Choose the footage
       </Button>
-      <input
-        ref={input}
-        type="file"
-        className="apart"
-        tabIndex={-1}
-        aria-label="Footage file"
-        onChange={event => {
-          const file = event.target.files?.[0]
-          event.target.value = ''
-          if (file !== undefined) void take({ file })
-        }}
-      />
+      <FileInput ref={input} label="Footage file" onFiles={([file]) => file && void take({ file })} />
     </section>
   )
 }

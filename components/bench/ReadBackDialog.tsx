@@ -3,6 +3,7 @@
 import { useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
+import { FileInput } from '@/components/ui/FileInput'
 import type { Edit } from '@/lib/procedure/edit'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
@@ -42,19 +43,7 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
         <Button look={comparison === undefined ? 'main' : 'plain'} onClick={() => input.current?.click()}>
           Choose the edited sheet
         </Button>
-        <input
-          ref={input}
-          type="file"
-          className="apart"
-          tabIndex={-1}
-          aria-label="File of the edited sheet"
-          accept=".md,text/markdown"
-          onChange={event => {
-            const file = event.target.files?.[0]
-            event.target.value = ''
-            void take(file)
-          }}
-        />
+        <FileInput ref={input} label="File of the edited sheet" onFiles={([file]) => void take(file)} />
       </p>
       {problem !== undefined && <p role="alert">{problem}</p>}
       {comparison !== undefined && (

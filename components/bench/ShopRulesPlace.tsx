@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { FileInput } from '@/components/ui/FileInput'
 import { formatProblem } from '@/lib/procedure/problem'
 import styles from './bench.module.css'
 import { dropShopRules, keepShopRules, keptRules } from './shop-rules'
@@ -40,18 +41,7 @@ export const ShopRulesPlace = () => {
             Do without
           </Button>
         )}
-        <input
-          ref={input}
-          type="file"
-          className="apart"
-          tabIndex={-1}
-          aria-label="Rules file"
-          onChange={event => {
-            const file = event.target.files?.[0]
-            event.target.value = ''
-            void take(file)
-          }}
-        />
+        <FileInput ref={input} label="Rules file" onFiles={([file]) => void take(file)} />
       </div>
       {problem !== undefined && (
         <p role="alert" className={styles.listProblem}>

@@ -2,6 +2,7 @@
 
 import { useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { FileInput } from '@/components/ui/FileInput'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Transcript } from '@/lib/procedure/recording'
 import styles from './bench.module.css'
@@ -42,18 +43,7 @@ export const TranscriptPlace = ({ onTranscript, onNotice }: Props) => {
       <Button look="main" onClick={() => input.current?.click()}>
         Choose a transcript
       </Button>
-      <input
-        ref={input}
-        type="file"
-        className="apart"
-        tabIndex={-1}
-        aria-label="Transcript file"
-        onChange={event => {
-          const file = event.target.files?.[0]
-          event.target.value = ''
-          void take(file && { file })
-        }}
-      />
+      <FileInput ref={input} label="Transcript file" onFiles={([file]) => file && void take({ file })} />
       {problem !== undefined && <p role="alert">{problem}</p>}
     </section>
   )
