@@ -10,6 +10,7 @@ import { layOut, type MuxTexts } from '@/lib/footage/lay-out'
 import { readMovie } from '@/lib/footage/movie'
 import { type Muxed, muxTexts } from '@/lib/footage/mux'
 import { footagePage } from '../tests/lib/footage/browser'
+import { FileBlob } from './file-blob'
 import type { Bench, BenchRow } from './row'
 
 /** Size of the footage, bytes. */
@@ -86,7 +87,7 @@ const pastFourGigabytes = async (path: (name: string) => string): Promise<BenchR
   await writeFile(path('hole'), Buffer.from([0, 0, 0, 1, 0x66, 0x72, 0x65, 0x65, 0, 0, 0, 1, 0x10, 0, 0, 0]))
   await truncate(path('hole'), hole)
   // The tables of ffmpeg have 32 bits here: laid out by our own hand first, then read again as a file of 4.6 GB.
-  const empty = await openAsBlob(path('hole'))
+  const empty = FileBlob.open(path('hole'))
   const boxes = childrenOf(short, 0, short.length).boxes
   const slots = boxes.map(old => ({
     old,
@@ -96,14 +97,16 @@ const pastFourGigabytes = async (path: (name: string) => string): Promise<BenchR
   const movie = index && readMovie(new Uint8Array(short.subarray(index.start, index.end)))
   if (movie === undefined) throw new Error('no index')
   await writeSparse(copyStream(layOut(slots, movie, { chapters: [], captions: [] }), 'large.mp4'), path('large.mp4'))
-  const large = await openAsBlob(path('large.mp4'))
+  const large = FileBlob.open(path('large.mp4'))
   let copy: Muxed | undefined
   const planned = await seconds(async () => {
     const muxed = await muxTexts(large, 'large.mp4', TEXTS)
     copy = muxed.ok ? muxed.value : undefined
   })
-  if (copy === undefined) throw new Error('refused')
+  if (copy === undefined) throw new Error('the file of 4.6 GB was refused')
   await writeSparse(copy.stream(), path('large-copy.mp4'))
+  empty.close()
+  large.close()
   const same = ['large.mp4', 'large-copy.mp4'].filter(name => packets(path(name)) === packets(path('short.mp4')))
   const captions = ffmpeg('-i', path('large-copy.mp4'), '-map', '0:s', '-f', 'webvtt', '-').split('-->').length - 1
   return [
@@ -114,7 +117,12 @@ const pastFourGigabytes = async (path: (name: string) => string): Promise<BenchR
       unit: 'count',
       against: '0',
     },
-    { what: 'captions read back from past 4 GB', value: captions, unit: 'count', against: '1 (2 s of footage)' },
+    {
+      what: 'captions read back from past 4 GB',
+      value: captions,
+      unit: 'count',
+      against: String(CAPTIONS.filter(({ start }) => start < movie.seconds).length),
+    },
   ]
 }
 

@@ -1,14 +1,17 @@
 import type { Reading } from './feature'
 
-const FRAMES: Readonly<Record<string, string>> = {
-  order: 'said as an order',
-  you: 'told as what you do',
-  i: 'told as what the speaker does now',
-  we: 'told as what we do',
-  passive: 'told as what is done to the part',
-  nominal: 'named by where the part goes',
-  past: 'told as what was done',
-}
+const FRAMES: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    order: 'said as an order',
+    you: 'told as what you do',
+    i: 'told as what the speaker does now',
+    we: 'told as what we do',
+    passive: 'told as what is done to the part',
+    nominal: 'named by where the part goes',
+    past: 'told as what was done',
+  },
+  null,
+)
 
 /** @returns in a few words why a mark of a kind was drafted. */
 export const explain = (kind: string, reading: Reading): string => {

@@ -4,24 +4,27 @@ import { toNounPhrases } from './noun-phrase'
 import type { LimitFound } from './spec-feature'
 
 /** What a limit is of, by what its unit measures; a word said in the sentence goes first. */
-const PROPERTIES: Readonly<Record<string, string>> = {
-  torque: 'torque',
-  pressure: 'pressure',
-  temperature: 'temperature',
-  length: 'distance',
-  volume: 'quantity',
-  angle: 'angle',
-  turn: 'turning',
-  speed: 'speed',
-  voltage: 'voltage',
-  current: 'current',
-  resistance: 'resistance',
-  power: 'power',
-  mass: 'weight',
-  time: 'time',
-  interval: 'interval',
-  share: 'share',
-}
+const PROPERTIES: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    torque: 'torque',
+    pressure: 'pressure',
+    temperature: 'temperature',
+    length: 'distance',
+    volume: 'quantity',
+    angle: 'angle',
+    turn: 'turning',
+    speed: 'speed',
+    voltage: 'voltage',
+    current: 'current',
+    resistance: 'resistance',
+    power: 'power',
+    mass: 'weight',
+    time: 'time',
+    interval: 'interval',
+    share: 'share',
+  },
+  null,
+)
 const SAID =
   /\b(gap|clearance|deflection|slack|play|depth|thickness|height|length|travel|diameter|width|level|capacity|interval|backlash|runout|run-out|end float|preload|tension|slope|overlap|spacing|stroke|lift|angle|speed|pressure|temperature|torque|voltage|current|resistance|time|distance|weight|pitch|wear|rise|drop)\b/i
 

@@ -10,58 +10,67 @@ const IDLE = new Set(
   ),
 )
 
-const ONES: Readonly<Record<string, number>> = {
-  zero: 0,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  thirteen: 13,
-  fourteen: 14,
-  fifteen: 15,
-  sixteen: 16,
-  seventeen: 17,
-  eighteen: 18,
-  nineteen: 19,
-}
-const TENS: Readonly<Record<string, number>> = {
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
-  fifty: 50,
-  sixty: 60,
-  seventy: 70,
-  eighty: 80,
-  ninety: 90,
-}
-const FRACTIONS: Readonly<Record<string, string>> = {
-  'nine-sixteenths': '9/16-inch',
-  'seven-sixteenths': '7/16-inch',
-  'eleven-sixteenths': '11/16-inch',
-  'thirteen-sixteenths': '13/16-inch',
-  'fifteen-sixteenths': '15/16-inch',
-  'five-sixteenths': '5/16-inch',
-  'three-sixteenths': '3/16-inch',
-  'three-eighths': '3/8-inch',
-  'five-eighths': '5/8-inch',
-  'seven-eighths': '7/8-inch',
-  'three-quarter': '3/4-inch',
-  'three-quarters': '3/4-inch',
-  half: '1/2',
-  quarter: '1/4',
-  eighth: '1/8',
-  sixteenth: '1/16',
-  'half-inch': '1/2-inch',
-  'quarter-inch': '1/4-inch',
-}
+const ONES: Readonly<Record<string, number>> = Object.setPrototypeOf(
+  {
+    zero: 0,
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    thirteen: 13,
+    fourteen: 14,
+    fifteen: 15,
+    sixteen: 16,
+    seventeen: 17,
+    eighteen: 18,
+    nineteen: 19,
+  },
+  null,
+)
+const TENS: Readonly<Record<string, number>> = Object.setPrototypeOf(
+  {
+    twenty: 20,
+    thirty: 30,
+    forty: 40,
+    fifty: 50,
+    sixty: 60,
+    seventy: 70,
+    eighty: 80,
+    ninety: 90,
+  },
+  null,
+)
+const FRACTIONS: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    'nine-sixteenths': '9/16-inch',
+    'seven-sixteenths': '7/16-inch',
+    'eleven-sixteenths': '11/16-inch',
+    'thirteen-sixteenths': '13/16-inch',
+    'fifteen-sixteenths': '15/16-inch',
+    'five-sixteenths': '5/16-inch',
+    'three-sixteenths': '3/16-inch',
+    'three-eighths': '3/8-inch',
+    'five-eighths': '5/8-inch',
+    'seven-eighths': '7/8-inch',
+    'three-quarter': '3/4-inch',
+    'three-quarters': '3/4-inch',
+    half: '1/2',
+    quarter: '1/4',
+    eighth: '1/8',
+    sixteenth: '1/16',
+    'half-inch': '1/2-inch',
+    'quarter-inch': '1/4-inch',
+  },
+  null,
+)
 
 /** "twenty-two" gives "22", "four point eight" gives "4.8"; words that are no number stay. */
 export const inDigits = (words: readonly string[]): readonly string[] => {
@@ -95,15 +104,18 @@ export const inDigits = (words: readonly string[]): readonly string[] => {
   return out
 }
 
-const UNITS: Readonly<Record<string, string>> = {
-  mil: 'mm',
-  mils: 'mm',
-  mill: 'mm',
-  millimetre: 'mm',
-  millimeter: 'mm',
-  millimetres: 'mm',
-  millimeters: 'mm',
-}
+const UNITS: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    mil: 'mm',
+    mils: 'mm',
+    mill: 'mm',
+    millimetre: 'mm',
+    millimeter: 'mm',
+    millimetres: 'mm',
+    millimeters: 'mm',
+  },
+  null,
+)
 const TURNED_BY_SIZE = /(?:spanner|wrench|socket|hex key|allen key|allen|hex|driver)$/
 
 /** Sizes as a list writes them: "17 mil" as "17 mm", "half-inch" as "1/2-inch", a bare whole size on a spanner in millimetres. */

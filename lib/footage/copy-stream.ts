@@ -9,7 +9,7 @@ export type CopyOptions = {
   readonly onProgress?: (done: number) => void
 }
 
-/** Bytes read at once: two of these are in memory at most. */
+/** Bytes read at once: one is read while the one before is written, so three are in memory at most. */
 const SLICE = 4 * 2 ** 20
 
 async function* slices(parts: readonly FilePart[], name: string): AsyncGenerator<Uint8Array<ArrayBuffer>> {
@@ -61,6 +61,6 @@ export const copyStream = (
         await source.return(undefined)
       },
     },
-    { highWaterMark: 0 },
+    { highWaterMark: 1 },
   )
 }

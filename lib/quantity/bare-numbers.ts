@@ -59,13 +59,16 @@ const isPlaced = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
 }
 
 /** Words that name a kind of quantity with one usual unit. */
-const NAMED_UNITS: Readonly<Record<string, string>> = {
-  voltage: 'V',
-  amperage: 'A',
-  resistance: 'Ohm',
-  humidity: '%',
-  ph: '[pH]',
-}
+const NAMED_UNITS: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    voltage: 'V',
+    amperage: 'A',
+    resistance: 'Ohm',
+    humidity: '%',
+    ph: '[pH]',
+  },
+  null,
+)
 
 const REACH = 7
 

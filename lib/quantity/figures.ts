@@ -1,5 +1,8 @@
 /** Units in which the trade speaks of fractions, with the finest one shown. @source common practice, no source */
-const FRACTIONED: Readonly<Record<string, number>> = { circ: 16, '{turn}': 16, '[in_i]': 64 }
+const FRACTIONED: Readonly<Record<string, number>> = Object.setPrototypeOf(
+  { circ: 16, '{turn}': 16, '[in_i]': 64 },
+  null,
+)
 
 /**
  * A number for people: decimals with a point and a true minus, fractions where the trade speaks of them (`1 3/4`).

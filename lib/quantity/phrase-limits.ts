@@ -33,14 +33,17 @@ const passNoun = (lexemes: readonly Lexeme[], i: number): number => {
   return i
 }
 
-const SUFFIX: Readonly<Record<string, Bound>> = {
-  max: 'high',
-  'at-most': 'high',
-  'max-after': 'high',
-  min: 'low',
-  'at-least': 'low',
-  'min-after': 'low',
-}
+const SUFFIX: Readonly<Record<string, Bound>> = Object.setPrototypeOf(
+  {
+    max: 'high',
+    'at-most': 'high',
+    'max-after': 'high',
+    min: 'low',
+    'at-least': 'low',
+    'min-after': 'low',
+  },
+  null,
+)
 
 /** Limits from ends, tolerance and bound. */
 export const limits = (

@@ -87,12 +87,15 @@ const ounces = (around: Surroundings): Settled => {
   return open('“ounces”: fluid or weight?')
 }
 
-const VOLUMES: Readonly<Record<string, readonly [us: string, imperial: string, name: string]>> = {
-  pint: ['[pt_us]', '[pt_br]', 'pints'],
-  quart: ['[qt_us]', '[qt_br]', 'quarts'],
-  gallon: ['[gal_us]', '[gal_br]', 'gallons'],
-  'fluid ounce': ['[foz_us]', '[foz_br]', 'fluid ounces'],
-}
+const VOLUMES: Readonly<Record<string, readonly [us: string, imperial: string, name: string]>> = Object.setPrototypeOf(
+  {
+    pint: ['[pt_us]', '[pt_br]', 'pints'],
+    quart: ['[qt_us]', '[qt_br]', 'quarts'],
+    gallon: ['[gal_us]', '[gal_br]', 'gallons'],
+    'fluid ounce': ['[foz_us]', '[foz_br]', 'fluid ounces'],
+  },
+  null,
+)
 
 const volume = (ambiguous: Ambiguous, around: Surroundings): Settled => {
   const [us, imperial, name] = VOLUMES[ambiguous] ?? ['[cup_us]', '[cup_us]', 'cups']

@@ -152,22 +152,25 @@ const negatedRows = (): readonly (readonly [Role, string])[] =>
 
 export const ROLES: Trie<Role> = trieOf([...negatedRows(), ...ROWS])
 /** Intervals said in one word: count and UCUM code. */
-export const INTERVALS: Readonly<Record<string, readonly [number, string]>> = {
-  yearly: [1, 'a'],
-  annually: [1, 'a'],
-  monthly: [1, 'mo'],
-  weekly: [1, 'wk'],
-  daily: [1, 'd'],
-  hourly: [1, 'h'],
-  quarterly: [3, 'mo'],
-  'every other year': [2, 'a'],
-  'every second year': [2, 'a'],
-  'every other month': [2, 'mo'],
-  'every second month': [2, 'mo'],
-  'every other week': [2, 'wk'],
-  'every second week': [2, 'wk'],
-  'every other day': [2, 'd'],
-  'twice yearly': [6, 'mo'],
-  biannually: [6, 'mo'],
-  fortnightly: [2, 'wk'],
-}
+export const INTERVALS: Readonly<Record<string, readonly [number, string]>> = Object.setPrototypeOf(
+  {
+    yearly: [1, 'a'],
+    annually: [1, 'a'],
+    monthly: [1, 'mo'],
+    weekly: [1, 'wk'],
+    daily: [1, 'd'],
+    hourly: [1, 'h'],
+    quarterly: [3, 'mo'],
+    'every other year': [2, 'a'],
+    'every second year': [2, 'a'],
+    'every other month': [2, 'mo'],
+    'every second month': [2, 'mo'],
+    'every other week': [2, 'wk'],
+    'every second week': [2, 'wk'],
+    'every other day': [2, 'd'],
+    'twice yearly': [6, 'mo'],
+    biannually: [6, 'mo'],
+    fortnightly: [2, 'wk'],
+  },
+  null,
+)

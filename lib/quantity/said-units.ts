@@ -103,10 +103,13 @@ export const unitAt = (lexemes: readonly Lexeme[], i: number): { unit: UnitWord;
   return lexeme?.is === 'unit' ? { unit: lexeme.unit, to: i + 1 } : undefined
 }
 
-const OUNCES: Readonly<Record<string, { kind: string; factor: number; system: string }>> = {
-  pound: { kind: 'mass', factor: 16, system: 'pounds' },
-  ounce: { kind: 'mass', factor: 1, system: 'pounds' },
-}
+const OUNCES: Readonly<Record<string, { kind: string; factor: number; system: string }>> = Object.setPrototypeOf(
+  {
+    pound: { kind: 'mass', factor: 16, system: 'pounds' },
+    ounce: { kind: 'mass', factor: 1, system: 'pounds' },
+  },
+  null,
+)
 
 export const sized = (unit: UnitWord | undefined): { kind: string; factor: number; system: string } | undefined => {
   if (unit === undefined) return undefined

@@ -9,34 +9,43 @@ type Choice = readonly [code: string, below?: number]
  *
  * @source common practice, no source
  */
-const TO_US: Readonly<Record<string, readonly Choice[]>> = {
-  torque: [['[in_i].[lbf_av]', 120], ['[ft_i].[lbf_av]']],
-  pressure: [['[psi]']],
-  length: [['[in_i]', 120], ['[ft_i]']],
-  distance: [['[mi_i]']],
-  temperature: [['[degF]']],
-  volume: [['[foz_us]', 24], ['[qt_us]', 20], ['[gal_us]']],
-  mass: [['[oz_av]', 16], ['[lb_av]']],
-  force: [['[lbf_av]']],
-  power: [['[HP]']],
-  velocity: [['[mi_i]/h']],
-  flow: [['[gal_us]/min']],
-}
-const TO_METRIC: Readonly<Record<string, readonly Choice[]>> = {
-  torque: [['N.m']],
-  pressure: [['kPa', 100], ['bar', 200], ['MPa']],
-  length: [['mm', 3000], ['m']],
-  distance: [['km']],
-  temperature: [['Cel']],
-  volume: [['mL', 1000], ['L']],
-  mass: [['g', 1000], ['kg']],
-  force: [['N', 1000], ['kN']],
-  velocity: [['km/h']],
-  flow: [['L/min']],
-}
+const TO_US: Readonly<Record<string, readonly Choice[]>> = Object.setPrototypeOf(
+  {
+    torque: [['[in_i].[lbf_av]', 120], ['[ft_i].[lbf_av]']],
+    pressure: [['[psi]']],
+    length: [['[in_i]', 120], ['[ft_i]']],
+    distance: [['[mi_i]']],
+    temperature: [['[degF]']],
+    volume: [['[foz_us]', 24], ['[qt_us]', 20], ['[gal_us]']],
+    mass: [['[oz_av]', 16], ['[lb_av]']],
+    force: [['[lbf_av]']],
+    power: [['[HP]']],
+    velocity: [['[mi_i]/h']],
+    flow: [['[gal_us]/min']],
+  },
+  null,
+)
+const TO_METRIC: Readonly<Record<string, readonly Choice[]>> = Object.setPrototypeOf(
+  {
+    torque: [['N.m']],
+    pressure: [['kPa', 100], ['bar', 200], ['MPa']],
+    length: [['mm', 3000], ['m']],
+    distance: [['km']],
+    temperature: [['Cel']],
+    volume: [['mL', 1000], ['L']],
+    mass: [['g', 1000], ['kg']],
+    force: [['N', 1000], ['kN']],
+    velocity: [['km/h']],
+    flow: [['L/min']],
+  },
+  null,
+)
 /** Kinds and units that both systems share, or that no one converts. */
 const KEPT = new Set(['W', 'kW', 'mW'])
-const MERCURY: Readonly<Record<string, string>> = { "[in_i'Hg]": 'kPa', 'mm[Hg]': "[in_i'Hg]" }
+const MERCURY: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  { "[in_i'Hg]": 'kPa', 'mm[Hg]': "[in_i'Hg]" },
+  null,
+)
 
 const targetFor = (quantity: Quantity, unit: string, system: 'metric' | 'us'): string | undefined => {
   const from = unitOf(unit)

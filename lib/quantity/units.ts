@@ -5,22 +5,25 @@ import { UNITS } from './unit-table'
 const BY_CODE: ReadonlyMap<string, Unit> = new Map(UNITS.map(unit => [unit.code, unit]))
 
 /** Other codes for the same unit, as files may hold them. @source UCUM: a turn is `circ`; `{turn}` and `{rpm}` are annotations */
-const ALIASES: Readonly<Record<string, string>> = {
-  '{turn}': 'circ',
-  '{turns}': 'circ',
-  '{rpm}': '{rev}/min',
-  '{revs}/min': '{rev}/min',
-  'circ/min': '{rev}/min',
-  '[lbf_av].[ft_i]': '[ft_i].[lbf_av]',
-  '[lbf_av].[in_i]': '[in_i].[lbf_av]',
-  'm.N': 'N.m',
-  ml: 'mL',
-  l: 'L',
-  dl: 'dL',
-  cl: 'cL',
-  cm3: 'mL',
-  '[lbf_av]/[sin_i]': '[psi]',
-}
+const ALIASES: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    '{turn}': 'circ',
+    '{turns}': 'circ',
+    '{rpm}': '{rev}/min',
+    '{revs}/min': '{rev}/min',
+    'circ/min': '{rev}/min',
+    '[lbf_av].[ft_i]': '[ft_i].[lbf_av]',
+    '[lbf_av].[in_i]': '[in_i].[lbf_av]',
+    'm.N': 'N.m',
+    ml: 'mL',
+    l: 'L',
+    dl: 'dL',
+    cl: 'cL',
+    cm3: 'mL',
+    '[lbf_av]/[sin_i]': '[psi]',
+  },
+  null,
+)
 
 /** @returns the table's code for a unit: aliases such as `{turn}` and `{rpm}` brought to one; other codes unchanged */
 export const sameCode = (code: string): string => ALIASES[code] ?? code
@@ -52,7 +55,10 @@ export const unitSymbol = (code: string, value?: number): string => {
 
 const isFraction = (value: number): boolean => Math.abs(value) < 1 && value !== 0
 
-const PEOPLE: Readonly<Record<string, string>> = { wk: 'week', mo: 'month', a: 'year', d: 'day', '[cup_us]': 'cup' }
+const PEOPLE: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  { wk: 'week', mo: 'month', a: 'year', d: 'day', '[cup_us]': 'cup' },
+  null,
+)
 const COUNTED = new Set(['turn', 'week', 'month', 'year', 'day', 'cup'])
 
 /** How one unit compares with another of its kind. Temperatures need `isDifference` where a rise is meant, not a reading. */
@@ -127,40 +133,43 @@ function respell(name: string): readonly string[] {
 }
 
 /** Names that are certain enough in a field where a unit is typed, though in talk they may mean another. */
-const TYPED: Readonly<Record<string, string>> = {
-  pounds: '[lb_av]',
-  lb: '[lb_av]',
-  lbs: '[lb_av]',
-  oz: '[oz_av]',
-  mil: '[mil_i]',
-  degrees: 'deg',
-  deg: 'deg',
-  '°': 'deg',
-  gallon: '[gal_us]',
-  gallons: '[gal_us]',
-  gal: '[gal_us]',
-  quart: '[qt_us]',
-  quarts: '[qt_us]',
-  qt: '[qt_us]',
-  pint: '[pt_us]',
-  pints: '[pt_us]',
-  pt: '[pt_us]',
-  cup: '[cup_us]',
-  cups: '[cup_us]',
-  'fluid ounce': '[foz_us]',
-  'fl oz': '[foz_us]',
-  micron: 'um',
-  microns: 'um',
-  kilo: 'kg',
-  'ft-lb': '[ft_i].[lbf_av]',
-  ft·lb: '[ft_i].[lbf_av]',
-  'ft.lb': '[ft_i].[lbf_av]',
-  'in-lb': '[in_i].[lbf_av]',
-  turns: 'circ',
-  weeks: 'wk',
-  days: 'd',
-  inhg: "[in_i'Hg]",
-}
+const TYPED: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    pounds: '[lb_av]',
+    lb: '[lb_av]',
+    lbs: '[lb_av]',
+    oz: '[oz_av]',
+    mil: '[mil_i]',
+    degrees: 'deg',
+    deg: 'deg',
+    '°': 'deg',
+    gallon: '[gal_us]',
+    gallons: '[gal_us]',
+    gal: '[gal_us]',
+    quart: '[qt_us]',
+    quarts: '[qt_us]',
+    qt: '[qt_us]',
+    pint: '[pt_us]',
+    pints: '[pt_us]',
+    pt: '[pt_us]',
+    cup: '[cup_us]',
+    cups: '[cup_us]',
+    'fluid ounce': '[foz_us]',
+    'fl oz': '[foz_us]',
+    micron: 'um',
+    microns: 'um',
+    kilo: 'kg',
+    'ft-lb': '[ft_i].[lbf_av]',
+    ft·lb: '[ft_i].[lbf_av]',
+    'ft.lb': '[ft_i].[lbf_av]',
+    'in-lb': '[in_i].[lbf_av]',
+    turns: 'circ',
+    weeks: 'wk',
+    days: 'd',
+    inhg: "[in_i'Hg]",
+  },
+  null,
+)
 
 /**
  * The unit a name, symbol or UCUM code stands for.

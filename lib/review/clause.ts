@@ -6,19 +6,22 @@ import { NUMBER_WORDS, VERBS, verbOf } from './words'
 /** A clause being read: its verb, what it acts on, and what follows from the first preposition on. */
 export type Clause = { verb: string; particle: string | undefined; phrases: string[][]; rest: string[] }
 
-const PARTICLE_FROM: Readonly<Record<string, string>> = {
-  into: 'in',
-  onto: 'on',
-  in: 'in',
-  on: 'on',
-  from: 'off',
-  clear: 'clear',
-  over: 'over',
-  to: 'to',
-  around: 'around',
-  round: 'around',
-  through: 'through',
-}
+const PARTICLE_FROM: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    into: 'in',
+    onto: 'on',
+    in: 'in',
+    on: 'on',
+    from: 'off',
+    clear: 'clear',
+    over: 'over',
+    to: 'to',
+    around: 'around',
+    round: 'around',
+    through: 'through',
+  },
+  null,
+)
 
 const isNumber = (token: string): boolean => NUMBER_WORDS.has(token) || /^\d/.test(token)
 

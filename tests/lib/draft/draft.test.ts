@@ -190,6 +190,16 @@ describe('whatever is said', () => {
     )
   })
 
+  test('[D1] words that every object knows are words like any other', () => {
+    const lines = [
+      'Fit the constructor.',
+      'Tighten the toString to 5 mm.',
+      'Pull the __proto__ off.',
+      'valueOf hasOwnProperty',
+    ]
+    expect(draftOf('step', ...lines).length).toBeGreaterThan(0)
+  })
+
   test('[D1] steps keep to 20 words', () => {
     fc.assert(
       fc.property(fc.array(sentence, { maxLength: 8 }), sentences => {
