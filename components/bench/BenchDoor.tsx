@@ -7,6 +7,7 @@ import { Bench } from './Bench'
 import styles from './bench.module.css'
 import { benchStore, noticesAtHand } from './laying'
 import { openSession, type Session } from './session'
+import { readyTalkWorker } from './useTalk'
 
 type Door =
   | { readonly is: 'opening' }
@@ -32,6 +33,7 @@ export const BenchDoor = ({ id }: { readonly id: string }) => {
   useEffect(() => {
     let isOver = false
     let giveBack: (() => void) | undefined
+    readyTalkWorker()
     const open = async () => {
       const lock = await takeLock(id)
       giveBack = lock.giveBack

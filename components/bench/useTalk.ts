@@ -2,6 +2,21 @@ import { useEffect, useRef, useState } from 'react'
 import type { Transcript } from '@/lib/procedure/recording'
 import type { Talk } from '@/lib/transcript/talk'
 
+const openWorker = (): Worker => new Worker(new URL('./talk.worker.ts', import.meta.url), { type: 'module' })
+
+let waiting: Worker | undefined
+
+/** Starts the worker that sets the talk, so that its model is fetched while the recording still is. */
+export const readyTalkWorker = (): void => {
+  waiting ??= openWorker()
+}
+
+const takeWorker = (): Worker => {
+  const worker = waiting ?? openWorker()
+  waiting = undefined
+  return worker
+}
+
 const NONE: Talk = { paragraphs: [], words: [] }
 
 /**
@@ -15,7 +30,7 @@ export const useTalk = (transcript: Transcript | null): { readonly talk: Talk; r
   const worker = useRef<Worker>(undefined)
   const asked = useRef(0)
   useEffect(() => {
-    const running = new Worker(new URL('./talk.worker.ts', import.meta.url), { type: 'module' })
+    const running = takeWorker()
     worker.current = running
     running.onmessage = ({ data }: MessageEvent<Talk>) => {
       asked.current--

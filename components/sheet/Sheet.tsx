@@ -32,6 +32,18 @@ const byMark = (findings: readonly Finding[]): ReadonlyMap<string, readonly Find
   return map
 }
 
+/** Findings about the talk that the sheet's head shows; the others stand in the talk's margin, where they are about. */
+const FROM_TALK = 3
+
+const headFindings = (findings: readonly Finding[], chosen: Finding | undefined) => {
+  const ofTalk = findings.filter(finding => finding.place.at === 'talk')
+  const shown = new Set([...ofTalk.slice(0, FROM_TALK), ...(chosen === undefined ? [] : [chosen])])
+  const rest = findings.filter(
+    finding => finding.place.at !== 'mark' && (finding.place.at !== 'talk' || shown.has(finding)),
+  )
+  return { rest, more: ofTalk.filter(finding => !shown.has(finding)).length }
+}
+
 const Section = ({ title, children }: { readonly title: string; readonly children: ReactNode }) => (
   <section className={styles.section}>
     <h3>{title}</h3>
@@ -43,7 +55,7 @@ const Section = ({ title, children }: { readonly title: string; readonly childre
 export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props) => {
   const marked = useMemo(() => byMark(findings), [findings])
   const steps = useMemo(() => sheet.steps.map(step => step.mark), [sheet])
-  const rest = findings.filter(finding => finding.place.at !== 'mark')
+  const { rest, more } = useMemo(() => headFindings(findings, chosenFinding), [findings, chosenFinding])
   const showing: Showing = { findings: marked, chosen, chosenFinding, steps, actions }
   const isEmpty = sheet.steps.length === 0 && sheet.loose.length === 0
   const loose = sheet.loose.filter(mark => mark.kind !== 'tool' && mark.kind !== 'material')
@@ -60,6 +72,11 @@ export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props
               onPerform={actions.perform}
             />
           ))}
+          {more > 0 && (
+            <p className={styles.said}>
+              {more} more about the talk stand in its margin, each with a question mark; F walks through them.
+            </p>
+          )}
         </section>
       )}
       {isEmpty && (

@@ -13,6 +13,7 @@ import { TalkParagraph } from './TalkParagraph'
 import styles from './talk.module.css'
 import { useEdgeDrag } from './useEdgeDrag'
 import { useFollowing } from './useFollowing'
+import { useGrowing } from './useGrowing'
 import { useNear } from './useNear'
 import { useTalkKeys } from './useTalkKeys'
 
@@ -55,7 +56,8 @@ export const Talk = (props: Props) => {
   } = props
   const root = useRef<HTMLElement>(null)
   const [form, setForm] = useState<OpenForm>()
-  const { near, width } = useNear(root, talk)
+  const drawn = useGrowing(talk.paragraphs.length)
+  const { near, width } = useNear(root, drawn)
   const brackets = useMemo(() => bracketsByParagraph(talk, marks, doubts), [talk, marks, doubts])
   const chosenMark = useMemo(() => marks.find(mark => mark.id === chosen), [marks, chosen])
 
@@ -143,7 +145,7 @@ export const Talk = (props: Props) => {
       onTouchMove={letGo}
       onFocus={() => onCaret(keys.caret.current.head)}
     >
-      {talk.paragraphs.map((paragraph, index) => (
+      {talk.paragraphs.slice(0, drawn).map((paragraph, index) => (
         <TalkParagraph
           // biome-ignore lint/suspicious/noArrayIndexKey: a paragraph is its place in the talk
           key={index}

@@ -1,12 +1,10 @@
 import { type RefObject, useEffect, useState } from 'react'
-import type { Talk } from '@/lib/transcript/talk'
 import { PARAGRAPH } from './ranges'
 
-/** Which paragraphs are in view or close to it, and how wide the talk is (pixels). */
-export const useNear = (root: RefObject<HTMLElement | null>, talk: Talk) => {
+/** Which paragraphs are in view or close to it, and how wide the talk is (pixels). `count`: how many are drawn. */
+export const useNear = (root: RefObject<HTMLElement | null>, count: number) => {
   const [near, setNear] = useState<ReadonlySet<number>>(new Set())
   const [width, setWidth] = useState(0)
-  const count = talk.paragraphs.length
 
   useEffect(() => {
     const element = root.current
