@@ -34,6 +34,7 @@ export const longProject = (steps: number): Project => {
   let count = 0
   for (let round = 0; count < steps; round++)
     for (const { project } of SOUND) {
+      if (count >= steps) break
       marks.push(...again(project.marks, round, marks.length * LENGTH, count))
       count = marks.filter(({ kind }) => kind === 'step').length
     }
