@@ -1,24 +1,64 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import type { voteSystem } from '@/lib/quantity/system-vote'
+import { boundAtDistance } from './bounds'
 import { toDimension } from './dimension'
+import { habitOf, toMeasurand } from './measurand'
 
 /** Which system of units the whole talk counts in. */
 export type System = ReturnType<typeof voteSystem>
 
 const sizeOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
 
-/** Units that a bare number can take over from one said before. */
-const INHERITED = new Set(['torque', 'length', 'pressure', 'temperature', 'voltage', 'current', 'resistance'])
+/** A quantity said before, and in which sentence. */
+export type Said = { readonly quantity: Quantity; readonly sentence: number }
 
-const inherit = (quantity: Quantity, recent: readonly Quantity[]): Quantity => {
+/** Units that a bare number can take over from one said before. */
+const INHERITED = new Set([
+  'torque',
+  'length',
+  'pressure',
+  'temperature',
+  'voltage',
+  'current',
+  'resistance',
+  'speed',
+  'volume',
+  'mass',
+])
+
+const FRACTION = /\b(?:half|third|quarter|fifth|sixth|eighth)s?\b|\d\/\d/i
+const TURNED =
+  /\b(?:turn\w*|screw\w*|back(?:ed)? (?:it |them )?off|touch\w*|contact|hand[- ]?tight|finger[- ]?tight|snug|clockwise|nut|slacken\w*|undo)\b/i
+
+const isAlike = (a: number, b: number, most: number): boolean => a === b || (a / b < most && b / a < most)
+
+/**
+ * The unit of a bare number: of a value beside it, then by what is measured (as said before of the same, else by habit),
+ * then of the last value of its size; none rather than a wild guess.
+ */
+const inherit = (limit: Limit, { text, sentence, recent, system }: Around): Quantity => {
+  const { quantity } = limit
   if (quantity.unit !== undefined || !hasNumber(quantity)) return quantity
+  const take = (unit: string | undefined): Quantity => (unit === undefined ? quantity : { ...quantity, unit })
+  if (FRACTION.test(limit.text) && TURNED.test(text)) return take('circ')
   const size = sizeOf(quantity)
-  const like = recent.findLast(other => {
-    const ratio = size / sizeOf(other)
-    return INHERITED.has(toDimension(other.unit) ?? '') && ratio < 3 && ratio > 1 / 3
-  })
-  return like?.unit === undefined ? quantity : { ...quantity, unit: like.unit }
+  const dimension = toMeasurand(text, limit.at, limit.to)
+  const fits = (said: Said, most: number): boolean => {
+    const of = toDimension(said.quantity.unit) ?? ''
+    return INHERITED.has(of) && isAlike(size, sizeOf(said.quantity), most)
+  }
+  const beside = recent.findLast(said => said.sentence === sentence && fits(said, 10))
+  const besideOf = toDimension(beside?.quantity.unit)
+  if (beside !== undefined && (dimension === undefined || besideOf === dimension)) return take(beside.quantity.unit)
+  if (dimension !== undefined) {
+    const same = recent.findLast(
+      ({ quantity: other }) => toDimension(other.unit) === dimension && isAlike(size, sizeOf(other), 30),
+    )
+    const unit = same?.quantity.unit ?? habitOf(dimension, system)
+    if (unit !== undefined) return take(unit)
+  }
+  return take(recent.findLast(said => fits(said, 3))?.quantity.unit)
 }
 
 const HEAT =
@@ -26,28 +66,79 @@ const HEAT =
 const ANGLE =
   /\b(?:angle\w*|bevel\w*|tilt\w*|handle|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|past contact|swing|clockwise)\b/i
 
-/** "82 degrees" of a rinse is no angle: what the sentence speaks of tells, and the talk's system tells which scale. */
-const heatNotAngle = (quantity: Quantity, text: string, system: System): Quantity =>
-  quantity.unit === 'deg' && system !== undefined && HEAT.test(text) && !ANGLE.test(text)
-    ? { ...quantity, unit: system === 'us' ? '[degF]' : 'Cel' }
-    : quantity
+/** The scale of temperatures. */
+export type Scale = 'Cel' | '[degF]' | undefined
+
+const DEGREES = new Set(['deg', 'Cel', '[degF]'])
+
+/** "82 degrees" of a rinse is no angle and "45 degrees" of a bevel no heat: what the sentence speaks of tells, and the talk which scale. */
+const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scale): Quantity => {
+  if (!DEGREES.has(quantity.unit ?? '') || /celsius|centigrade|fahrenheit|°\s?[CF]|\d\s?[CF]\b/i.test(limit.text))
+    return quantity
+  const isHot = HEAT.test(text)
+  const isTurned = ANGLE.test(text)
+  if (quantity.unit === 'deg')
+    return isHot && !isTurned && scale !== undefined ? { ...quantity, unit: scale } : quantity
+  if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
+  return scale === undefined ? quantity : { ...quantity, unit: scale }
+}
+
+const CELSIUS = /\b(?:celsius|centigrade)\b|°\s?C/gi
+const FAHRENHEIT = /\bfahrenheit\b|°\s?F/gi
+const BRITISH =
+  /\b(?:\w*(?:metre|litre)s?|colour\w*|tyres?|spanners?|grey|centre|petrol|whilst|mould|plough|kerb|aluminium|lorry|torch|mum|fibre|calliper\w*|bar|newton|kilos?|chapel|quid)\b/gi
+const AMERICAN =
+  /\b(?:color\w*|tires?|gray|center|gasoline|psi|foot[- ]pounds?|inch[- ]pounds?|quarts?|gallons?|gonna|ain't|y'all|mom|aluminum|fahrenheit)\b/gi
+
+const count = (pattern: RegExp, text: string): number => text.match(pattern)?.length ?? 0
+
+/** @returns the scale a talk counts temperature in: as it names it, else by its spellings and units */
+export const scaleOf = (text: string): Scale => {
+  const named = count(CELSIUS, text) - count(FAHRENHEIT, text)
+  const vote = named === 0 ? count(BRITISH, text) - count(AMERICAN, text) : named
+  return vote === 0 ? undefined : vote > 0 ? 'Cel' : '[degF]'
+}
 
 const REFUSED =
-  /\b(?:not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|is scrap|scrap it|bin it|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?)\b/i
+  /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|don't \w+|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|is scrap|scrap it|bin it|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?)\b/i
 const OVER =
   /\b(?:more than|over|above|beyond|past|greater than|exceed\w*|higher than|deeper than|wider than|longer than)\b/i
 const UNDER = /\b(?:less than|under|below|thinner than|shorter than|lower than|smaller than|short of)\b/i
 
+/** "Anything under three rubs": what any such thing does tells where it fails, but where it is praised. */
+const ANYTHING =
+  /\bany(?:thing|one|body)?\b[^.,;]{0,24}(?:more than|over|above|beyond|past|less than|under|below)(?: [^.,;]{0,20})?$/i
+const PRAISE = /\b(?:good|fine|okay|ok|happy|all right|enough|perfect|normal|acceptable|will do|works)\b/i
+
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */
 const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity => {
   const { low, high, nominal, unit } = quantity
-  if (nominal !== undefined || !REFUSED.test(text)) return quantity
+  if (nominal !== undefined) return quantity
+  const isRefused =
+    REFUSED.test(text) || (ANYTHING.test(`${text.slice(0, limit.at)}${limit.text}`) && !PRAISE.test(text))
+  if (!isRefused) return quantity
   const rest = unit === undefined ? {} : { unit }
   if (low !== undefined && high === undefined && OVER.test(limit.text)) return { high: low, ...rest }
   if (high !== undefined && low === undefined && UNDER.test(limit.text)) return { low: high, ...rest }
   return quantity
 }
 
+/** What is known around a limit: its sentence and where that stands, what was said before, the talk's system. */
+export type Around = {
+  readonly text: string
+  readonly sentence: number
+  readonly recent: readonly Said[]
+  readonly system: System
+  /** What was said in the two sentences before. */
+  readonly before: string
+  /** The scale the talk counts temperature in, where it tells. */
+  readonly scale: Scale
+}
+
 /** Settles what the reader leaves open and the talk around tells: a missing unit, heat or angle, limit or fault. */
-export const settleQuantity = (limit: Limit, text: string, recent: readonly Quantity[], system: System): Quantity =>
-  limitNotFault(heatNotAngle(inherit(limit.quantity, recent), text, system), limit, text)
+export const settleQuantity = (limit: Limit, around: Around): Quantity => {
+  const { text, sentence, recent, before, scale } = around
+  const settled = limitNotFault(heatOrAngle(inherit(limit, around), limit, text, scale), limit, text)
+  const near = recent.filter(said => said.sentence >= sentence - 3).map(said => said.quantity)
+  return boundAtDistance(settled, limit, text, before, near)
+}

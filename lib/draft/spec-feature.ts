@@ -4,7 +4,7 @@ import { type Reading as Limit, readQuantities } from '@/lib/quantity/read'
 import { voteSystem } from '@/lib/quantity/system-vote'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
-import { settleQuantity } from './settle'
+import { type Said, scaleOf, settleQuantity } from './settle'
 
 /** A limit read in a sentence that may be a spec of the job, with what tells whether it is one. */
 export type LimitFound = {
@@ -23,7 +23,7 @@ const SAMPLE = 400
 
 /** A sentence that holds no figure, number word or qualitative limit has nothing to read. */
 const MAY_HOLD =
-  /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|nipped|loose)\b/i
+  /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|nipped|loose|every|twice|just|flush|equal|same|nothing|no (?:play|gap|slack|wobble)|(?:line|mark|middle)s?)\b|\ban? (?:good |full |whole |solid |further |extra |single |complete )?(?:thou|inch|foot|yard|mil|milli\w*|centi\w*|kilo\w*|met(?:re|er)|lit(?:re|er)|quart|pint|gallon|cup|pound|gram|ounce|turn|revolution|minute|second|hour|day|week|month|year|bar|volt|amp|ohm|degree|teaspoon|tablespoon|percent)\b/i
 
 const bucket = (share: number): string => (share < 0.34 ? 'early' : share < 0.67 ? 'middle' : 'late')
 
@@ -108,6 +108,7 @@ const featuresOf = (
     ...(limit.notes.some(note => note.kind === 'withdrawn') ? ['withdrew'] : []),
     ...(limit.notes.some(note => note.kind === 'question') ? ['open'] : []),
     ...(isRepeat ? ['repeat'] : []),
+    ...(limit.doubt === undefined ? ['sure'] : [`doubt:${limit.doubt}`, `doubt:${limit.doubt}+${shape}`]),
     ...(nominal !== undefined && Number.isInteger(nominal) ? [] : ['fraction']),
     `at:${bucket(i / Math.max(1, readings.length - 1))}`,
     i / Math.max(1, readings.length) < 0.1 ? 'opening' : 'later',
@@ -126,13 +127,12 @@ const sameLimits = (a: Quantity, b: Quantity): boolean =>
 /** Reads the limits of a talk, sentence by sentence, units left open settled by what was said before. */
 export const findLimits = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
   const found: LimitFound[] = []
-  const recent: Quantity[] = []
-  const system = voteSystem(
-    sentences
-      .slice(0, SAMPLE)
-      .map(sentence => sentence.text)
-      .join(' '),
-  )
+  const recent: Said[] = []
+  const sample = sentences
+    .slice(0, SAMPLE)
+    .map(sentence => sentence.text)
+    .join(' ')
+  const [system, scale] = [voteSystem(sample), scaleOf(sample)]
   const hint = system === undefined ? '' : system === 'us' ? 'psi inch foot ' : 'millimetre litre bar '
   sentences.forEach((sentence, i) => {
     if (!MAY_HOLD.test(sentence.text)) return
@@ -142,10 +142,16 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         .slice(Math.max(0, i - CONTEXT), i)
         .map(other => other.text)
         .join(' ')
-    const limits = readQuantities(sentence.text, { context }).filter(limit => limit.equivalentOf === undefined)
+    const before = sentences
+      .slice(Math.max(0, i - 2), i)
+      .map(other => other.text)
+      .join(' ')
+    const limits = readQuantities(sentence.text, { context, keepsDoubtful: true }).filter(
+      limit => limit.equivalentOf === undefined,
+    )
     for (const limit of limits) {
-      const quantity = settleQuantity(limit, sentence.text, recent, system)
-      const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other, quantity))
+      const quantity = settleQuantity(limit, { text: sentence.text, sentence: i, recent, system, before, scale })
+      const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other.quantity, quantity))
       found.push({
         sentence: i,
         limit,
@@ -154,7 +160,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         dimension: dimensionOf(quantity),
         features: featuresOf(readings, i, limit, quantity, limits.length, isRepeat),
       })
-      if (hasNumber(quantity)) recent.push(quantity)
+      if (hasNumber(quantity)) recent.push({ quantity, sentence: i })
     }
   })
   return found

@@ -183,6 +183,21 @@ export const settleBare = (drafted: Drafted, draft: Draft, context: string): voi
   draft.notes.push({ kind: 'settled', text: `no unit was said: ${unitSymbol(unit)} taken from what was said before` })
 }
 
+/** Nouns and verbs that make the bare number before them a count or a name. */
+const isCounting = ({ lexemes }: Drafted, draft: Draft): boolean =>
+  !isValuePlace(lexemes, draft.to) && !(lexemes[draft.to]?.text === 'of' && CUES.has(lexemes[draft.to + 1]?.text ?? ''))
+
+/**
+ * A number without unit for a caller that weighs doubts: its unit only where its own sentence names what is measured,
+ * its doubt where nothing makes it a value. Counts, years and single small words are left out.
+ */
+export const keepBare = (drafted: Drafted, draft: Draft): void => {
+  if (isValue(drafted, draft)) return
+  const isOne = draft.nominal === 1 && draft.phrase.term.number?.numeral.hasFigures !== true
+  if (isOne || isCounting(drafted, draft) || isYear(draft)) draft.dropped = 'a number without a unit'
+  else draft.doubt = 'a number without a unit'
+}
+
 /** The largest denominator said in a draft. */
 const finestOf = ({ lexemes }: Drafted, draft: Draft): number =>
   Math.max(

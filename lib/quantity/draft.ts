@@ -17,6 +17,8 @@ export type Draft = {
   isApproximate: boolean
   /** Why it is no reading; absent while it may be one. */
   dropped?: string
+  /** Why it is probably no limit, where doubtful ones are kept. */
+  doubt?: string
   notes: { kind: NoteKind; text: string }[]
   /** Where the unit came from, if not said with it. */
   isInherited?: boolean

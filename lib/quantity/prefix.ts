@@ -88,7 +88,7 @@ export const isNegated = (lexemes: readonly Lexeme[], i: number): boolean => {
 
 /** Words before `up to` that make it a movement and not a limit: `bring it up to`. */
 const MOVERS = new Set(
-  'it them that this bring bringing pump pumped go going come came comes crank bump wind run back pressure temp temperature get goes heat heated heating turn turned torque torqued tighten tightened take taken set step charge inflate fill filled work working ramp ramping build built revs rev throttle idle voltage speed level right speeds top topped snug snugged'.split(
+  'it them that this her him drawn draw draws done do nut nuts bolt bolts screw screws bring bringing pump pumped go going come came comes crank bump wind run back pressure temp temperature get goes heat heated heating turn turned torque torqued tighten tightened take taken set step charge inflate fill filled work working ramp ramping build built revs rev throttle idle voltage speed level right speeds top topped snug snugged'.split(
     ' ',
   ),
 )
@@ -106,7 +106,7 @@ const labelled = (lexemes: readonly Lexeme[], i: number): number | undefined => 
   for (let j = i; j < i + LABEL_REACH; j++) {
     const lexeme = lexemes[j]
     if (lexeme?.is === 'number') return j
-    if (lexeme?.text === 'a' && lexemes[j + 1]?.is === 'unit') return j
+    if ((lexeme?.text === 'a' || lexeme?.text === 'an') && lexemes[j + 1]?.is === 'unit') return j
     if (
       !isLabelWord(lexeme) &&
       !(

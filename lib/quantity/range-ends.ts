@@ -40,7 +40,7 @@ const rangeWord = (
   const sign = lexemes[at]
   if (sign === undefined) return undefined
   const isOr = sign.text === 'or' && prefix.style === undefined
-  const isUpTo = prefix.style === 'from' && sign.is === 'role' && sign.role === 'up-to'
+  const isUpTo = sign.is === 'role' && sign.text === 'up to' && (prefix.style === 'from' || prefix.bound === undefined)
   const isAnd = prefix.style === 'between' && ['and', '&', 'or'].includes(sign.text)
   if (!(isRangeSign(sign) || isUpTo || isOr || isAnd)) return undefined
   at++
@@ -77,6 +77,7 @@ export const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: P
     first.unit !== undefined &&
     second.unit === undefined &&
     prefix.style !== 'between' &&
+    second.number?.numeral.denominator === undefined &&
     isCountWord(lexemes[second.to])
   )
     return undefined
@@ -125,6 +126,17 @@ const joinEnds = (first: Term, second: Term, isOr: boolean): Ends | undefined =>
     notes.push(`“${first.number?.text ?? ''}” read as ${low.value}, like the other end of the range`)
   }
   let high = second
+  // "three tenths to four": both ends are tenths.
+  if (
+    !isOr &&
+    second.unit === undefined &&
+    top?.denominator !== undefined &&
+    top.denominator >= 10 &&
+    bottom?.denominator === undefined &&
+    Number.isInteger(second.value) &&
+    second.value / top.denominator > low.value
+  )
+    high = { ...second, value: second.value / top.denominator }
   // "one twenty to thirty": the second end leaves out its hundred.
   if (
     !isOr &&

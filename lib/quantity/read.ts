@@ -35,11 +35,18 @@ export type Reading = {
   readonly part?: number
   /** Index of the reading it is stated to equal: `2.4 bar (35 psi)`. */
   readonly equivalentOf?: number
+  /** Why it is probably no limit; only where doubtful readings were asked for. */
+  readonly doubt?: string
 }
 
 export type ReadOptions = {
   /** What was said before, nearest last; settles units and systems that the text leaves open. */
   readonly context?: string
+  /**
+   * Keeps sizes, prices, asides and bare numbers too, each with its `doubt`, and leaves a bare number without unit where
+   * its own sentence gives none: for a caller that weighs doubts itself.
+   */
+  readonly keepsDoubtful?: boolean
 }
 
 const toReading = (
@@ -65,6 +72,7 @@ const toReading = (
     ...(draft.isApproximate ? { isApproximate: true } : {}),
     ...(draft.part === undefined ? {} : { part: draft.part }),
     ...(origin === undefined ? {} : { equivalentOf: origin }),
+    ...(draft.doubt === undefined ? {} : { doubt: draft.doubt }),
   }
 }
 
@@ -75,7 +83,10 @@ const toReading = (
  * @param text one sentence or many; any string
  * @returns readings in the order of the text; values in the unit said, unrounded. Never throws; linear in length.
  */
-export const readQuantities = (text: string, { context = '' }: ReadOptions = {}): readonly Reading[] => {
+export const readQuantities = (
+  text: string,
+  { context = '', keepsDoubtful = false }: ReadOptions = {},
+): readonly Reading[] => {
   const drafted = toDrafts(text)
   const { drafts, lexemes } = drafted
   applyCorrections(drafted)
@@ -85,11 +96,13 @@ export const readQuantities = (text: string, { context = '' }: ReadOptions = {})
   for (const draft of drafts) {
     if (draft.dropped !== undefined || draft.unit === undefined) continue
     const reason = whyNoSpec(drafted, draft)
-    if (reason !== undefined) draft.dropped = reason
+    if (reason === undefined) continue
+    if (keepsDoubtful) draft.doubt = reason
+    else draft.dropped = reason
   }
   dropToolSizes(drafts)
   readSpanned(drafted)
-  settleUnits(drafted, context)
+  settleUnits(drafted, context, keepsDoubtful)
   turnRejections(drafted)
   dropRepeats(drafts)
   const kept = drafts.filter(draft => draft.dropped === undefined)

@@ -1,4 +1,4 @@
-import { settleBare, settleParts } from './bare-numbers'
+import { keepBare, settleBare, settleParts } from './bare-numbers'
 import type { Surroundings } from './cues'
 import type { Draft, Drafted } from './draft'
 import { settleUnit } from './resolve'
@@ -58,10 +58,11 @@ const settleNamed = (draft: Draft, unit: UnitWord, word: string, around: Surroun
 }
 
 /** Settles the unit of every draft that is still a reading, or drops it where nothing makes its number a value. */
-export const settleUnits = (drafted: Drafted, before: string): void => {
+export const settleUnits = (drafted: Drafted, before: string, keepsDoubtful: boolean): void => {
   const context = before.slice(-MEMORY)
   const live = drafted.drafts.some(
-    ({ dropped, unit }) => dropped === undefined && (unit === undefined || unit.ambiguous !== undefined),
+    ({ dropped, unit }) =>
+      dropped === undefined && (unit === undefined ? !keepsDoubtful : unit.ambiguous !== undefined),
   )
   const said: Said = {
     context,
@@ -71,7 +72,9 @@ export const settleUnits = (drafted: Drafted, before: string): void => {
   drafted.drafts.forEach((draft, n) => {
     if (draft.dropped !== undefined) return
     if (draft.unit === undefined) {
-      if (!settleParts(drafted, draft)) settleBare(drafted, draft, context)
+      if (settleParts(drafted, draft)) return
+      if (keepsDoubtful) keepBare(drafted, draft)
+      else settleBare(drafted, draft, context)
     } else settleNamed(draft, draft.unit, unitWordOf(drafted, draft), surroundings(drafted, draft, n, said))
   })
 }

@@ -17,7 +17,7 @@ const SETTINGS: Settings = {
 type SpecSample = Sample & { readonly form: string; readonly isOwn: boolean; readonly text: string }
 
 /** Limits of a case, each told whether the gold has it; and how many of the gold no limit reaches. */
-const toSpecSamples = (source: Case): { readonly samples: readonly SpecSample[]; readonly missed: number } => {
+export const toSpecSamples = (source: Case): { readonly samples: readonly SpecSample[]; readonly missed: number } => {
   const readings = source.sentences.map(sentence => readSentence(sentence.text))
   const found = findLimits(source.sentences, readings)
   const open = [...source.gold.specs]
