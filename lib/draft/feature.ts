@@ -2,7 +2,6 @@ import { singular } from '@/lib/trade/morphology'
 import { type Token, toTokens } from '@/lib/trade/tagger'
 import { type Clause, toClauses } from './clause'
 import { clauseFeatures, patternFeatures } from './clause-feature'
-import { ngrams } from './ngram-feature'
 import { wordFeatures } from './word-feature'
 
 /** A sentence as the model sees it. */
@@ -11,7 +10,7 @@ export type Reading = {
   readonly tokens: readonly Token[]
   readonly clauses: readonly Clause[]
   readonly isQuestion: boolean
-  /** Names of the features that hold, of the sentence alone. */
+  /** Names of the features that hold, of the sentence alone, but for its n-grams (ngram-feature.ts). */
   readonly own: readonly string[]
   /** Things it speaks of, each by its last word in the singular. */
   readonly things: ReadonlySet<string>
@@ -38,7 +37,6 @@ export const readSentence = (text: string): Reading => {
     ...clauseFeatures(tokens, clauses),
     ...wordFeatures(tokens),
     ...patternFeatures(tokens, clauses),
-    ...ngrams(tokens),
   ]
   const things = new Set(tokens.filter(token => THINGS.has(token.tag)).map(token => singular(token.word)))
   return { text, tokens, clauses, isQuestion, own: [...new Set(own)], things }

@@ -17,7 +17,7 @@ const IMPLIED: readonly {
   {
     dimensions: ['resistance', 'voltage', 'current'],
     tool: 'multimeter',
-    known: /meter|tester|megger|lamp/i,
+    known: /meter|tester|lamp/i,
     reason: 'an electrical figure is given; nobody named the meter',
   },
 ]

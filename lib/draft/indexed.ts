@@ -1,5 +1,6 @@
-import type { Scorer } from '@/lib/trade/model'
+import { type Scorer, toPartsIndex } from '@/lib/trade/model'
 import type { Reading } from './feature'
+import { eachNgram } from './ngram-feature'
 import { placeFeatures } from './place-feature'
 
 /** Where a model has a feature: of the sentence itself, of the one before, of the one after; -1 where it has not. */
@@ -43,9 +44,20 @@ export const toFeatureIndex = <Outcome extends string>(scorer: Scorer<Outcome>):
     cache.set(reading, found)
     return found
   }
+  const gramAt = toPartsIndex(scorer.names.map(name => (/^(?:w|word):/.test(name) ? name : '')))
+  // At which turn a feature was last told, so that each is told once a sentence.
+  const toldAt = new Int32Array(scorer.names.length)
+  let turn = 0
   return {
     at: (readings, i, limits) => {
       const indices: number[] = []
+      turn++
+      eachNgram(readings[i]?.tokens ?? [], (prefix, a, b, c) => {
+        const index = gramAt(prefix, a, b, c)
+        if (index < 0 || toldAt[index] === turn) return
+        toldAt[index] = turn
+        indices.push(index)
+      })
       for (const { own } of sidesIn(readings[i])) if (own >= 0) indices.push(own)
       for (const { before } of sidesIn(readings[i - 1])) if (before >= 0) indices.push(before)
       for (const { after } of sidesIn(readings[i + 1])) if (after >= 0) indices.push(after)

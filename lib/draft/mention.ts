@@ -1,7 +1,7 @@
-import { WEAK_MATERIALS } from '@/lib/trade/materials'
-import { classesOf } from '@/lib/trade/morphology'
+import { VERB_MATERIALS, WEAK_MATERIALS } from '@/lib/trade/materials'
+import { classesOf, singular } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
-import { VERB_TOOLS, WEAK_TOOLS } from '@/lib/trade/tools'
+import { FASTENER_TOOLS, VERB_TOOLS, WEAK_TOOLS } from '@/lib/trade/tools'
 import type { Clause } from './clause'
 import type { Reading } from './feature'
 import { type NounPhrase, toNounPhrases } from './noun-phrase'
@@ -122,7 +122,7 @@ const featuresOf = (reading: Reading, phrase: NounPhrase): readonly string[] => 
   if (reading.own.includes('has:money')) features.push('money')
   if (reading.own.includes('all-past')) features.push('past')
   if (reading.own.includes('has:people')) features.push('people')
-  if (reading.own.includes('time-past')) features.push('time-past')
+  if (reading.own.includes('has:time-past')) features.push('time-past')
   features.push(`acts:${reading.own.find(name => name.startsWith('acts:')) ?? ''}`)
   const determiner = before?.tag === 'determiner' ? before.word : 'none'
   features.push(`article:${determiner}`, `${strength}+article:${determiner}`)
@@ -147,21 +147,48 @@ const ACTS = new Set(['order', 'you', 'i', 'we', 'past', 'passive'])
 const SIZE =
   /^(?:\d{1,2}|(?:three|five|seven|nine|eleven|thirteen|fifteen)-?(?:eighths|sixteenths)|\d{1,2}\/\d{1,2}|eight|ten|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty-two|twenty-four)$/
 
-/** Tools that a verb names by itself: "brush the fins". */
+/** Tools and stuff that a verb names by itself: "brush the fins", "grease those". */
 const impliedByVerbs = (reading: Reading): readonly Mention[] =>
   reading.clauses.flatMap((clause): readonly Mention[] => {
     const token = clause.verb === undefined ? undefined : reading.tokens[clause.verb]
-    const tool = token?.base === undefined ? undefined : VERB_TOOLS.get(token.base)
-    if (clause.verb === undefined || tool === undefined || clause.isNegated || !ACTS.has(clause.frame)) return []
+    const base = token?.base ?? ''
+    const name = VERB_TOOLS.get(base) ?? VERB_MATERIALS.get(base)
+    if (clause.verb === undefined || name === undefined || clause.isNegated || !ACTS.has(clause.frame)) return []
     const features = [
       'bias',
-      'is:implied',
-      `implied:${token?.base}`,
+      VERB_TOOLS.has(base) ? 'is:implied' : 'is:implied-stuff',
+      `implied:${base}`,
       `implied-frame:${clause.frame}`,
+      `head:${name.split(' ').at(-1)}`,
+    ]
+    return [{ from: clause.verb, to: clause.verb + 1, implied: name, features }]
+  })
+
+/** Tools that a fastener calls for where it is turned: "back out the four screws". */
+const impliedByFasteners = (reading: Reading, phrases: readonly NounPhrase[]): readonly Mention[] => {
+  if (phrases.some(phrase => phrase.isTool)) return []
+  return phrases.flatMap((phrase): readonly Mention[] => {
+    const last = reading.tokens[phrase.to - 1]
+    if (last === undefined) return []
+    const one = singular(last.word)
+    const before = reading.tokens[phrase.to - 2]?.word
+    const tool = FASTENER_TOOLS.get(`${before} ${one}`) ?? FASTENER_TOOLS.get(one)
+    const clause = clauseAt(reading.clauses, phrase.from)
+    const verb = clause?.verb === undefined ? undefined : reading.tokens[clause.verb]
+    if (tool === undefined || clause === undefined || clause.isNegated || !ACTS.has(clause.frame)) return []
+    const size = phrase.to - phrase.from > 1 ? reading.tokens[phrase.from] : undefined
+    const features = [
+      'bias',
+      'is:fastener',
+      `fastener:${one}`,
+      `fastener-frame:${clause.frame}`,
+      ...[...classesOf(verb?.base ?? '')].map(name => `fastener-verb:${name}`),
+      ...(size?.tag === 'number' ? ['fastener-count'] : []),
       `head:${tool.split(' ').at(-1)}`,
     ]
-    return [{ from: clause.verb, to: clause.verb + 1, implied: tool, features }]
+    return [{ from: phrase.from, to: phrase.to, implied: tool, features }]
   })
+}
 
 /** "with the nine-sixteenths", "a seventeen on the nut": a size that stands for its spanner. */
 const impliedBySizes = (reading: Reading): readonly Mention[] =>
@@ -194,10 +221,14 @@ const impliedBySizes = (reading: Reading): readonly Mention[] =>
   })
 
 /** @returns the mentions of a sentence that may be tools or materials, said or implied. */
-export const toMentions = (reading: Reading): readonly Mention[] => [
-  ...toNounPhrases(reading.tokens)
-    .filter(phrase => isCandidate(reading, phrase))
-    .map(phrase => ({ from: phrase.from, to: phrase.to, phrase, features: featuresOf(reading, phrase) })),
-  ...impliedByVerbs(reading),
-  ...impliedBySizes(reading),
-]
+export const toMentions = (reading: Reading): readonly Mention[] => {
+  const phrases = toNounPhrases(reading.tokens)
+  return [
+    ...phrases
+      .filter(phrase => isCandidate(reading, phrase))
+      .map(phrase => ({ from: phrase.from, to: phrase.to, phrase, features: featuresOf(reading, phrase) })),
+    ...impliedByVerbs(reading),
+    ...impliedByFasteners(reading, phrases),
+    ...impliedBySizes(reading),
+  ]
+}

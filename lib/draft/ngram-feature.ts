@@ -1,4 +1,5 @@
 import * as words from '@/lib/trade/english'
+import { type Emit, nameOfParts } from '@/lib/trade/model'
 import type { Token } from '@/lib/trade/tagger'
 
 /** Content words are seen as what they are, closed-class words as themselves. */
@@ -28,18 +29,23 @@ const COMMON = new Set(
   ),
 )
 
-/** Single words, pairs and triples of a sentence, content words seen as what they are. */
-export const ngrams = (tokens: readonly Token[]): string[] => {
+/** Single words, pairs and triples of a sentence, content words seen as what they are. One may be told more than once. */
+export const eachNgram = (tokens: readonly Token[], emit: Emit): void => {
   const shape = ['^', ...tokens.map(shapeOf), '$']
-  const found = new Set<string>()
   shape.forEach((one, i) => {
     const two = shape[i + 1]
     const three = shape[i + 2]
-    if (i > 0 && i < shape.length - 1) found.add(`w:${one}`)
-    if (two !== undefined) found.add(`w:${one} ${two}`)
-    if (two !== undefined && three !== undefined) found.add(`w:${one} ${two} ${three}`)
+    if (i > 0 && i < shape.length - 1) emit('w', one)
+    if (two !== undefined) emit('w', one, two)
+    if (two !== undefined && three !== undefined) emit('w', one, two, three)
   })
   for (const token of tokens)
-    if (!['number', 'unit', 'name'].includes(token.tag)) found.add(`word:${token.base ?? token.word}`)
+    if (!['number', 'unit', 'name'].includes(token.tag)) emit('word', token.base ?? token.word)
+}
+
+/** The same by name, each once. */
+export const ngrams = (tokens: readonly Token[]): readonly string[] => {
+  const found = new Set<string>()
+  eachNgram(tokens, (...parts) => void found.add(nameOfParts(...parts)))
   return [...found]
 }

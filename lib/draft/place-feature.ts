@@ -1,4 +1,5 @@
 import type { Reading } from './feature'
+import { ngrams } from './ngram-feature'
 
 /** What was read of limits in each sentence, for its features: shape and dimension. */
 export type LimitNote = { readonly sentence: number; readonly shape: string; readonly dimension: string }
@@ -44,9 +45,9 @@ export const placeFeatures = (
   return found
 }
 
-/** Whether a feature of a sentence is also told of its neighbours: n-grams and counts are not. */
+/** Whether a feature of a sentence is also told of its neighbours: counts are not. */
 export const isCoarse = (name: string): boolean =>
-  !name.startsWith('w') && !name.startsWith('tag') && !name.includes('@')
+  !name.startsWith('tag') && !name.includes('@')
 
 /** All features of a sentence by name: its own, its place's, and the coarse ones of its neighbours. For fitting; drafting goes by index. */
 export const featuresAt = (
@@ -56,8 +57,10 @@ export const featuresAt = (
 ): readonly string[] => {
   const coarse = (reading: Reading | undefined, side: string): readonly string[] =>
     reading?.own.filter(isCoarse).map(name => `${side}:${name}`) ?? []
+  const here = readings[i]
   return [
-    ...(readings[i]?.own ?? []),
+    ...(here?.own ?? []),
+    ...ngrams(here?.tokens ?? []),
     ...placeFeatures(readings, i, limits),
     ...coarse(readings[i - 1], 'before'),
     ...coarse(readings[i + 1], 'after'),

@@ -134,6 +134,16 @@ export const withSizes = (words: readonly string[]): string => {
   return (isBare ? [first, 'mm', ...rest] : sized).join(' ').trim()
 }
 
+/** "2 spring compressors", "1 spanner": how many there are is not part of the name; "2 Phillips screwdriver" keeps its size. */
+const withoutCount = (words: readonly string[]): readonly string[] => {
+  const [first = '', ...rest] = words
+  const last = rest.at(-1)
+  if (last === undefined || !/^\d{1,2}$/.test(first)) return words
+  const isPlural =
+    singular(last) !== last && !/^(?:mm|pliers|tweezers|scissors|snips|cutters|forceps|shears)$/.test(last)
+  return first === '1' || (isPlural && !/^(?:mm|-|point|grit|pin)/.test(rest[0] ?? '')) ? rest : words
+}
+
 /**
  * A thing's name for a list: article and idle adjectives dropped, sizes in digits, "17 mil" as "17 mm", "of" phrases kept.
  * Stuff ("grease") keeps no measure; a piece of something does ("piece of wire").
@@ -154,7 +164,7 @@ export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): strin
     ? [...kept.slice(0, kept.length - head.length).map(token => token.word), ...full.split(' ')]
     : kept.map(token => token.word)
   const words = inDigits(said).map(word => UNITS[word] ?? word)
-  return withSizes(words)
+  return withSizes(withoutCount(words))
 }
 
 /** The name as it is compared: singular, "safety goggles" and "goggles" apart, spelling folded. */

@@ -37,7 +37,7 @@ export const ACTIONS = {
     heat, preheat, warm, cool, chill, boil, freeze, evacuate, pull, crack, kill, cut, apply, home, zero, calibrate, null, actuate, operate`),
   /** Dirt, rust and edges. */
   clean: wordList(`
-    clean, wipe, brush, blow, scrape, rinse, wash, flush, vacuum, hoover, polish, buff, sand, file, deburr, degrease, descale, scrub, scour,
+    clean, wipe, brush, blow, scrape, rinse, wash, flush, vacuum, polish, buff, sand, file, deburr, degrease, descale, scrub, scour,
     hone, lap, grind, sharpen, dress, burnish, strop, swab, sweep, dust, mop, dry, blot, pick, chase, ream, skim, sieve, strain, filter, decant, unblock,
     clear, coax, flick, neutralise, neutralize, disinfect, sanitise, sanitize, etch, strip, roughen, scuff, key, emery, whet, flatten`),
   /** Liquids, greases and coatings. */

@@ -57,7 +57,7 @@ export const ENERGY: readonly Hazard[] = [
   {
     id: 'test-voltage',
     alias: [],
-    signals: /\b(?:insulation (?:test\w*|resistance)|megger|hi-?pot|flash test)\b/i,
+    signals: /\b(?:insulation (?:test\w*|resistance)|insulation (?:tester|meter)|hi-?pot|flash test)\b/i,
     known:
       /\b(?:(?:insulation )?test(?:er|ing)?\b[^.;]*\b(?:shock|touch|hands|clear|volt\w*)|(?:hands|clear|touch)\b[^.;]*\btest)/i,
     level: 'warning',

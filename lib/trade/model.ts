@@ -25,6 +25,49 @@ export type Scorer<Outcome extends string> = {
   readonly threshold: (outcome: Outcome) => number
 }
 
+/** Tells of a feature by its parts: "w:put the" is (`w`, `put`, `the`). Saves joining names that the model mostly does not know. */
+export type Emit = (prefix: string, a?: string, b?: string, c?: string, d?: string) => void
+
+type Node = { index: number; readonly next: Map<string, Node> }
+
+const toNode = (): Node => ({ index: -1, next: new Map() })
+
+/**
+ * Looks features up by their parts.
+ *
+ * @param names of the features, by index; parts are told apart by a colon after the prefix and blanks between
+ * @returns index of a feature, -1 where the model does not know it
+ */
+export const toPartsIndex = (
+  names: readonly string[],
+): ((prefix: string, a?: string, b?: string, c?: string, d?: string) => number) => {
+  const root = toNode()
+  names.forEach((name, index) => {
+    const colon = name.indexOf(':')
+    let node = root
+    for (const part of colon < 0 ? [name] : [name.slice(0, colon), ...name.slice(colon + 1).split(' ')]) {
+      const known = node.next.get(part) ?? toNode()
+      node.next.set(part, known)
+      node = known
+    }
+    node.index = index
+  })
+  return (prefix, a, b, c, d) => {
+    let node = root.next.get(prefix)
+    if (a !== undefined) node = node?.next.get(a)
+    if (b !== undefined) node = node?.next.get(b)
+    if (c !== undefined) node = node?.next.get(c)
+    if (d !== undefined) node = node?.next.get(d)
+    return node?.index ?? -1
+  }
+}
+
+/** @returns the name of a feature told by its parts. */
+export const nameOfParts = (prefix: string, a?: string, b?: string, c?: string, d?: string): string => {
+  const parts = [a, b, c, d].filter(part => part !== undefined)
+  return parts.length === 0 ? prefix : `${prefix}:${parts.join(' ')}`
+}
+
 const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 
 /** Unpacks a model. */

@@ -159,6 +159,25 @@ const unknownTag = ({ word, isAfterPause }: Piece, before: Tag | undefined, next
     : 'word'
 }
 
+const takesObject = (next: Piece | undefined): boolean =>
+  next !== undefined && !next.isAfterPause && ['determiner', 'pronoun', 'number'].includes(closedTag(next.word) ?? '')
+
+const IN_PHRASE: ReadonlySet<Tag> = new Set(['noun', 'tool', 'material', 'part', 'word', 'adjective', 'number'])
+
+/** Whether the words right before stand in a phrase that an article opened: "the foam" before "bag". */
+const isInPhrase = (tokens: readonly Token[]): boolean => {
+  const last = tokens.at(-1)
+  if (last === undefined || !IN_PHRASE.has(last.tag) || last.tag === 'adjective' || last.tag === 'number') return false
+  if (singular(last.word) !== last.word) return false
+  for (let i = tokens.length - 1; i >= 0; i--) {
+    const token = tokens[i]
+    if (token === undefined) return false
+    if (token.tag === 'determiner') return true
+    if (!IN_PHRASE.has(token.tag) || token.isAfterPause) return false
+  }
+  return false
+}
+
 const verbTag = (
   piece: Piece,
   previous: Piece | undefined,
@@ -166,6 +185,7 @@ const verbTag = (
   next: Piece | undefined,
   noun: Tag | undefined,
   form: VerbForm,
+  isInside: boolean,
 ): Tag => {
   const { word, isAfterPause } = piece
   if (form === 'ing') return 'ing'
@@ -176,6 +196,7 @@ const verbTag = (
   }
   if (form !== 'base') return ADJECTIVES.has(word) ? 'adjective' : 'past'
   if (next !== undefined && !next.isAfterPause && isCompound(word, next.word)) return noun ?? 'noun'
+  if (isInside && !isAfterPause && !takesObject(next)) return noun ?? 'noun'
   const isThing = noun !== undefined && noun !== 'noun'
   return isVerbHere(isAfterPause ? undefined : previous, isAfterPause ? undefined : before, next, isThing)
     ? 'verb'
@@ -190,14 +211,12 @@ const pointerTag = (word: string, closed: Tag, next: Piece | undefined): Tag => 
   return isThird || !['number', undefined].includes(closedTag(next.word)) ? 'pronoun' : 'determiner'
 }
 
-const takesObject = (next: Piece | undefined): boolean =>
-  next !== undefined && !next.isAfterPause && ['determiner', 'pronoun', 'number'].includes(closedTag(next.word) ?? '')
-
 const tagOf = (
   list: readonly Piece[],
   i: number,
-  before: Tag | undefined,
+  tokens: readonly Token[],
 ): { readonly tag: Tag; readonly base?: string } => {
+  const before = tokens[i - 1]?.tag
   const piece = list[i]
   if (piece === undefined) return { tag: 'word' }
   const { word, isAfterPause } = piece
@@ -210,6 +229,14 @@ const tagOf = (
     (isAfterPause || before === 'filler' || (previous !== undefined && BEFORE_VERB.has(previous.word)))
   )
     return { tag: 'verb', base: word }
+  if (
+    word === 'round' &&
+    (before === 'determiner' || before === 'number') &&
+    !takesObject(next) &&
+    next !== undefined &&
+    !next.isAfterPause
+  )
+    return { tag: 'adjective' }
   const closed = closedTag(word)
   if (closed === 'pronoun' || closed === 'determiner') return { tag: pointerTag(word, closed, next) }
   if (closed === 'modal' && (word === 'can' || word === 'will') && before === 'determiner') return { tag: 'noun' }
@@ -220,9 +247,12 @@ const tagOf = (
   if (before === 'number' && words.MONEY.has(word)) return { tag: 'money' }
   const noun = nounTag(word)
   if (verb !== undefined) {
-    const tag = verbTag(piece, previous, before, next, noun, verb.form)
+    const tag = verbTag(piece, previous, before, next, noun, verb.form, isInPhrase(tokens))
     return VERBAL.has(tag) || verb.form === 'third' ? { tag, base: verb.base } : { tag }
   }
+  // "My screwdriver earns its keep": an unknown word that may be a verb, between a thing and what it takes.
+  if (noun === undefined && /[^s]s$/.test(word) && !isAfterPause && takesObject(next) && isInPhrase(tokens))
+    return { tag: 'third', base: singular(word) }
   const tag = noun ?? unknownTag(piece, before, next)
   return tag === 'verb' ? { tag, base: word } : { tag }
 }
@@ -234,7 +264,7 @@ export const toTokens = (text: string): readonly Token[] => {
   const list = pieces(text)
   const tokens: Token[] = []
   list.forEach(({ word, at, to, isAfterPause }, i) => {
-    tokens.push({ word, at, to, isAfterPause, ...tagOf(list, i, tokens[i - 1]?.tag) })
+    tokens.push({ word, at, to, isAfterPause, ...tagOf(list, i, tokens) })
   })
   return tokens
 }

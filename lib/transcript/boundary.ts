@@ -1,3 +1,4 @@
+import { type Emit, nameOfParts } from '@/lib/trade/model'
 import { toTokens as tagWords } from '@/lib/trade/tagger'
 import type { Token } from './token'
 
@@ -96,45 +97,50 @@ const gapBucket = (gap: number): number => (gap < 0.05 ? 0 : gap < 0.2 ? 1 : gap
 export const slackBucket = (slack: number): number =>
   [-0.3, 0.15, 0.4, 0.7, 1, 1.6, 2.4].findLastIndex(limit => slack >= limit) + 1
 
-/** Features of the place after words[i]: does a sentence end there? */
-export const boundaryFeatures = (words: readonly RunWord[], i: number): readonly string[] => {
+/** Tells the features of the place after words[i]: does a sentence end there? */
+export const eachBoundaryFeature = (words: readonly RunWord[], i: number, emit: Emit): void => {
   const here = words[i]
   const next = words[i + 1]
-  if (here === undefined || next === undefined) return []
-  const [a, b, c, d, e] = [
-    words[i - 1]?.word ?? '^',
-    here.word,
-    next.word,
-    words[i + 2]?.word ?? '$',
-    words[i + 3]?.word ?? '$',
-  ]
-  const [ta, tb, tc, td] = [words[i - 1]?.tag ?? '^', here.tag, next.tag, words[i + 2]?.tag ?? '$']
-  const gap = gapBucket(next.start - here.end)
-  return [
-    'bias',
-    `b:${b}`,
-    `c:${c}`,
-    `d:${d}`,
-    `a:${a}`,
-    `bc:${b} ${c}`,
-    `cd:${c} ${d}`,
-    `ab:${a} ${b}`,
-    `cde:${c} ${d} ${e}`,
-    `bs:${suffixOf(b)}`,
-    `cs:${suffixOf(c)}`,
-    `bsc:${suffixOf(b)} ${c}`,
-    `tb:${tb}`,
-    `tc:${tc}`,
-    `td:${td}`,
-    `tbc:${tb} ${tc}`,
-    `tcd:${tc} ${td}`,
-    `tab:${ta} ${tb}`,
-    `tbcd:${tb} ${tc} ${td}`,
-    `tabcd:${ta} ${tb} ${tc} ${td}`,
-    `tbwc:${tb} ${c}`,
-    `wbtc:${b} ${tc}`,
-    `tbwctd:${tb} ${c} ${td}`,
-    here.isLastOfCue ? `end-of-cue:${gap}` : `inside:${gap}`,
-    ...(here.isLastOfCue || here.slack === undefined ? [] : [`slack:${slackBucket(here.slack)}`]),
-  ]
+  if (here === undefined || next === undefined) return
+  const a = words[i - 1]?.word ?? '^'
+  const b = here.word
+  const c = next.word
+  const d = words[i + 2]?.word ?? '$'
+  const e = words[i + 3]?.word ?? '$'
+  const ta = words[i - 1]?.tag ?? '^'
+  const tb = here.tag
+  const tc = next.tag
+  const td = words[i + 2]?.tag ?? '$'
+  emit('bias')
+  emit('b', b)
+  emit('c', c)
+  emit('d', d)
+  emit('a', a)
+  emit('bc', b, c)
+  emit('cd', c, d)
+  emit('ab', a, b)
+  emit('cde', c, d, e)
+  emit('bs', suffixOf(b))
+  emit('cs', suffixOf(c))
+  emit('bsc', suffixOf(b), c)
+  emit('tb', tb)
+  emit('tc', tc)
+  emit('td', td)
+  emit('tbc', tb, tc)
+  emit('tcd', tc, td)
+  emit('tab', ta, tb)
+  emit('tbcd', tb, tc, td)
+  emit('tabcd', ta, tb, tc, td)
+  emit('tbwc', tb, c)
+  emit('wbtc', b, tc)
+  emit('tbwctd', tb, c, td)
+  emit(here.isLastOfCue ? 'end-of-cue' : 'inside', String(gapBucket(next.start - here.end)))
+  if (!here.isLastOfCue && here.slack !== undefined) emit('slack', String(slackBucket(here.slack)))
+}
+
+/** The same by name. */
+export const boundaryFeatures = (words: readonly RunWord[], i: number): readonly string[] => {
+  const found: string[] = []
+  eachBoundaryFeature(words, i, (...parts) => void found.push(nameOfParts(...parts)))
+  return found
 }

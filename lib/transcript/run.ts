@@ -1,5 +1,5 @@
-import { type Model, toScorer } from '@/lib/trade/model'
-import { boundaryFeatures, type Pace, type RunWord, slackBucket, toRunWords } from './boundary'
+import { type Model, toPartsIndex, toScorer } from '@/lib/trade/model'
+import { eachBoundaryFeature, type Pace, type RunWord, slackBucket, toRunWords } from './boundary'
 import boundaryModel from './boundary-model.json'
 import type { Token } from './token'
 
@@ -69,24 +69,25 @@ const divide = (odds: readonly number[], count: number, { lengths, density }: Bo
 
 const model = boundaryModel as unknown as BoundaryModel
 const scorer = toScorer<'end'>(model)
+const featureAt = toPartsIndex(scorer.names)
 
 /** @returns indices, relative to the run, of the last word of every sentence, with a model of one's own for fitting. */
 export const divideRun = (
   words: readonly RunWord[],
-  oddsAt: (features: readonly string[]) => number,
+  oddsAt: (words: readonly RunWord[], i: number) => number,
   given: BoundaryModel,
 ): readonly number[] => {
-  const odds = words.slice(0, -1).map((_, i) => oddsAt(boundaryFeatures(words, i)))
+  const odds = words.slice(0, -1).map((_, i) => oddsAt(words, i))
   heedPauses(words, odds, given.held)
   return divide(odds, words.length, given)
 }
 
-const oddsOfFeatures = (features: readonly string[]): number => {
+const oddsOfPlace = (words: readonly RunWord[], i: number): number => {
   const indices: number[] = []
-  for (const name of features) {
-    const i = scorer.indexOf(name)
-    if (i !== undefined) indices.push(i)
-  }
+  eachBoundaryFeature(words, i, (prefix, a, b, c, d) => {
+    const index = featureAt(prefix, a, b, c, d)
+    if (index >= 0) indices.push(index)
+  })
   return scorer.logOdds('end', indices)
 }
 
@@ -99,4 +100,4 @@ const oddsOfFeatures = (features: readonly string[]): number => {
  * @returns indices of the last token of each sentence, ascending, the last one `to - 1`
  */
 export const cutRun = (tokens: readonly Token[], from: number, to: number, pace: Pace): readonly number[] =>
-  divideRun(toRunWords(tokens, from, to, pace), oddsOfFeatures, model).map(end => from + end)
+  divideRun(toRunWords(tokens, from, to, pace), oddsOfPlace, model).map(end => from + end)

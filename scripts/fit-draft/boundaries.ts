@@ -87,7 +87,7 @@ const fitEnds = (runs: readonly Run[]): Fitted => {
 const count = (runs: readonly Run[], fitted: Fitted, shape: Pick<BoundaryModel, 'lengths' | 'density' | 'held'>) => {
   let [hit, found, wanted] = [0, 0, 0]
   for (const run of runs) {
-    const ends = divideRun(run.words, features => oddsOf(fitted, 'end', features), {
+    const ends = divideRun(run.words, (words, i) => oddsOf(fitted, 'end', boundaryFeatures(words, i)), {
       ...shape,
       features: '',
       weights: {},

@@ -36,7 +36,11 @@ export type Case = {
   readonly sentences: readonly Sentence[]
   /** Written by us to fit by, rather than to measure by. */
   readonly isOwn: boolean
+  /** How much it counts: cases of others' making tell more of what others will want than talks of our own. */
+  readonly weight: number
 }
+
+const OTHERS = 3
 
 /** Reads every case of a folder in the forms asked for. */
 export const readCases = (folder: string, forms: readonly string[], only?: RegExp): readonly Case[] =>
@@ -52,6 +56,6 @@ export const readCases = (folder: string, forms: readonly string[], only?: RegEx
         const read = readTranscript(readFileSync(path), path)
         if (!read.ok) throw new Error(`${path}: ${read.problems[0]?.message}`)
         const { transcript } = read.value
-        return [{ name, form, gold, transcript, sentences: toSentences(transcript), isOwn: false }]
+        return [{ name, form, gold, transcript, sentences: toSentences(transcript), isOwn: false, weight: OTHERS }]
       })
     })

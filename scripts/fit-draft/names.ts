@@ -13,7 +13,8 @@ const wordsOf = (text: string): readonly string[] =>
     .filter(word => word !== '' && !STOP.has(word))
     .map(word => word.replace(/(?<=[a-z]{3})s$/, ''))
 
-const overlapOf = (a: string, b: string): number => {
+/** How much of their words two names share, 0 to 1. */
+export const overlapOf = (a: string, b: string): number => {
   const [x, y] = [wordsOf(a), wordsOf(b)]
   if (x.length === 0 || y.length === 0) return 0
   return (2 * x.filter(word => y.includes(word)).length) / (x.length + y.length)

@@ -18,7 +18,7 @@ const SETTINGS: Settings = {
 
 export type SentenceSample = Sample & { readonly form: string; readonly text: string; readonly isOwn: boolean }
 
-export const toSentenceSamples = ({ name, form, gold, sentences, isOwn }: Case): readonly SentenceSample[] => {
+export const toSentenceSamples = ({ name, form, gold, sentences, isOwn, weight }: Case): readonly SentenceSample[] => {
   const readings = sentences.map(sentence => readSentence(sentence.text))
   const limits = limitFeatures(findLimits(sentences, readings))
   return sentences.map((sentence, i) => {
@@ -34,7 +34,7 @@ export const toSentenceSamples = ({ name, form, gold, sentences, isOwn }: Case):
       features: featuresAt(readings, i, limits),
       outcomes,
       isOwn,
-      ...(isOwn ? { weight: 1 } : {}),
+      weight,
     }
   })
 }
@@ -50,7 +50,7 @@ const report = (
   const judgedOf = (kind: string, form?: string): Judged[] =>
     samples
       .filter(sample => form === undefined || sample.form === form)
-      .map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind) }))
+      .map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: sample.weight ?? 1 }))
   const found: Record<string, number> = {}
   for (const kind of KINDS) {
     const at = thresholds?.[kind] ?? bestThreshold(judgedOf(kind))

@@ -116,7 +116,7 @@ const toCases = (file: string, text: string): readonly Case[] => {
   const gold = isShort ? parseShort(text, name.length) : parseTalk(text, timesOf(name.length))
   const make = (form: string, cues: readonly Cue[]): Case => {
     const transcript: Transcript = { name, form: form === 'vtt' ? 'webvtt' : 'subrip', cues }
-    return { name, form, gold, transcript, sentences: toSentences(transcript), isOwn: isShort }
+    return { name, form, gold, transcript, sentences: toSentences(transcript), isOwn: isShort, weight: 1 }
   }
   return [
     make(

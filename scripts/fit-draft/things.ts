@@ -4,16 +4,16 @@ import type { Model } from '@/lib/trade/model'
 import type { Case, Gold } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
 import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
-import { sameName } from './names'
+import { overlapOf, sameName } from './names'
 import { packModel } from './pack'
 
 const KINDS = ['tool', 'material'] as const
 
-/** The head of a thing's name counts, as far as several cases show it; what all its mentions share counts a little. */
+/** The head of a thing's name counts most, as far as several cases show it; what all its mentions share counts a little. */
 const SETTINGS: Settings = {
-  leastCases: 4,
+  leastCases: 3,
   penalty: 6,
-  scaleOf: name => (name.startsWith('head:') ? 1 : name.startsWith('all:') ? 0.4 : 1),
+  scaleOf: name => (name.startsWith('head:') ? 2 : name.startsWith('all:') ? 0.4 : 1),
 }
 
 type ThingSample = Sample & { readonly form: string; readonly thing: string }
@@ -25,23 +25,37 @@ type Part = {
 
 const listOf = (gold: Gold, kind: string): readonly string[] => (kind === 'tool' ? gold.tools : gold.materials)
 
-/** Things of a case, each told whether a list of the gold has it (each entry once), and how many entries nothing names. */
-const toPart = (source: Case): Part => {
-  const open = Object.fromEntries(KINDS.map(kind => [kind, [...listOf(source.gold, kind)]]))
-  const samples = gatherThings(source.sentences.map(sentence => readSentence(sentence.text))).map(
-    ({ name, features }): ThingSample => {
-      const outcomes = new Set<string>()
-      for (const kind of KINDS) {
-        const list = open[kind] ?? []
-        const at = list.findIndex(other => sameName(name, other))
-        if (at < 0) continue
-        outcomes.add(kind)
-        list.splice(at, 1)
-      }
-      return { name: source.name, form: source.form, features, outcomes, thing: name }
-    },
+/** Pairs names with entries of a list, the most alike first, each used once; as the cases' scorer does it. */
+const pairUp = (names: readonly string[], list: readonly string[]): ReadonlySet<number> => {
+  const all = names.flatMap((name, i) =>
+    list.flatMap((other, j) => (sameName(name, other) ? [{ i, j, overlap: overlapOf(name, other) }] : [])),
   )
-  return { source, samples, missed: Object.fromEntries(KINDS.map(kind => [kind, open[kind]?.length ?? 0])) }
+  const [found, used] = [new Set<number>(), new Set<number>()]
+  for (const { i, j } of all.sort((a, b) => b.overlap - a.overlap)) {
+    if (found.has(i) || used.has(j)) continue
+    found.add(i)
+    used.add(j)
+  }
+  return found
+}
+
+/** Things of a case, each told whether a list of the gold has it (each entry once), and how many entries nothing names. */
+export const toPart = (source: Case): Part => {
+  const things = gatherThings(source.sentences.map(sentence => readSentence(sentence.text)))
+  const names = things.map(({ name }) => name)
+  const inList = Object.fromEntries(KINDS.map(kind => [kind, pairUp(names, listOf(source.gold, kind))]))
+  const samples = things.map(
+    ({ name, features }, i): ThingSample => ({
+      name: source.name,
+      form: source.form,
+      weight: source.weight,
+      features,
+      outcomes: new Set(KINDS.filter(kind => inList[kind]?.has(i))),
+      thing: name,
+    }),
+  )
+  const missed = KINDS.map(kind => [kind, listOf(source.gold, kind).length - (inList[kind]?.size ?? 0)])
+  return { source, samples, missed: Object.fromEntries(missed) }
 }
 
 const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
@@ -58,12 +72,12 @@ const report = (
         parts
           .filter(({ source }) => form === undefined || source.form === form)
           .flatMap(({ samples }) =>
-            samples.map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind) })),
+            samples.map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: sample.weight ?? 1 })),
           )
       const missed = (form?: string) =>
         parts
           .filter(({ source }) => form === undefined || source.form === form)
-          .reduce((n, part) => n + (part.missed[kind] ?? 0), 0)
+          .reduce((n, part) => n + part.source.weight * (part.missed[kind] ?? 0), 0)
       const at = given?.[kind] ?? bestThreshold(judged(), missed())
       const rows = ['vtt', 'raw.srt'].map(form => {
         const { f1, precision, recall } = f1At(judged(form), at, missed(form))

@@ -12,7 +12,7 @@ equipment: close-coupled toilet, bottom-entry fill valve
 - Soak up the rest of the water with a sponge
 + sponge
 - Disconnect the supply hose from the fill valve >hose
-+ channel-lock pliers
++ slip-joint pliers
 - Spin off the plastic lock nut below the tank >nut
 - Lift the old fill valve out of the tank >valve
 - Adjust the height of the new fill valve
