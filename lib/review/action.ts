@@ -1,6 +1,6 @@
 import { ACTS, type Act, PARTICLES } from '@/lib/trade/pairs'
 import { alongIn, type Clause, meanwhileIn, readClause, thingsOf } from './clause'
-import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, SKIPPED, SURE_VERBS } from './grammar'
+import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, PREPOSITIONS, SKIPPED, SURE_VERBS } from './grammar'
 import { onceForText } from './memo'
 import type { Thing } from './thing'
 import { NUMBER_WORDS, tokensOf, VERBS } from './words'
@@ -56,6 +56,16 @@ const FIRM_AFTER = new Set(['off', 'out', 'away'])
 
 const isVerbHere = (segment: Segment, isFirst: boolean, token: string, next: string | undefined): boolean => {
   if (!VERBS.has(token)) return false
+  if (
+    segment.after === ',' &&
+    !isFirst &&
+    !SURE_VERBS.has(token) &&
+    next !== undefined &&
+    !isArticleLike(next) &&
+    !PARTICLES.has(next) &&
+    !PREPOSITIONS.has(next)
+  )
+    return false
   if (isFirst || isFresh(segment) || SURE_VERBS.has(token) || !NOUNS_TOO.has(token)) return true
   if (PARTICLES.has(token) && !FIRM_AFTER.has(next ?? '')) return false
   if (next !== undefined && PARTICLES.has(next)) return BY_WORDING.has(`${token} ${next}`)
@@ -87,19 +97,43 @@ const addTo = (group: readonly Clause[], tokens: readonly string[], isList: bool
 
 /** Verbs that put a thing somewhere, with the particles that make them fit it there. */
 const PLACES = new Set(
-  'lay put place set slide slip push press drop lower hang hook thread feed wrap guide ease tap roll stretch position pull draw lift work clip screw snap pop wind route loop lead stand'.split(
+  'lay put place set slide slip push press drop lower hang hook thread feed wrap guide ease tap roll stretch position pull draw lift work clip screw snap pop wind route loop lead stand knock hammer drive drift force squeeze twist tuck stick clamp seat swing fold bring click rest'.split(
     ' ',
   ),
 )
 const INTO = new Set(['on', 'in', 'over', 'back', 'home', 'around', 'through'])
+/** "Stand the truck on its wheels" lowers it as well. */
+const PUTS: ReadonlySet<Act> = new Set<Act>(['refit', 'connect', 'lower'])
 const REFIT: ReadonlySet<Act> = new Set<Act>(['refit', 'connect'])
 
 /** "Turn the valve clockwise to close it" is closing. */
 const TURNS = new Set('turn rotate twist swing move flip push pull press lift squeeze slide'.split(' '))
 const PURPOSES = new Set('open close shut loosen tighten lock unlock release remove'.split(' '))
 
+/** "Turn the nut until it is loose" is loosening. */
+const RESULTS: ReadonlyMap<string, string> = new Map([
+  ['loose', 'loosen'],
+  ['free', 'loosen'],
+  ['tight', 'tighten'],
+  ['snug', 'tighten'],
+  ['open', 'open'],
+  ['closed', 'close'],
+  ['shut', 'close'],
+])
+const REACHES = new Set(
+  'it they is are comes come runs run feels feel sits sit fully completely quite just hand'.split(' '),
+)
+
+const resultOf = (rest: readonly string[]): string | undefined => {
+  const at = rest.findIndex(token => token === 'until' || token === 'till')
+  const word = at < 0 ? undefined : rest.slice(at + 1).find(token => !REACHES.has(token))
+  return word === undefined ? undefined : RESULTS.get(word)
+}
+
 const purposeOf = ({ verb, rest }: Clause): string | undefined => {
   if (!TURNS.has(verb)) return undefined
+  const result = resultOf(rest)
+  if (result !== undefined) return result
   const at = rest.indexOf('to')
   const purpose = at < 0 ? undefined : rest[at + 1]
   return purpose !== undefined && PURPOSES.has(purpose) ? purpose : undefined
@@ -107,9 +141,31 @@ const purposeOf = ({ verb, rest }: Clause): string | undefined => {
 
 const actsFor = (verb: string, particle: string | undefined): ReadonlySet<Act> =>
   BY_WORDING.get(`${verb} ${particle}`) ??
-  (PLACES.has(verb) && INTO.has(particle ?? '') ? REFIT : undefined) ??
+  (PLACES.has(verb) && INTO.has(particle ?? '') ? (BY_WORDING.get(verb)?.has('lower') ? PUTS : REFIT) : undefined) ??
   BY_WORDING.get(verb) ??
   NO_ACTS
+
+/** Covers on a hinge or slide: up and aside is open, down and to is closed. */
+const HINGED = new Set(
+  'guard lid hood cover flap bonnet shield door hatch visor canopy screen gate shutter seat'.split(' '),
+)
+const SWINGS = new Set(
+  'swing fold flip lift tilt hinge raise pivot slide push pull roll prop turn bring lower move'.split(' '),
+)
+const APART = new Set(['up', 'open', 'aside', 'away', 'clear', 'out'])
+const TOGETHER = new Set(['down', 'shut', 'closed', 'over', 'home', 'back', 'to', 'in'])
+const OPENS: ReadonlySet<Act> = new Set<Act>(['open'])
+const CLOSES: ReadonlySet<Act> = new Set<Act>(['close', 'refit'])
+
+const hingedActs = (
+  verb: string,
+  particle: string | undefined,
+  things: readonly Thing[],
+): ReadonlySet<Act> | undefined => {
+  if (!SWINGS.has(verb) || !things.some(({ head }) => HINGED.has(head))) return undefined
+  if (verb === 'raise' || (particle !== undefined && APART.has(particle))) return OPENS
+  return verb === 'lower' || (particle !== undefined && TOGETHER.has(particle)) ? CLOSES : undefined
+}
 
 const finish = (clause: Clause, before: Thing | undefined): Action => {
   const { rest } = clause
@@ -119,12 +175,13 @@ const finish = (clause: Clause, before: Thing | undefined): Action => {
   const along = alongIn(rest)
   // "Plug the line with a blanking plug" connects nothing.
   const isCapped = (verb === 'plug' || verb === 'cap') && along.length > 0
-  const acts = isCapped ? NO_ACTS : actsFor(verb, particle)
+  const things = thingsOf(clause, before)
+  const acts = isCapped ? NO_ACTS : (hingedActs(verb, particle, things) ?? actsFor(verb, particle))
   return {
     verb,
     ...(particle === undefined ? {} : { particle }),
     acts,
-    things: thingsOf(clause, before),
+    things,
     rest,
     along,
   }

@@ -44,6 +44,12 @@ const allowedIn = (verb: string, tokens: readonly string[]): Clause | undefined 
   return { ...clause, phrases: [[...tokens.slice(0, at)].filter(token => token !== 'to')] }
 }
 
+/** "Slide the half of the seal onto the hub": where it goes stands after what it is of. */
+const beyondOwner = (tokens: readonly string[]): string | undefined => {
+  const next = tokens.find(token => PREPOSITIONS.has(token))
+  return next === 'into' || next === 'onto' || next === 'over' ? PARTICLE_FROM[next] : undefined
+}
+
 /** Reads particle, things and the rest from the words after a verb. */
 export const readClause = (verb: string, tokens: readonly string[]): Clause => {
   const allowed = allowedIn(verb, tokens)
@@ -77,8 +83,15 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       break
     }
     const isNamed = phrase.some(isNaming)
-    if (PREPOSITIONS.has(token) || (isNamed && (token === 'a' || isNumber(token) || isTrailing(token, following)))) {
-      if (phrase.length > 0) clause.particle ??= PARTICLE_FROM[token]
+    if (
+      PREPOSITIONS.has(token) ||
+      (isNamed &&
+        (token === 'a' ||
+          (isNumber(token) && !(token === 'half' && following === 'of')) ||
+          isTrailing(token, following)))
+    ) {
+      if (phrase.length > 0)
+        clause.particle ??= PARTICLE_FROM[token] ?? (token === 'of' ? beyondOwner(tokens.slice(i + 1)) : undefined)
       if (token === 'to' && (following === 'off' || following === 'on')) clause.particle = following
       clause.rest.push(...tokens.slice(i))
       break

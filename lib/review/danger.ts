@@ -2,7 +2,11 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import type { Hazard } from '@/lib/trade/hazard'
 import { HAZARDS } from '@/lib/trade/hazards'
+import { hazardsIn, hintsIn, knownIn } from './hazard-signs'
+import { stemIndex } from './late'
+import { listedThing } from './listed'
 import { onceFor, onceForText } from './memo'
+import { stemOf } from './words'
 
 /** A hazard and the steps that bring it, with every caution that speaks of it. */
 export type Presence = {
@@ -19,21 +23,6 @@ export type Presence = {
   readonly protectedFrom: number | undefined
 }
 
-const matching = (text: string, of: (hazard: Hazard) => RegExp | undefined): readonly Hazard[] =>
-  HAZARDS.filter(hazard => of(hazard)?.test(text) === true && hazard.not?.test(text) !== true)
-
-/** @returns the hazards that a text signals, equipment left aside. */
-export const hazardsIn = onceForText((text: string): readonly Hazard[] => matching(text, ({ signals }) => signals))
-
-/** @returns those it hints at. */
-const hintsIn = onceForText((text: string): readonly Hazard[] =>
-  HAZARDS.filter(({ hints }) => hints?.test(text) === true),
-)
-
-const knownOf = onceForText(
-  (text: string): ReadonlySet<string> => new Set(HAZARDS.filter(({ known }) => known.test(text)).map(({ id }) => id)),
-)
-
 /** A caution's `hazard` field in kebab case. */
 const fieldOf = onceFor(({ hazard }: Mark): string | undefined =>
   hazard
@@ -45,7 +34,8 @@ const fieldOf = onceFor(({ hazard }: Mark): string | undefined =>
 /** @returns whether a caution speaks of a hazard, by its field or its words. */
 export const isAgainst = (caution: Mark, { id, alias }: Hazard): boolean => {
   const field = fieldOf(caution)
-  return field === id || (field !== undefined && alias.includes(field)) || knownOf(caution.text).has(id)
+  if (field === id || (field !== undefined && alias.includes(field)) || knownIn(caution.text).has(id)) return true
+  return field !== undefined && (field.includes(id) || knownIn(field.replaceAll('-', ' ')).has(id))
 }
 
 const protectedBy = onceForText(
@@ -61,20 +51,61 @@ const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
 
 type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep }
 
+/** What is asleep while the power is off: a guard may come off, a blade be handled by its hub. */
+const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
+const CUTS =
+  /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\bswitch(?:ed)? to (?:0|off)\b|\bdead\b/i
+const POWERS =
+  /\b(?:switch|turn|power)\w*\b[^.;]*\bon\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b|\b(?:remove|take off|unlock)\w*\b[^.;]*\b(?:padlock|lock|tag)\b/i
+
+const cuts = onceForText((text: string): boolean => CUTS.test(text) && !/\b(?:water|gas|fuel|air|oil)\b/i.test(text))
+const powers = onceForText((text: string): boolean => POWERS.test(text))
+
+/** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
+const weightOf = ({ id }: Hazard, isCut: boolean, isOff: boolean): 'plain' | 'hinted' | undefined => {
+  if (isCut) return id === 'electric-shock' ? 'hinted' : BY_POWER.has(id) ? undefined : 'plain'
+  return isOff && BY_POWER.has(id) ? 'hinted' : 'plain'
+}
+
+/** The first step that names a listed thing: there its danger begins, not where the list stands. */
+const firstUse = (text: string, sheet: Sheet): SheetStep | undefined => {
+  const [number] = stemIndex(sheet.steps).get(stemOf(listedThing(text).head)) ?? []
+  return number === undefined ? undefined : sheet.steps[number - 1]
+}
+
 const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   const all = new Map<Hazard, Seen>()
   const machine = equipmentOf(sheet)
   const note = (hazard: Hazard, step: SheetStep, key: 'plain' | 'hinted') => {
     const seen = all.get(hazard) ?? { last: step }
     all.set(hazard, seen)
-    seen[key] ??= step
-    seen.last = step
+    if (seen[key] === undefined || step.number < seen[key].number) seen[key] = step
+    if (step.number > seen.last.number) seen.last = step
   }
-  for (const step of sheet.steps)
-    for (const { text } of [step.mark, ...step.tools, ...step.materials, ...step.checks]) {
-      for (const hazard of hazardsIn(text)) if (isHere(hazard, sheet)) note(hazard, step, 'plain')
+  const end = sheet.steps.at(-1)
+  let isOff = false
+  for (const step of sheet.steps) {
+    const isCut = cuts(step.mark.text)
+    isOff = isCut || (isOff && !powers(step.mark.text))
+    for (const { text } of [step.mark, ...step.checks]) {
+      for (const hazard of hazardsIn(text)) {
+        const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
+        if (weight !== undefined) note(hazard, step, weight)
+      }
       for (const hazard of hintsIn(text)) if (hazard.hintsIn?.test(machine) !== false) note(hazard, step, 'hinted')
     }
+    for (const { text } of [...step.tools, ...step.materials]) {
+      const [plain, hinted] = [hazardsIn(text), hintsIn(text)]
+      if (plain.length + hinted.length === 0) continue
+      const use = firstUse(text, sheet)
+      for (const hazard of plain)
+        if (isHere(hazard, sheet)) note(hazard, use ?? step, use === undefined ? 'hinted' : 'plain')
+      for (const hazard of hinted) if (hazard.hintsIn?.test(machine) !== false) note(hazard, use ?? step, 'hinted')
+      // Listed and never named: when it is in use nobody knows, so no caution is late.
+      if (use === undefined && end !== undefined)
+        for (const hazard of plain) if (isHere(hazard, sheet)) note(hazard, end, 'hinted')
+    }
+  }
   return all
 }
 

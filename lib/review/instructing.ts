@@ -21,9 +21,9 @@ export const isInstructing = onceForText((text: string): boolean => {
   return STRONG.test(text)
 })
 
-/** Verbs of handiwork that call for no opposite. */
-const HANDS = new Set(
-  'grease oil lubricate clean wipe brush scrape rinse flush adjust mark label apply coat spray cut drill file sand polish measure inspect check test press push squeeze turn rotate bend align set support wedge mask seal soak heat'.split(
+/** Verbs of thought and talk, and those too general to be an order by themselves. */
+const MENTAL = new Set(
+  'be have do go come get give let make see look know think say tell mean want need like keep find show call talk ask explain watch listen wait read remember note expect use try start stop begin continue work feel bear prevent allow order'.split(
     ' ',
   ),
 )
@@ -34,7 +34,7 @@ export const isOrder = onceForText((text: string): boolean => {
   const [first] = actionsOf(withoutLeadIn(text))
   return (
     first !== undefined &&
-    (first.acts.size > 0 || HANDS.has(first.verb)) &&
+    (first.acts.size > 0 || !MENTAL.has(first.verb)) &&
     first.things.some(({ head }) => head !== '')
   )
 })

@@ -1,12 +1,13 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { FASTENERS } from '@/lib/trade/pairs'
-import { DISPOSAL } from '@/lib/trade/waste'
 import { type Action, actionsOf } from './action'
+import { isDisposing } from './disposing'
+import { listedThing } from './listed'
 import { onceFor, onceForText } from './memo'
-import { isMadeGood, type Open, ownerIn } from './restored'
+import { isLocking, isMadeGood, type Open, ownerIn } from './restored'
 import { isSameThing, type Thing, toThing } from './thing'
-import { addedBy, type Undone, undoneBy } from './undone'
+import { addedBy, runsOut, type Undone, undoneBy } from './undone'
 import { stemSet } from './words'
 
 const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
@@ -21,12 +22,11 @@ const GENERAL =
   /\b(?:in reverse|reverse order|(?:reassemble|refit|replace|reinstall|fasten|secure|reconnect|return|put) (?:back )?(?:everything|the (?:rest|remaining|others?|machine|unit|parts)|all (?:the )?(?:(?:removed|other|remaining) )?(?:parts|components|covers|panels|guards|items|connections))\b)/i
 const LEFT_SO =
   /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b/i
-const AWAY = /^(?:[a-z]+ly )?(?:take|put|hand|return|dispose|recycle|bin|throw|place|drop)\b/i
 const DONE =
   /\b(?:refitted|replaced|reinstalled|fitted|in place|back on|back in|closed|shut|reconnected|connected|plugged in|tight|tightened|torqued|secured?|filled|refilled|full|latched|seated|restored|lowered)\b/i
 
 const isHeldFastener = ({ thing, undone }: Open): boolean =>
-  FASTENERS.has(thing.head) && (undone === 'removed' || undone === 'loosened')
+  FASTENERS.has(thing.head) && !isLocking(thing) && (undone === 'removed' || undone === 'loosened')
 
 /** Screws undone together with the part they hold follow that part. */
 const withoutHeldFasteners = (items: readonly Open[]): readonly Open[] =>
@@ -40,7 +40,7 @@ const isTwin = (a: Open, b: Open): boolean =>
 const tellsOf = onceForText((text: string) => ({
   isGeneral: GENERAL.test(text),
   isLeftSo: LEFT_SO.test(text),
-  isDisposal: AWAY.test(text) && DISPOSAL.test(text),
+  isDisposal: isDisposing(text),
   isDone: DONE.test(text),
 }))
 
@@ -59,20 +59,25 @@ const SETS = oneOf('set put lay place hang tie keep stand store rest')
 
 /** Whether an action undoes, makes good or brings anything at all. */
 const isTelling = ({ acts, verb }: Action): boolean =>
-  acts.size > 0 || PLACING.has(verb) || COVERING.has(verb) || verb === 'apply' || verb === 'add'
+  acts.size > 0 ||
+  PLACING.has(verb) ||
+  COVERING.has(verb) ||
+  verb === 'apply' ||
+  verb === 'add' ||
+  verb === 'tip' ||
+  verb === 'jam'
 
 /** The parts as they stand between two steps. */
 class Ledger {
   open: Open[] = []
+  #implied: Open | undefined
   readonly #present = new Map<string, Thing[]>()
   /** What was shut: it may be opened again and stay so. */
   readonly #shut: Thing[] = []
-  readonly #tools: readonly ReadonlySet<string>[]
-  readonly #toolWords: ReadonlySet<string>
+  readonly #tools: readonly Thing[]
 
   constructor(sheet: Sheet) {
-    this.#tools = sheet.tools.map(tool => stemSet(tool.text))
-    this.#toolWords = new Set(this.#tools.flatMap(tool => [...tool]))
+    this.#tools = sheet.tools.map(tool => listedThing(tool.text))
   }
 
   step({ mark, number, checks }: SheetStep): void {
@@ -85,6 +90,7 @@ class Ledger {
     for (const action of actionsOf(mark.text)) {
       if (!isTelling(action)) continue
       const still = (item: Open) => !isMadeGood(item, action, stems)
+      if (this.#implied !== undefined && !still(this.#implied)) this.#implied = undefined
       const before = this.open.length + fresh.length
       this.open = this.open.filter(still)
       if (!isSetAside(action)) fresh = fresh.filter(still)
@@ -93,7 +99,10 @@ class Ledger {
       if (action.verb === 'close' || action.verb === 'shut' || action.particle === 'off')
         this.#shut.push(...action.things)
       if (isClosing && !action.acts.has('remove')) continue
+      const drained = runsOut(action, [mark.text, ...checks.map(({ text }) => text)])
+      if (drained !== undefined) this.#runOut(drained, mark, number)
       for (const item of this.#opened(action, mark, number)) {
+        if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
           other =>
             !isTwin(other, item) &&
@@ -108,6 +117,17 @@ class Ledger {
         this.open = this.open.filter(item => item.number === number || !stemSet(text).has(item.thing.head))
   }
 
+  /** What an opened drain lets out, unless a step says in so many words that it is drained. */
+  #runOut(thing: Thing, step: Mark, number: number): void {
+    if (this.open.some(({ undone }) => undone === 'drained')) return
+    this.#implied ??= { undone: 'drained', thing, step, number, of: undefined, among: 1 }
+  }
+
+  /** @returns everything still open, what only ran out included. */
+  get left(): readonly Open[] {
+    return this.#implied === undefined ? this.open : [...this.open, this.#implied]
+  }
+
   #bring(action: Action): void {
     for (const thing of broughtBy(action))
       for (const head of thing.heads) {
@@ -117,10 +137,8 @@ class Ledger {
       }
   }
 
-  #isTool({ words }: Thing): boolean {
-    return (
-      words.every(word => this.#toolWords.has(word)) && this.#tools.some(tool => words.every(word => tool.has(word)))
-    )
+  #isTool({ words, head }: Thing): boolean {
+    return this.#tools.some(tool => tool.head === head && words.every(word => tool.words.includes(word)))
   }
 
   #isPresent(thing: Thing): boolean {
@@ -162,5 +180,5 @@ export const openItems = onceFor((sheet: Sheet): readonly Open[] => {
   if (TAKES_APART.test(title)) return []
   const ledger = new Ledger(sheet)
   for (const step of sheet.steps) ledger.step(step)
-  return LAYS_UP.test(title) ? ledger.open.filter(({ undone }) => !LEFT_WHEN_LAID_UP.has(undone)) : ledger.open
+  return LAYS_UP.test(title) ? ledger.left.filter(({ undone }) => !LEFT_WHEN_LAID_UP.has(undone)) : ledger.left
 })

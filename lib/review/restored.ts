@@ -19,7 +19,7 @@ export type Open = {
 
 const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   removed: ['refit', 'connect', 'fill', 'tighten'],
-  opened: ['close'],
+  opened: ['close', 'refit', 'tighten'],
   closed: ['open'],
   drained: ['fill'],
   disconnected: ['connect', 'on'],
@@ -32,10 +32,12 @@ const REDO: Readonly<Record<Undone, readonly Act[]>> = {
 
 const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 const FIXTURES = oneOf('vice vise bench jig')
-const LOCKS = oneOf('lock tag padlock lockout isolation isolator breaker hasp')
+const LOCKS = oneOf('lock tag label notice sign padlock lockout isolation isolator breaker hasp')
 const VEHICLES = oneOf('car vehicle machine jack bike van truck stand')
 /** Small plugs inside a machine, not the one in the wall. */
 const LEADS = oneOf('connector lead cable hose sensor harness wire plug')
+/** Lifted and lowered by themselves, whatever the machine stands on. */
+const SEPARATE = oneOf('load fork bucket boom implement header deck pallet platform')
 const FLOWING = oneOf('valve tap cock water gas')
 const RESTARTS = oneOf(
   'switch turn power restore energise energize re-energise re-energize start restart run enable activate boot bring fire return reinstate plug',
@@ -48,6 +50,17 @@ const isOtherFluid = (a: Thing, b: Thing): boolean => FLUIDS.has(a.head) && FLUI
 
 const isPronoun = ({ things }: Action): boolean => things.length === 0 || things.some(({ head }) => head === '')
 
+const SECURES = oneOf('circlip cotter linchpin lockwire r-clip snap-ring tab-washer')
+const SECURING =
+  /\b(?:split|cotter|roll|spring|safety|grooved?|hitch) pin\b|\b(?:snap|retaining) ring\b|\b(?:lock|locking|safety) (?:wire|clip|pin|tab)\b/
+
+/** Whether a part keeps another from coming off: nobody takes for granted that it went back with it. */
+export const isLocking = ({ words, head }: Thing): boolean => SECURES.has(head) || SECURING.test(words.join(' '))
+
+const WEDGES = oneOf('wedge chock block')
+
+/** "The spring half of the seal" is the seal. */
+const PORTIONS = oneOf('half part piece end section side face lip set rest')
 const OWNS = new Set(['of', 'from', 'on', 'in', 'at', 'holding', 'securing'])
 
 /** @returns what fasteners hold, by the words after them: "of the base panel". */
@@ -58,13 +71,18 @@ export const ownerIn = (rest: readonly string[]): Thing | undefined => {
   return owner.head === '' ? undefined : owner
 }
 
+const isPortionOf = ({ things, rest }: Action, { head }: Thing): boolean => {
+  return rest[0] === 'of' && rest.includes(head) && things.some(other => PORTIONS.has(other.head))
+}
+
 const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { things, rest, along, verb } = action
   if (things.some(other => isLikeThing(thing, other)) || along.some(other => isLikeThing(thing, other))) return true
   if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
   if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug')
     return !things.some(({ head }) => LEADS.has(head))
-  const isFastener = FASTENERS.has(thing.head)
+  if (isPortionOf(action, thing)) return true
+  const isFastener = FASTENERS.has(thing.head) && !isLocking(thing)
   if (isFastener && of !== undefined && things.some(other => isLikeThing(of, other))) return true
   if (rest.includes(thing.head) || rest.includes(`${thing.head}s`)) return isFastener || undone === 'disconnected'
   return isFastener && undone === 'removed' && things.some(other => thing.words.slice(0, -1).includes(other.head))
@@ -87,7 +105,8 @@ const ISOLATED = /\b(?:isolator|breaker|mains|supply|disconnect|fuse|main switch
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { thing, undone } = open
   const { acts, things, verb, rest } = action
-  if (undone === 'added' && verb === 'unplug') return true
+  if (undone === 'added' && (verb === 'unplug' || (acts.has('remove') && things.some(({ head }) => WEDGES.has(head)))))
+    return true
   if (acts.size === 0 || !REDO[undone].some(act => acts.has(act))) return false
   if (undone === 'removed' && rest.some(word => FIXTURES.has(word))) return false
   switch (undone) {
@@ -101,7 +120,7 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
       )
     case 'raised':
       return (
-        verb === 'lower' ||
+        (verb === 'lower' && (SEPARATE.has(thing.head) || !things.some(({ head }) => SEPARATE.has(head)))) ||
         action.particle === 'down' ||
         isPronoun(action) ||
         things.some(({ head }) => isKin(head, thing.head) || VEHICLES.has(head))

@@ -28,12 +28,18 @@ const TRAILING = new Set(
 export const toThing = (phrase: readonly string[]): Thing => {
   let to = phrase.length
   while (to > 1 && TRAILING.has(phrase[to - 1] ?? '')) to--
-  const kept = phrase.slice(0, to).filter(word => word === 'back' || !isSmall(word))
+  const kept = phrase
+    .slice(0, to)
+    .filter((word, i) => word === 'back' || (word === 'half' && i === to - 1) || !isSmall(word))
   const words = kept.map(singular)
   const last = kept.at(-1) ?? ''
   const head = words.at(-1) ?? ''
   const before = words.at(-2)
-  const heads = GENERIC.has(head) && before !== undefined ? [head, before] : [head]
+  const named = GENERIC.has(head) && before !== undefined ? [head, before] : [head]
+  // A V-belt is a belt.
+  const heads = named.flatMap(word =>
+    /-[a-z]{3,}$/.test(word) ? [word, word.slice(word.lastIndexOf('-') + 1)] : [word],
+  )
   return { name: kept.join(' '), head, words, rest: words.slice(0, -1), heads, isPlural: last !== singular(last) }
 }
 

@@ -1,7 +1,7 @@
 import { AID_KINDS, AIDS, NOT_PUT_BACK } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import { onceFor } from './memo'
-import type { Thing } from './thing'
+import { type Thing, toThing } from './thing'
 
 /** What was done that calls for its opposite. */
 export type Undone =
@@ -67,12 +67,30 @@ const isAid = (words: readonly string[]): boolean =>
 const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
   !NOT_PUT_BACK.has(head) && !isAid(words) && !rest.some(word => FIXED_TO.has(word))
 
+/** "Tip the truck onto the stands" raises it. */
+const SET_UP = oneOf('tip set place put stand lay roll drive lift raise jack push')
+const PROPS = /^(?:stands?|trestles?|blocks|ramps?)$/
+const CARRIED = oneOf('bike bicycle motorcycle frame load table chair')
+
+const isSetUp = (verb: string, rest: readonly string[], head: string): boolean =>
+  SET_UP.has(verb) &&
+  LIFTED.has(head) &&
+  !CARRIED.has(head) &&
+  /^on(?:to)?$/.test(rest[0] ?? '') &&
+  rest.some(word => PROPS.test(word))
+
+/** Whether a thing is the plug of a power lead, pulled rather than switched. */
+export const isCord = ({ head, words }: Thing): boolean =>
+  (head === 'plug' || head === 'lead' || head === 'cord') && words.some(word => CORDS.has(word))
+
 const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
   const { head, words } = thing
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
   if (acts.has('lock') && isCut(thing)) return 'locked'
   if (head === '') return undefined
+  if (isCord(thing) && (acts.has('disconnect') || acts.has('remove'))) return 'disconnected'
+  if (isSetUp(verb, rest, head)) return 'raised'
   if (
     acts.has('off') &&
     verb !== 'unplug' &&
@@ -107,15 +125,35 @@ export const undoneBy = (action: Action, thing: Thing): Undone | undefined => {
   return undone
 }
 
+const RUNS_OUT = /\b(?:oil|coolant|antifreeze|hydraulic fluid|brake fluid|transmission fluid|gear oil)\b/i
+const DRAINED_OF = oneOf('crankcase gearbox sump radiator transmission differential axle engine gearcase')
+const DRAINS = oneOf('plug tap cock valve screw bolt')
+
+/** @returns what runs out when a drain is opened, as the words of the step and of its checks name it. */
+export const runsOut = ({ acts, things, rest }: Action, texts: readonly string[]): Thing | undefined => {
+  const isDrain = things.some(({ words, head }) => DRAINS.has(head) && words.includes('drain'))
+  if (!isDrain || !(acts.has('open') || acts.has('remove') || acts.has('loosen'))) return undefined
+  const fluid = texts.map(text => RUNS_OUT.exec(text)?.[0]).find(word => word !== undefined)
+  const vessel = fluid ?? [...things.flatMap(({ words }) => words), ...rest].find(word => DRAINED_OF.has(word))
+  return vessel === undefined ? undefined : toThing(vessel.toLowerCase().split(' '))
+}
+
 const AIDS_IN =
   /\b(?:(?:plastic|blanking|rubber|blank|sealing|transport) (?:plug|cap)|masking tape|locking (?:pin|tool|plate)|timing pin|gauge manifold|manifold gauge|jumper(?: wire| lead)?|bypass lead|hose pinch|pinch clamp)\b/
+/** What is held with something pushed in between must be free again before it turns. */
+const JAMS = oneOf('wedge jam block lock')
+const TURNING = oneOf(
+  'blade shaft flywheel pulley gear rotor impeller spindle crankshaft drum chain sprocket fan wheel disc',
+)
 const BRINGS = oneOf(
   'cap plug mask fit insert install connect place put push attach clip block seal stick apply tape bridge',
 )
 
 /** @returns what an action puts in only for the time of the work: blanking plugs, masking, a locking pin, a gauge manifold. */
 export const addedBy = onceFor(({ verb, acts, things, along }: Action): readonly Thing[] =>
-  BRINGS.has(verb) && !acts.has('remove')
-    ? [...things, ...along].filter(({ words }) => AIDS_IN.test(words.join(' ')))
-    : [],
+  JAMS.has(verb) && things.some(({ head }) => TURNING.has(head))
+    ? along.filter(({ head }) => head !== '')
+    : BRINGS.has(verb) && !acts.has('remove')
+      ? [...things, ...along].filter(({ words }) => AIDS_IN.test(words.join(' ')))
+      : [],
 )

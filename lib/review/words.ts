@@ -20,6 +20,29 @@ export const singular = (word: string): string => {
   return word.slice(0, -1)
 }
 
+/** Plain verbs of orders that the trades' lexicon leaves to the general language. English, no source. */
+const MORE_VERBS = `
+  accept access acknowledge adapt advise agitate alter announce answer approve ascertain assist attend await
+  balance beat blank blast blend book bow brace cancel chafe chalk chamfer clarify cleanse collapse combine
+  commission convey crease cross damp debur declare decrease deflate defrost degas deliver deposit depress
+  describe detect determine direct dislodge dispense display distribute divert draft eject elevate eliminate
+  encircle enclose enlarge equalise equalize erase erect escort establish estimate evaluate execute exercise
+  exhaust expel extinguish familiarise familiarize funnel grasp halt haul heave humidify immerse immobilise
+  immobilize impregnate inflate inform inhibit initiate instruct interlock interrupt introduce invert invite jolt
+  launch light limit line link loop manoeuvre maneuver massage muffle notify obey orient orientate overlap oversee
+  pad pass paste pat patch pause peg penetrate perform phone pile plumb practise practice pre-heat premix print
+  program programme provide pulse quieten rake ram reapply rearrange reboot reclaim rectify recut reel refinish
+  refresh reinflate reinforce reject relax relieve repack repaint report reprogram request rescue reserve restrain
+  restrict resume retard retrieve revolve rewind rework rough salvage saturate screen segregate send shade shelter
+  shine shorten shovel shred shroud sift silence sling slit slow smooth spill stabilise stabilize stagger stake
+  staple sterilise sterilize stiffen stress submerge submit subtract supply suppress surround survey suspend swirl
+  synchronise synchronize tally tamp taper taste tether thin thrust thumb tidy toughen trail translate transmit
+  transport travel treat trigger troubleshoot true tuck tug unbox unbuckle unbundle uncoil uninstall unlink unmask
+  unpack unstack unstick untangle untwist unzip update upend validate warn weaken widen witness tell ask arrange
+  agree explain`
+  .split(/\s+/)
+  .filter(word => word !== '')
+
 /** Base forms of every verb the trades' lexicon knows. */
 export const VERBS: ReadonlySet<string> = new Set([
   ...Object.values(ACTIONS).flat(),
@@ -27,6 +50,7 @@ export const VERBS: ReadonlySet<string> = new Set([
   ...'hand offer topple unwind turn operate handle wrap vacuum ventilate allow rotate ramp wet roll pre-fill prefill pre-lubricate re-check re-torque hand-tighten re-tension cross-check double-check zero spin-on neutralise sharpen crosshatch slew stroke dress adjust wash rinse refer obtain contact sign keep carry identify compare note turn select position raise prevent expect feather bed break-in burnish run-in hang pierce form level square wring isolate unroll unfold recover complete hand-start thumb-tighten'.split(
     ' ',
   ),
+  ...MORE_VERBS,
 ])
 
 const IRREGULARS = new Map(

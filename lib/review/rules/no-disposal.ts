@@ -1,5 +1,6 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
+import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { addStep } from '../remedy'
@@ -29,7 +30,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
       sheet.loose.map(({ text }) => text),
       sheet.heading.scope,
     )
-  const said = lines.filter(text => DISPOSAL.test(text))
+  const said = lines.filter(text => DISPOSAL.test(text) || isDisposing(text))
   const isHandled = (waste: Waste) =>
     said.some(text => namedIn(text).has(waste) || (namedIn(text).size === 0 && !OTHER.test(text)))
   return [...first].flatMap(([waste, step]): Found[] => {

@@ -1,6 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import type { Act } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
+import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { lastStep, linesOf } from '../proof'
 import { addStep } from '../remedy'
@@ -27,6 +28,7 @@ const NOT_ASSEMBLY = new Set(
 )
 
 const isTight = ({ mark }: SheetStep): boolean =>
+  !isDisposing(mark.text) &&
   actionsOf(mark.text).some(({ acts, verb }) => !NOT_ASSEMBLY.has(verb) && [...acts].some(act => DISTURBS.has(act)))
 
 const check = ({ sheet }: Subject): readonly Found[] => {

@@ -1,5 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import type { Act } from '@/lib/trade/pairs'
+import { actionsOf } from '../action'
+import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { actsOn, lastStep, linesOf, REDO } from '../proof'
 import { addStep } from '../remedy'
@@ -16,13 +18,14 @@ const DRY =
 const FLUID =
   /\b(?:oil|water|coolant|fuel|gas|fluid|petrol|gasoline|diesel|hydraulic|refrigerant|plumbing|boiler|pump|tap|drain|radiator|dishwasher|washing machine|compressor|steam|brake|heating|pipe)\b/i
 const PROVES =
-  /\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
+  /\bno\b(?! (?:longer|more)\b)[^.;]*\b(?:water|oil|fluid|fuel|coolant|gas|drops?|moisture|wetness|film|traces?|steam)\b|\b(?:is|are|stays?|remains?|keeps?|everything|all)\b[^.;]*\bdry\b|\b(?:look|check|watch|inspect|feel)\b[^.;]*\b(?:for|any) (?:oil|water|fluid|fuel|coolant|moisture|wetness|drops?)\b|\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
 
 const FILLS: ReadonlySet<Act> = new Set<Act>(['fill'])
 const FILLED = /^(?:oil|coolant|antifreeze|fluid)$/
 
 /** A joint put together again, or a case filled anew; a drop of oil on a part is neither. */
 const disturbs = ({ mark }: SheetStep): boolean =>
+  !isDisposing(mark.text) &&
   !DRY.test(mark.text) &&
   (actsOn(mark.text, REDO, JOINT) ||
     (/^(?:pour|fill|refill)\b/i.test(mark.text) &&
@@ -35,6 +38,11 @@ const PLACELESS = new Set(
     ' ',
   ),
 )
+
+/** A part that the job put together, filled or shut, whether or not it holds something in. */
+const WORK: ReadonlySet<Act> = new Set<Act>(['refit', 'tighten', 'connect', 'fill', 'close', 'remove', 'open'])
+const isWorkedOn = ({ mark }: SheetStep): boolean =>
+  actionsOf(mark.text).some(({ acts }) => [...acts].some(act => WORK.has(act)))
 
 /** Whether a look for leaks is at what was disturbed, or at no one place. */
 const isThere = (text: string, about: ReadonlySet<string>): boolean => {
@@ -51,7 +59,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   ].join(' ')
   const last = FLUID.test(all) ? lastStep(sheet, disturbs) : undefined
   if (last === undefined) return []
-  const about = new Set(sheet.steps.filter(disturbs).flatMap(({ mark }) => contentStems(mark.text)))
+  const about = new Set(sheet.steps.filter(isWorkedOn).flatMap(({ mark }) => contentStems(mark.text)))
   const isProved = linesOf(sheet).some(
     ({ text, step }) => step.number >= last.number - 1 && PROVES.test(text) && isThere(text, about),
   )

@@ -1,7 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
 import type { Quantity } from '@/lib/quantity/quantity'
-import { convert } from '@/lib/quantity/units'
+import { convert, dimensionOf } from '@/lib/quantity/units'
 import { quote } from '../late'
 import { eachMarkInTalk } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
@@ -43,6 +43,22 @@ const wrongIn = (mark: Mark, words: string): number | undefined => {
   )
 }
 
+/** A value from plate or manual needs nobody to say it; but where another was said, one of the two is wrong. */
+const otherThanSaid = (mark: Mark): readonly Found[] => {
+  const { quantity, said } = mark
+  const kind = dimensionOf(quantity?.unit ?? '')
+  if (quantity === undefined || kind === undefined) return []
+  const told = readingsIn(said).filter(reading => dimensionOf(reading.quantity.unit ?? '') === kind)
+  if (told.length === 0 || valuesOf(quantity).some(value => isSaid(value, quantity.unit, said))) return []
+  return [
+    {
+      place: atMark(mark),
+      level: 'consider',
+      message: `${quote(mark)} has ${valuesOf(quantity).join(' to ')}, and the talk says "${told[0]?.text}". Look it up again and keep the right one.`,
+    },
+  ]
+}
+
 const FIGURES = /(?<![\p{L}\d./-])\d+(?:[.,]\d+)?(?![\p{L}\d/-])/gu
 
 const strangeIn = (text: string, words: string): string | undefined =>
@@ -61,7 +77,8 @@ const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[]
       },
     ]
   }
-  if (mark.quantity === undefined || (mark.basis ?? 'spoken') !== 'spoken') return []
+  if (mark.quantity === undefined) return []
+  if ((mark.basis ?? 'spoken') !== 'spoken') return otherThanSaid(mark)
   const value = wrongIn(mark, `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`)
   if (value === undefined) return []
   return [

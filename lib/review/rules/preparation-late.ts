@@ -20,6 +20,9 @@ const VESSELS =
   /\b(?:crankcase|gearbox|tank|sump|radiator|boiler|engine|headstock|pump|pot|caliper|axle|filter|transmission|cylinder)\b/gi
 const vesselsOf = (text: string): readonly string[] => (text.match(VESSELS) ?? []).map(word => word.toLowerCase())
 
+/** A tag against switching on is no label. */
+const LOCKING = /\b(?:do[- ]not|don't|danger|warning|lock\w*|out of (?:order|service))\b/i
+
 /** Whether what prepares is about the step that needs it; a label or a pan may be for something else. */
 const isAbout = ({ id }: Preparation, early: string, late: string): boolean => {
   if (id === 'catch') {
@@ -27,6 +30,7 @@ const isAbout = ({ id }: Preparation, early: string, late: string): boolean => {
     return one.length === 0 || other.length === 0 || one.some(word => other.includes(word))
   }
   if (id !== 'label') return true
+  if (LOCKING.test(late)) return false
   const own = stemSet(late)
   return [...stemSet(early)].some(stem => own.has(stem))
 }

@@ -6,7 +6,7 @@ import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 import { isLikeThing, type Thing } from '../thing'
-import { isCut, undoneBy } from '../undone'
+import { isCord, isCut, undoneBy } from '../undone'
 
 const GUARDS = /^(?:guard|cover|shroud|panel|door|hood|cowl|cowling|fairing|lid|chute|deck)$/
 const DRAINS = /^(?:drain|plug|cock|valve|bolt|screw|tap)$/
@@ -82,13 +82,43 @@ const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
 const MACHINE =
   /^(?:spindle|motor|pump|fan|compressor|machine|blower|saw|conveyor|lathe|mill|mixer|washer|dryer|printer|press|drum|drive|unit|appliance|system|heater|oven)$/
 
+const MAINS = /\b(?:mains|wall|socket|outlet|machine|unit|appliance|power)\b/i
+const isMainsText = (text: string): boolean => MAINS.test(text)
+/** Pressing start to see that nothing happens is no run. */
+const PROVES_DEAD =
+  /\b(?:prov\w*|dead|discharg\w*|residual|capacitor|does not|doesn't|not start|stays? (?:still|off)|no longer|nothing|last|empty)\b/i
+const isTry = (action: Action): boolean =>
+  isRun(action) &&
+  (action.particle === 'on' ||
+    action.things.some(({ head }) => MACHINE.test(head) || head === 'test' || head === 'self-test'))
+
 /** Running what has no power: the step stood before the power was cut. */
 const runWithoutPower = (steps: readonly SheetStep[]): readonly Found[] => {
   let cut: SheetStep | undefined
+  let pulled: SheetStep | undefined
+  let tried: SheetStep[] = []
   const early: { readonly step: SheetStep; readonly cut: SheetStep }[] = []
   for (const step of steps)
     for (const action of actionsOf(step.mark.text)) {
       const { verb, particle, acts, things } = action
+      if (
+        things.some(thing => isCord(thing) && undoneBy(action, thing) === 'disconnected') ||
+        (verb === 'unplug' && isMainsText(step.mark.text))
+      )
+        pulled = step
+      else if (pulled !== undefined && (verb === 'plug' || (acts.has('connect') && things.some(isCord)))) {
+        const at = pulled
+        early.push(...tried.map(own => ({ step: own, cut: at })))
+        pulled = undefined
+        tried = []
+      } else if (
+        pulled !== undefined &&
+        pulled !== step &&
+        isTry(action) &&
+        !NOT_A_RUN.test(step.mark.text) &&
+        !PROVES_DEAD.test(step.mark.text)
+      )
+        tried.push(step)
       if (things.some(thing => undoneBy(action, thing) === 'switched-off')) cut = step
       else if (
         cut !== undefined &&

@@ -12,11 +12,19 @@ const WILL = /\b(?:will (?:kill|die|be killed|cause death|electrocute|maim)|kill
 const hurts = (text: string): boolean =>
   /\b(?:burns?\b(?! out)|scald\w*|poison\w*|toxic|ignites?|explo\w*|fire|irritat\w*|injur\w*|shock)\b/i.test(text)
 
+/** Harm that heals by itself, and none worse beside it. */
+const MINOR =
+  /\b(?:irritat\w*|redden\w*|itch\w*|sting\w*|scratch\w*|bruis\w*|graz\w*|chafe\w*|blister\w*|minor|slight\w*|sore)\b/i
+const WORSE =
+  /\b(?:burn\w*|scald\w*|poison\w*|toxic|cuts?|crush\w*|shock\w*|explo\w*|fire|ignit\w*|blind\w*|break\w*|broken|inject\w*|trap\w*|catch\w*|pierc\w*|amputat\w*|injur\w*|lose|hospital|eyes?)\b/i
+const isMinor = (text: string): boolean => MINOR.test(text) && !WORSE.test(text)
+
 /** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
 const fitting = ({ text }: Mark): readonly Level[] | undefined => {
   const { consequence } = cautionParts(text)
   if (WILL.test(text)) return ['danger', 'warning']
   if (isSerious(text)) return ['warning', 'danger']
+  if (isMinor(text)) return ['caution', 'warning']
   if (harmsPeople(text) || (consequence === 'injury' && hurts(text))) return ['caution', 'warning', 'danger']
   return consequence === 'damage' ? ['notice'] : undefined
 }

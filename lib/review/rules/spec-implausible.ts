@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { checkPlausible } from '@/lib/quantity/plausible'
 import type { Quantity } from '@/lib/quantity/quantity'
+import { dimensionOf, unitSymbol } from '@/lib/quantity/units'
 import { eachMark } from '../memo'
 import { atMark, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -14,10 +15,30 @@ const crossed = ({ low, high, nominal }: Quantity): string | undefined => {
   return undefined
 }
 
+/** What kind of quantity a spec's name promises. Kinds with one meaning only. */
+const PROMISED: readonly (readonly [name: RegExp, kinds: readonly string[]])[] = [
+  [/\btorque\b/i, ['torque', 'energy', 'angle']],
+  [/\bpressure\b/i, ['pressure']],
+  [/\bvoltage\b/i, ['voltage']],
+  [/\b(?:gap|clearance|end ?float|runout|thickness|backlash|free play)\b/i, ['length', 'angle', 'ratio']],
+  [/\btemperature\b|\b(?:freezing|boiling) point\b/i, ['temperature']],
+  [/\bresistance\b/i, ['resistance']],
+]
+
+/** A torque in millimetres: the unit is of another kind than the name promises. */
+const strayed = ({ text, quantity }: Mark): string | undefined => {
+  const kind = dimensionOf(quantity?.unit ?? '')
+  if (kind === undefined || quantity?.unit === undefined) return undefined
+  const names = PROMISED.filter(([name]) => name.test(text))
+  const [first] = names
+  if (first === undefined || names.some(([, kinds]) => kinds.includes(kind))) return undefined
+  return `the name speaks of ${first[1][0]} and ${unitSymbol(quantity.unit)} is a unit of ${kind}`
+}
+
 const doubt = (mark: Mark): string | undefined => {
   const { quantity } = mark
   if (quantity === undefined) return undefined
-  const wrong = crossed(quantity)
+  const wrong = crossed(quantity) ?? strayed(mark)
   return wrong === undefined ? checkPlausible(quantity, `${mark.text} ${mark.reference ?? ''}`)?.text : `${wrong}.`
 }
 

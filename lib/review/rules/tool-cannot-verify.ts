@@ -25,14 +25,22 @@ const doubt = (spec: Mark, tools: readonly Measuring[]): string | undefined => {
   return (checks.find(({ isCovered }) => isCovered) ?? checks[0])?.text
 }
 
+/** Tools that may measure and don't say what range. */
+const MAY_MEASURE =
+  /\b(?:gauge|meter|multimeter|cal(?:l)?ipers?|micrometer|rule|ruler|tape|indicator|template|tester|scales?|balance|thermometer|refractometer|protractor|level|square|clock|feeler)\b/i
+
 const check = ({ project }: Subject): readonly Found[] => {
   const specs = project.marks.filter(
     ({ kind, quantity }) => kind === 'spec' && quantity?.unit !== undefined && hasNumber(quantity),
   )
   if (specs.length === 0) return []
   const tools = project.marks.filter(isMeasuring)
+  const isOpen = project.marks.some(
+    ({ kind, text, capability }) =>
+      kind === 'tool' && capability === undefined && MAY_MEASURE.test(text) && !TORQUE_TOOL.test(text),
+  )
   const measured = specs.flatMap((spec): Found[] => {
-    const text = doubt(spec, tools)
+    const text = isOpen && dimensionOf(spec.quantity?.unit ?? '') !== 'torque' ? undefined : doubt(spec, tools)
     return text === undefined
       ? []
       : [

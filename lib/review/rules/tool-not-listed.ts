@@ -3,11 +3,12 @@ import { IMPLIED_TOOLS } from '@/lib/trade/implied-tools'
 import { PART_HEADS } from '@/lib/trade/parts'
 import { TOOL_HEADS, WEAK_TOOLS } from '@/lib/trade/tools'
 import { quote } from '../late'
+import { listedThing, namedThing } from '../listed'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { isSameThing, type Thing, toThing } from '../thing'
+import { isSameThing, type Thing } from '../thing'
 import { singular, tokensOf } from '../words'
 
 const HEADS = new Set(TOOL_HEADS.map(head => head.split(' ').map(singular).join(' ')))
@@ -47,11 +48,8 @@ const impliedBy = onceForText((text: string) =>
   IMPLIED_TOOLS.filter(({ action, not }) => action.test(text) && not?.test(text) !== true),
 )
 
-const SIZES = new Set(['mm', 'inch', 'no', 'number', 'size', 'small', 'large', 'suitable', 'right', 'good'])
-const thingOf = (name: string): Thing => toThing(tokensOf(name).filter(token => !SIZES.has(token)))
-
 const isListed = (name: string, listed: readonly Thing[]): boolean => {
-  const thing = thingOf(name)
+  const thing = namedThing(name)
   return (
     thing.head === '' ||
     listed.some(other => isSameThing(thing, other) || (thing.words.length === 1 && other.words.includes(thing.head)))
@@ -80,7 +78,7 @@ const listTool = (step: Mark, name: string): Remedy => ({
 
 const check = ({ sheet, project }: Subject): readonly Found[] => {
   const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')
-  const listed = items.map(({ text }) => thingOf(text))
+  const listed = items.map(({ text }) => listedThing(text))
   const names = items.map(({ text }) => text).join('\n')
   const seen = new Set<string>()
   return sheet.steps.flatMap(({ mark, number, checks }) => {

@@ -1,9 +1,11 @@
 import type { Mark } from '@/lib/procedure/mark'
+import { PART_HEADS } from '@/lib/trade/parts'
+import { listedThing } from '../listed'
 import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { contentStems } from '../words'
+import { contentStems, stemOf, verbOf } from '../words'
 
 /** What tools of a kind are used for: listed ones are in use where the sheet does such a thing. General knowledge, no source. */
 const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
@@ -52,6 +54,21 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   ],
 ]
 
+const PARTS: ReadonlySet<string> = new Set([...PART_HEADS].map(stemOf))
+/** Tools made for one part, which their name says: a bearing puller. */
+const FOR_ONE = /^(?:puller|extractor|compressor|remover|installer|separator|splitter|breaker|tool|spreader)$/
+
+/** Whether a tool is made for a part that the sheet never mentions. */
+const isForAnother = (tool: string, stems: ReadonlySet<string>): boolean => {
+  const { head, rest } = listedThing(tool)
+  const parts = rest.map(stemOf).filter(word => PARTS.has(word))
+  return FOR_ONE.test(head) && parts.length > 0 && !parts.some(part => stems.has(part))
+}
+
+/** What lies ready without being told, or goes by many names. */
+const AT_HAND =
+  /\b(?:rags?|cloths?|wipes?|towels?|paper|gloves?|glasses|goggles|shoes|boots|protection|tape|bags?|containers?|boxe?s?|trays?|labels?|tags?|cards?|solvents?|cleaners?|degreasers?|alcohol|spirits?|lubricants?|grease|sealants?|kits?|sets?|consumables?|detergents?|soap|cleaning)\b/i
+
 const finding = (mark: Mark): Found => ({
   place: atMark(mark),
   message: `"${mark.text}" is listed, but no step uses it. Name it in its step, or drop it from the list.`,
@@ -63,7 +80,7 @@ const toldStems = onceFor(
 )
 
 const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
-  if (sheet.steps.length === 0 || sheet.tools.length === 0) return []
+  if (sheet.steps.length === 0 || sheet.tools.length + sheet.materials.length === 0) return []
   const lines = project.marks.filter(({ kind }) => kind !== 'tool' && kind !== 'material')
   const stems = new Set<string>()
   for (const { text, reference } of lines) {
@@ -72,20 +89,28 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   }
   const told = toldStems(sentences)
   const all = sentences.length > 0 ? '' : lines.map(({ text, reference }) => `${text} ${reference ?? ''}`).join('\n')
-  return sheet.tools.flatMap((mark): Found[] => {
-    const last = contentStems(mark.text).at(-1)
-    if (last === undefined || stems.has(last)) return []
+  const unnamed = (mark: Mark): boolean => {
+    const { words: all, head } = listedThing(mark.text)
+    const words = all.filter(word => word === head || verbOf(word) === undefined)
+    return words.length > 0 && !words.some(word => stems.has(stemOf(word)) || told.has(stemOf(word)))
+  }
+  const materials = sheet.materials.filter(mark => !AT_HAND.test(mark.text) && unnamed(mark)).map(finding)
+  const tools = sheet.tools.flatMap((mark): Found[] => {
+    const last = stemOf(listedThing(mark.text).head)
+    if (last === '' || stems.has(last)) return []
     if (sentences.length > 0) return told.has(last) ? [] : [finding(mark)]
+    if (isForAnother(mark.text, stems)) return [finding(mark)]
     const uses = USES.filter(([tool]) => tool.test(mark.text))
     return uses.some(([, use]) => use.test(all)) ? [] : [finding(mark)]
   })
+  return [...tools, ...materials]
 }
 
 /** Listed and never picked up. */
 export const toolNotUsed: Rule = {
   id: 'tool-not-used',
   level: 'consider',
-  about: 'A tool is listed and no step uses it.',
+  about: 'A tool or material is listed and no step uses it.',
   why: 'Either the list asks for what nobody needs, or the step that needs it is missing.',
   source: 'IEC/IEEE 82079-1:2019: tools and materials up front (from memory)',
   trips: sample([

@@ -1,4 +1,4 @@
-import { FASTENERS } from '@/lib/trade/pairs'
+import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
 import { quote } from '../late'
 import { eachMark } from '../memo'
@@ -7,10 +7,18 @@ import { sample } from '../sample'
 import { isLikeThing } from '../thing'
 
 const MINOR = new Set(
-  'keep hold let wait leave allow make be check look feel listen watch note record write put place lay set wipe use repeat press clean mark run start stop switch power shut unplug turn'.split(
-    ' ',
-  ),
+  'keep hold let wait leave allow make be check look feel listen watch note record write use repeat'.split(' '),
 )
+
+/** Screws go with what they hold, both off or both on. */
+const SIDES: readonly (readonly Act[])[] = [
+  ['remove', 'loosen', 'disconnect', 'open'],
+  ['refit', 'tighten', 'connect', 'close'],
+]
+const isOn = ({ acts }: Action, side: readonly Act[]): boolean => side.some(act => acts.has(act))
+
+/** How it is done is no second thing to do. */
+const MANNER = /\bby (?=[a-z]+ing\b)[^.;]*/gi
 
 /** Two actions that are one move: on one thing, screws with what they hold, or done at once. */
 const areOne = (a: Action, b: Action): boolean => {
@@ -24,7 +32,10 @@ const areOne = (a: Action, b: Action): boolean => {
     )
   )
     return true
-  return [...a.things, ...b.things].some(({ head }) => FASTENERS.has(head))
+  return (
+    SIDES.some(side => isOn(a, side) && isOn(b, side)) &&
+    [...a.things, ...b.things].some(({ head }) => FASTENERS.has(head))
+  )
 }
 
 /** One step, one thing to do. */
@@ -40,7 +51,7 @@ export const twoActions: Rule = {
     ['step', 'Lift out and rinse the tray'],
   ]),
   ...eachMark(['step'], mark => {
-    const actions = actionsOf(mark.text)
+    const actions = actionsOf(mark.text.replaceAll(MANNER, ''))
     let breaks = 0
     for (let i = 1; i < actions.length; i++) {
       const [a, b] = [actions[i - 1], actions[i]]

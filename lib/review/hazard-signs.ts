@@ -1,0 +1,94 @@
+import type { Hazard } from '@/lib/trade/hazard'
+import { HAZARDS } from '@/lib/trade/hazards'
+import { onceForText } from './memo'
+
+/** What the review reads beyond the lexicon's own signs. */
+type Signs = {
+  readonly signals?: RegExp
+  readonly known?: RegExp
+  /** What in the same text shows that it is something else. */
+  readonly not?: RegExp
+  /** Replaces the lexicon's `known` where that takes too much for a word about it. */
+  readonly knownOnly?: RegExp
+  /** What shows that a mere hint is something else. */
+  readonly noHint?: RegExp
+}
+
+/** Wider signs by hazard: whole classes of machines and wordings. General knowledge, no source. */
+const MORE: Readonly<Record<string, Signs>> = {
+  'electric-shock': {
+    known:
+      /\b(?:pull\w*|take|draw) (?:out )?(?:the|its) (?:[\w-]+ )*plug\b|\bswitch(?:ed)? off\b|\bpower(?:ed)? (?:off|down)\b/i,
+  },
+  pressure: {
+    signals:
+      /\b(?:open|undo|unscrew|remove|release|crack|loosen|slacken|take off|lift off|pull off|disconnect)\w*\b[^.;]*\b(?:(?:radiator|expansion tank|header tank|coolant (?:reservoir|tank|bottle)|cooling system|boiler|autoclave|steri[lz]i[sz]er|pressure (?:cooker|pot)|receiver|air (?:reservoir|receiver|cylinder|vessel)) (?:pressure )?(?:cap|lid|door|drain|valve|plug|tap|cock|hose)|receiver (?:condensate )?drain|condensate drain|steam (?:tap|valve|wand|trap|line)|air (?:coupling|fitting|chuck|bag|bellows))\b/i,
+    known: /\bcompressed air\b|\bthrow\w*\b|\bsquirt\w*\b/i,
+  },
+  'hot-surface': {
+    signals:
+      /\b(?:open|undo|unscrew|remove|take off|drain|touch|pull)\w*\b[^.;]*\b(?:expansion tank|header tank|radiator|steam|boiler|portafilter|fryer|hot ?plate|kettle|autoclave)\b/i,
+    known: /\bwarm\b|\bboil\w*\b/i,
+  },
+  crush: {
+    knownOnly:
+      /\b(?:crush\w*|fall(?:s|ing)?|drop\w*|jack\w*|stands?\b(?! (?:clear|back|aside|to|out|away|well))|lift\w*|heavy|pinch\w*|trap\w*|collaps\w*|tip(?:s|ped|ping)?|support\w*|two people|second person|helper|raised|hoist|weigh\w*|slip(?:s|ped)?|loads?|strain\w*|under (?:a|the|it|any|what|that)\b(?! pressure))\b/i,
+    signals:
+      /\b(?:tip|tilt|lay|set|put|stand|roll|turn|drive|place)\w*\b[^.;]*\b(?:truck|vehicle|van|car|machine|tractor|mower|trailer|engine|cabinet|dryer|washer|fridge|freezer|press|lift)\b[^.;]*\b(?:on|onto|over|to)\b[^.;]*\b(?:stands?|side|back|blocks|trestles|ramps)\b|\b(?:lift|carry|draw|slide|lower|pull|move|tip|hold)\w*\b[^.;]*\b(?:two people|a (?:helper|second person|colleague)|a hoist|a crane)\b|\btest load\b|\bcounterweights?\b/i,
+  },
+  sharp: {
+    signals:
+      /\b(?:slide|pull|draw|press|push|put|hold|take|wipe|brush|grip|carry|unscrew|slip|insert|mount|set|swap|scrape|turn)\w*\b[^.;]*\b(?:(?<!(?:wiper|fan|rotor|turbine|switch|feeler) )blades?|cutters?|knife|knives|cutting (?:disc|wheel|chain)|scalpel|razor)\b/i,
+    known: /\bpierc\w*\b|\bneedle\b|\bprick\w*\b|\bteeth\b|\bstab\w*\b/i,
+  },
+  'flying-particles': {
+    not: /\b(?:without (?:a |any |the )?(?:board|workpiece|work|stock|load|material)|no[- ]load|idle)\b/i,
+    known: /\bthrow\w*\b/i,
+  },
+  'rotating-parts': { known: /\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i },
+  chemical: {
+    signals:
+      /\b(?:chlorinated|chlorine|disinfectants?|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
+    known: /\bchlor\w*\b|\bpowder\b|\bglycol\b|\balkaline\b|\bswallow\w*\b/i,
+  },
+  dust: {
+    noHint:
+      /\b(?:safety|work|steel-toe\w*) shoes\b|\b(?:oil|waste|fluid|storage|cable) drum\b|\bdrum\b[^.;]*\b(?:waste|collection|disposal)\b/i,
+  },
+}
+
+/** "The cap of the expansion tank" is the expansion tank cap: signs are written for the second form. */
+const flattened = (text: string): string =>
+  text.replaceAll(/\b([a-z-]+) of (?:the |a |an |its |this |each )([a-z-]+(?: [a-z-]+)?)(?=[ ,.;:]|$)/gi, '$2 $1')
+
+/** Both forms of a text, for signs of either. */
+const formsOf = (text: string): string => {
+  const flat = flattened(text)
+  return flat === text ? text : `${text}\n${flat}`
+}
+
+/** @returns the hazards that a text signals. */
+export const hazardsIn = onceForText((text: string): readonly Hazard[] => {
+  const forms = formsOf(text)
+  return HAZARDS.filter(
+    ({ id, signals, not }) =>
+      (signals.test(forms) || MORE[id]?.signals?.test(forms) === true) &&
+      not?.test(text) !== true &&
+      MORE[id]?.not?.test(text) !== true,
+  )
+})
+
+/** @returns those it hints at. */
+export const hintsIn = onceForText((text: string): readonly Hazard[] =>
+  HAZARDS.filter(({ id, hints }) => hints?.test(text) === true && MORE[id]?.noHint?.test(text) !== true),
+)
+
+/** @returns ids of the hazards that a caution's words speak of. */
+export const knownIn = onceForText(
+  (text: string): ReadonlySet<string> =>
+    new Set(
+      HAZARDS.filter(
+        ({ id, known }) => (MORE[id]?.knownOnly ?? known).test(text) || MORE[id]?.known?.test(text) === true,
+      ).map(({ id }) => id),
+    ),
+)
