@@ -100,7 +100,7 @@ export const scaleOf = (text: string): Scale => {
 }
 
 const REFUSED =
-  /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|don't \w+|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|is scrap|scrap it|bin it|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?)\b/i
+  /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|is scrap|scrap it|bin it|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?)\b/i
 const OVER =
   /\b(?:more than|over|above|beyond|past|greater than|exceed\w*|higher than|deeper than|wider than|longer than)\b/i
 const UNDER = /\b(?:less than|under|below|thinner than|shorter than|lower than|smaller than|short of)\b/i
@@ -114,8 +114,15 @@ const PRAISE = /\b(?:good|fine|okay|ok|happy|all right|enough|perfect|normal|acc
 const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity => {
   const { low, high, nominal, unit } = quantity
   if (nominal !== undefined) return quantity
+  const ahead = text.slice(Math.max(0, limit.at - 28), limit.at)
+  if (/\b(?:until|till?|before|once|wait)\b[^,.;]*$/i.test(ahead)) return quantity
+  const isForbidden = /^[^,.;]{0,16},? (?:and |then |you |we )?(?:do not|don't|stop|leave it)\b/i.test(
+    text.slice(limit.to),
+  )
   const isRefused =
-    REFUSED.test(text) || (ANYTHING.test(`${text.slice(0, limit.at)}${limit.text}`) && !PRAISE.test(text))
+    isForbidden ||
+    REFUSED.test(text) ||
+    (ANYTHING.test(`${text.slice(0, limit.at)}${limit.text}`) && !PRAISE.test(text))
   if (!isRefused) return quantity
   const rest = unit === undefined ? {} : { unit }
   if (low !== undefined && high === undefined && OVER.test(limit.text)) return { high: low, ...rest }

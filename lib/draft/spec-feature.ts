@@ -67,6 +67,17 @@ const shapeOf = (quantity: Quantity): string => {
   return low !== undefined ? 'least' : high !== undefined ? 'most' : 'nominal'
 }
 
+const LEAST_OF = [0.05, 0.5, 2, 4, 12, 36, 150, 1000]
+
+/** Features of the number itself: whether its unit was said, how large it is in it, whether it is in figures. */
+const sizeFeatures = (limit: Limit, quantity: Quantity, dimension: string): readonly string[] => {
+  const size = quantity.nominal ?? quantity.high ?? quantity.low
+  if (size === undefined) return (limit.text.toLowerCase().match(/[a-z]+/g) ?? []).map(word => `quality:${word}`)
+  const bucket = LEAST_OF.filter(least => size >= least).length
+  const from = limit.quantity.unit === undefined ? (quantity.unit === undefined ? 'none' : 'taken') : 'said'
+  return [`unit:${from}`, `unit:${from}-of:${dimension}`, `size:${dimension}:${bucket}`]
+}
+
 const dimensionOf = ({ unit }: Quantity): string => toDimension(unit) ?? (unit === undefined ? 'none' : 'other')
 
 const featuresOf = (
@@ -90,6 +101,7 @@ const featuresOf = (
   const next = readings[i + 1]?.text ?? ''
   if (RETRACTS.test(next)) after.push('next-retracts')
   if (RETRACTS.test(reading.text)) after.push('retracts')
+  const near = around(reading, limit.at, limit.to)
   const before = readings[i - 1]?.isQuestion === true ? ['answers'] : []
   return [
     'bias',
@@ -100,14 +112,13 @@ const featuresOf = (
     ...own.map(name => `in:${name}`),
     ...after,
     ...before,
-    ...around(reading, limit.at, limit.to).flatMap(name =>
-      name.startsWith('clause:') ? [name, `${shape}+${name}`] : [name],
-    ),
+    ...near.flatMap(name => (name.startsWith('clause:') ? [name, `${shape}+${name}`] : [name])),
     ...(limit.isApproximate === true ? ['approximate', `approximate-${shape}`] : []),
     ...(limit.reference === undefined ? [] : ['referenced']),
     ...(limit.notes.some(note => note.kind === 'withdrawn') ? ['withdrew'] : []),
     ...(limit.notes.some(note => note.kind === 'question') ? ['open'] : []),
     ...(isRepeat ? ['repeat'] : []),
+    ...sizeFeatures(limit, quantity, dimension),
     ...(limit.doubt === undefined ? ['sure'] : [`doubt:${limit.doubt}`, `doubt:${limit.doubt}+${shape}`]),
     ...(nominal !== undefined && Number.isInteger(nominal) ? [] : ['fraction']),
     `at:${bucket(i / Math.max(1, readings.length - 1))}`,

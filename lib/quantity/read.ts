@@ -4,6 +4,7 @@ import { type Draft, type Drafted, type NoteKind, toDrafts } from './draft'
 import { markEquivalents } from './equivalent-talk'
 import { joinLimits, shareUnits } from './lists'
 import { placeTolerances } from './lone-tolerances'
+import { findLooseQualities } from './loose-qualities'
 import { whyNoSpec } from './not-specs'
 import type { Quantity } from './quantity'
 import { turnRejections } from './rejections'
@@ -48,6 +49,16 @@ export type ReadOptions = {
    */
   readonly keepsDoubtful?: boolean
 }
+
+/** Doubts that more of the talk can settle; the others are certain enough to leave the phrase out. */
+const OPEN_DOUBTS: ReadonlySet<string> = new Set([
+  'about another time, machine or person',
+  'time already spent',
+  'a time without a reason to be a limit',
+  'a distance without a reason to be a limit',
+  'an idiom',
+  'a size or rating by its article',
+])
 
 const toReading = (
   { lexemes, text }: Drafted,
@@ -97,7 +108,7 @@ export const readQuantities = (
     if (draft.dropped !== undefined || draft.unit === undefined) continue
     const reason = whyNoSpec(drafted, draft)
     if (reason === undefined) continue
-    if (keepsDoubtful) draft.doubt = reason
+    if (keepsDoubtful && OPEN_DOUBTS.has(reason)) draft.doubt = reason
     else draft.dropped = reason
   }
   dropToolSizes(drafts)
@@ -122,8 +133,24 @@ export const readQuantities = (
       notes: [],
     }),
   )
+  if (keepsDoubtful) qualities.push(...looseOf(text, [...readings, ...qualities]))
   return qualities.length === 0 ? readings : merge(readings, qualities)
 }
+
+/** Limits without a number as freer talk puts them, but where something was read already. */
+const looseOf = (text: string, read: readonly Reading[]): readonly Reading[] =>
+  findLooseQualities(text)
+    .filter(({ at, to }) => !read.some(other => at < other.to && to > other.at))
+    .map(({ at, to, text: said }) => ({
+      quantity: {},
+      reference: said,
+      qualitative: said,
+      text: said,
+      at,
+      to,
+      notes: [],
+      doubt: 'a loose condition',
+    }))
 
 /** Qualities put among the readings by place; indices of equivalents follow. */
 const merge = (readings: readonly Reading[], qualities: readonly Reading[]): readonly Reading[] => {

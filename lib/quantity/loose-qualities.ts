@@ -1,0 +1,47 @@
+/** Marks and edges that a level or a part is brought to. */
+const MARK =
+  '(?:(?:\\w+ ){0,3}?(?:lines?|marks?|rim|brim|notch(?:es)?|window|arrows?|dots?|threads|edge|face|surface|centre|center|middle|top|bottom|min|max|minimum|maximum|full|low|high)\\b)'
+/** What contact and ends are told by. */
+const CONTACT =
+  '(?:touch|kiss|drag|rub|grip|grab|bite|hold|seat|stop|move|begin|start|nip|bulge|clear|meet|bottom|lift|slide|slip|catch|pinch|resist|tighten|bind|brush|skim|contact)'
+
+/**
+ * Limits without a number as freer talk puts them: how far something is brought by a touch, a mark, a likeness.
+ * Each row may match much that is no limit; who asks for them weighs them.
+ *
+ * @source common practice, no source
+ */
+const PATTERNS: readonly string[] = [
+  // Until it just touches, till they stop.
+  `(?:until|till|til|so|when|where) (?:it|they|the \\w+|that|you)(?:'s|'re)? (?:(?:just|only|barely|first|can|will|have|has|is|are|feel|to) ){0,3}(?:\\w+ to )?${CONTACT}(?:s|es|ed|ing|ped|ping|ged|ging)?\\b`,
+  `(?:just|barely|only just|lightly|nearly) (?:about )?(?:${CONTACT})(?:s|es|ed|ing|ped|ping|ged|ging)?\\b`,
+  // Between the two marks; up to the line; below the mark.
+  '(?:in )?between (?:the )?(?:two |both )?(?:little |small )?(?:lines?|marks?|notch(?:es)?|dots?|arrows?)\\b',
+  `between (?:the )?(?:\\w+ ){0,2}(?:min|max|minimum|maximum|low|high|middle|top|bottom|lower|upper|full|half)(?: \\w+)? and (?:the )?${MARK}`,
+  `(?:up to|to|at|on|below|above|inside|within|level with|even with|flush with|in line with|lined up with|against|past|in the middle of) (?:the|its|that|this|both) ${MARK}`,
+  // Half full, two thirds full, half the cup.
+  '(?:half|halfway|half way|quarter|thirds?|three[- ]quarters?) (?:full|up|the (?:tank|cup|glass|pot|way|jar|depth)|a (?:tank|cup|glass))\\b',
+  // The same on both sides; equal to; level with each other.
+  '(?:the )?(?:same|equal|even|alike) (?:reading |amount |gap |distance |height |length |figure |tension )?(?:on |at |from |to |as |all )?(?:both|each|either|all|every|the)\\b(?: \\w+)?',
+  '(?:level|even|parallel|square|flush|in line|centred|centered) (?:with|to) (?:it|the|each|its|that)\\b(?: \\w+)?',
+  // No tighter than; as the hand does it.
+  '(?:hand|finger|wrist|thumb)[- ]?tight\\b',
+  "(?:just |only )?(?:nip|nips|nipped|pinch|pinched) (?:it|them|up|him|her)\\b|(?:is|are|it's|be|just|only) nipped\\b",
+  "(?:a|one) (?:thumb|finger|hand|pencil|card|coin|whisker|hair)(?:'s)?(?: |-)?(?:width|deep|wide|thick|thickness|breadth|over|under|clear)?\\b(?= (?:of|between|deep|gap|from|at)|[,.])",
+  '(?:no|nothing|not any|without any|without) (?:play|slack|wobble|gap|looseness|movement|shake|rock|drag|bubbles?|leaks?|drips?)\\b',
+  '(?:with|has|have|a|some|bit of|little|slight|light|gentle|firm) (?:slight |light |gentle |firm |faint |even |steady )(?:drag|resistance|rub|friction|pressure|pull|push|nudge|play|grip|squeeze)\\b',
+]
+
+const LOOSE = new RegExp(`\\b(?:${PATTERNS.join('|')})`, 'gi')
+/** A word that any of them holds, so that most sentences are passed over at once. */
+const ANY =
+  /\b(?:until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|level|parallel|square|flush|tight|\w+tight|nip\w*|pinch\w*|thumb|finger|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
+
+/** A stretch [at, to) of a text that may be a limit without a number. */
+export type Loose = { readonly at: number; readonly to: number; readonly text: string }
+
+/** @returns every stretch that may be a limit without a number, in order; linear in the length of a sentence */
+export const findLooseQualities = (text: string): readonly Loose[] =>
+  ANY.test(text)
+    ? [...text.matchAll(LOOSE)].map(match => ({ at: match.index, to: match.index + match[0].length, text: match[0] }))
+    : []
