@@ -15,6 +15,8 @@ export type Presence = {
   readonly step: SheetStep
   /** Whether that step signals it in so many words, so that a caution has to come by then. */
   readonly isPlain: boolean
+  /** Whether only steps that make safe speak of it: power cut, locked, proved dead. */
+  readonly isMet: boolean
   /** The last step that signals or hints at it: a caution after that one is late in any case. */
   readonly last: SheetStep
   /** Cautions against it, with the number of the step they stand before (0: at the front). */
@@ -49,7 +51,7 @@ const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.
 const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
   hazard.equipment === undefined || hazard.equipment.test(equipmentOf(sheet))
 
-type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep }
+type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boolean }
 
 /** What is asleep while the power is off: a guard may come off, a blade be handled by its hub. */
 const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
@@ -76,8 +78,9 @@ const firstUse = (text: string, sheet: Sheet): SheetStep | undefined => {
 const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   const all = new Map<Hazard, Seen>()
   const machine = equipmentOf(sheet)
-  const note = (hazard: Hazard, step: SheetStep, key: 'plain' | 'hinted') => {
-    const seen = all.get(hazard) ?? { last: step }
+  const note = (hazard: Hazard, step: SheetStep, key: 'plain' | 'hinted', isMade = false) => {
+    const seen = all.get(hazard) ?? { last: step, isMet: true }
+    seen.isMet &&= isMade
     all.set(hazard, seen)
     if (seen[key] === undefined || step.number < seen[key].number) seen[key] = step
     if (step.number > seen.last.number) seen.last = step
@@ -90,9 +93,10 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     for (const { text } of [step.mark, ...step.checks]) {
       for (const hazard of hazardsIn(text)) {
         const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
-        if (weight !== undefined) note(hazard, step, weight)
+        if (weight !== undefined) note(hazard, step, weight, isCut)
       }
-      for (const hazard of hintsIn(text)) if (hazard.hintsIn?.test(machine) !== false) note(hazard, step, 'hinted')
+      for (const hazard of hintsIn(text))
+        if (hazard.hintsIn?.test(machine) !== false) note(hazard, step, 'hinted', isCut)
     }
     for (const { text } of [...step.tools, ...step.materials]) {
       const [plain, hinted] = [hazardsIn(text), hintsIn(text)]
@@ -115,10 +119,11 @@ export const presences = onceFor((sheet: Sheet): readonly Presence[] => {
     ...sheet.loose.filter(({ kind }) => kind === 'caution').map(mark => ({ mark, number: 0 })),
     ...sheet.steps.flatMap(({ cautions, number }) => cautions.map(mark => ({ mark, number }))),
   ]
-  return [...seenIn(sheet)].map(([hazard, { plain, hinted, last }]) => ({
+  return [...seenIn(sheet)].map(([hazard, { plain, hinted, last, isMet }]) => ({
     hazard,
     step: plain ?? hinted ?? last,
     isPlain: plain !== undefined,
+    isMet,
     last,
     cautions: placed.filter(({ mark }) => isAgainst(mark, hazard)),
     protectedFrom: protectedFrom(sheet, hazard),

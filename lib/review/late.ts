@@ -33,6 +33,12 @@ const candidates = (meant: Action, index: StemIndex): readonly number[] => {
   return [...new Set(stems.flatMap(stem => index.get(stem) ?? []))].sort((a, b) => a - b)
 }
 
+/** Whether a step handles a thing that the text handles: "Mark the first cutter before filing" is of filing cutters. */
+const isOnSame = (text: string, { mark }: SheetStep): boolean => {
+  const stems = stemSet(mark.text)
+  return actionsOf(text).some(({ things }) => things.some(({ head }) => head !== '' && stems.has(stemOf(head))))
+}
+
 /**
  * Finds the step that a text says must come later although it stands earlier.
  *
@@ -49,7 +55,9 @@ export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: 
       (actionsOf(mark.text).some(action => isMeant(meant, action, true)) || (isLock && LOCKED.test(mark.text)))
     const all = candidates(meant, stemIndex(steps)).flatMap(at => steps[at - 1] ?? [])
     const early = all.find(step => step.number < number && does(step))
-    if (early !== undefined && !all.some(step => step.number >= number && does(step))) return early
+    if (early === undefined) continue
+    const after = all.filter(step => step.number >= number && does(step))
+    if (after.length === 0 || (isOnSame(text, early) && !after.some(step => isOnSame(text, step)))) return early
   }
   return undefined
 }

@@ -13,9 +13,9 @@ const levelOf = ({ level }: Hazard, isPlain: boolean, isProtected: boolean): Fin
 }
 
 const check = ({ sheet }: Subject): readonly Found[] =>
-  presences(sheet).flatMap(({ hazard, step, isPlain, cautions, protectedFrom }): Found[] => {
+  presences(sheet).flatMap(({ hazard, step, isPlain, isMet, cautions, protectedFrom }): Found[] => {
     if (cautions.length > 0) return []
-    const level = levelOf(hazard, isPlain, protectedFrom !== undefined)
+    const level = levelOf(hazard, isPlain, isMet || protectedFrom !== undefined)
     const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`
     return [
       {
