@@ -1,5 +1,6 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
+import { toDimension } from './dimension'
 
 /** Characters around a number in which words of a limit are looked for. */
 const REACH = 64
@@ -12,14 +13,14 @@ const beforeOf = (text: string, at: number): string =>
 
 /** Said after a figure, it is the most. @source common practice, no source */
 const MOST_AFTER =
-  /^[^,]{0,30}(?:,|\band|\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| a hair)? (?:more|further|farther|higher|longer|over|wider|deeper|beyond)\b|^[^,]{0,30},? (?:and )?(?:tops\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\b)|^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?(?:my|the|your|our|his) (?:absolute |very |own )?(?:limit|max(?:imum)?|ceiling|most)\b|^'s (?:my|the) limit\b|^.{0,40}\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable)\b|^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)|^[^,]{0,20}\bi (?:allow|tolerate|accept)\b/i
+  /^[^,]{0,30}(?:,|\band|\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| a hair)? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond)\b(?! than)|^[^,]{0,30},? (?:and )?(?:tops\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b))|^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?(?:my|the|your|our|his) (?:absolute |very |own )?(?:limit|max(?:imum)?|ceiling|most)\b|^'s (?:my|the) limit\b|^[^,]{0,24}\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable)\b|^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)|^[^,]{0,20}\bi (?:allow|tolerate|accept)\b/i
 /** Said after a figure, it is the least. */
 const LEAST_AFTER =
-  /^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare )?(?:least|minimum)\b|minimum\b)|^[^,]{0,36}, (?:and )?(?:no|not) (?:less|sooner|shorter|lower)\b/i
+  /^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare )?(?:least|minimum)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b)|minimum\b)|^[^,]{0,36}, (?:and )?(?:no|not) (?:less|sooner|shorter|lower)\b/i
 /** Said before a figure, it is the most. */
 const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;]{0,24}$/i
-const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;]{0,22}$/i
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
 const CHANGED_AT =
   /\b(?:change|renew|replace|scrap|bin|swap|retire|discard)(?:s|d|ed|ned)?(?: it| them| the \w+)?(?: out)? at (?:about |around )?$/i
 
@@ -38,6 +39,11 @@ const toLow = ({ nominal, unit }: Quantity): Quantity => ({
   ...(nominal === undefined ? {} : { low: nominal }),
   ...(unit === undefined ? {} : { unit }),
 })
+
+const isLessBetter = ({ low = 0, unit }: Quantity): boolean => {
+  const dimension = toDimension(unit)
+  return dimension === 'time' || unit === '[mil_i]' || (dimension === 'length' && low < 0.5)
+}
 
 /** Whether a larger value of the same unit was said a moment ago: what is new, beside what is worn out. */
 const hasLarger = ({ nominal = 0, unit }: Quantity, near: readonly Quantity[]): boolean =>
@@ -60,6 +66,14 @@ export const boundAtDistance = (
   before: string,
   near: readonly Quantity[],
 ): Quantity => {
+  // Of an error or a time, what is better is less.
+  if (
+    quantity.low !== undefined &&
+    quantity.high === undefined &&
+    /\bor better$/i.test(limit.text) &&
+    isLessBetter(quantity)
+  )
+    return { high: quantity.low, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
   if (
     !hasNumber(quantity) ||
     quantity.nominal === undefined ||

@@ -28,8 +28,14 @@ const INHERITED = new Set([
 ])
 
 const FRACTION = /\b(?:half|third|quarter|fifth|sixth|eighth)s?\b|\d\/\d/i
+const RULER = /\b(?:sixteenth|thirty-second|sixty-fourth)s?\b|\/(?:16|32|64)\b/i
+/** What joins a second figure to the one before it: `every six months, or three`. */
+const ALSO = /\b(?:or|rather|make it)(?: every| about| only| just)? $/i
 const TURNED =
   /\b(?:turn\w*|screw\w*|back(?:ed)? (?:it |them )?off|touch\w*|contact|hand[- ]?tight|finger[- ]?tight|snug|clockwise|nut|slacken\w*|undo)\b/i
+
+/** Lengths of another order than what is set on a bench. */
+const AFAR = new Set(['m', 'km', '[mi_i]', '[ft_i]'])
 
 const isAlike = (a: number, b: number, most: number): boolean => a === b || (a / b < most && b / a < most)
 
@@ -42,11 +48,15 @@ const inherit = (limit: Limit, { text, sentence, recent, system }: Around): Quan
   if (quantity.unit !== undefined || !hasNumber(quantity)) return quantity
   const take = (unit: string | undefined): Quantity => (unit === undefined ? quantity : { ...quantity, unit })
   if (FRACTION.test(limit.text) && TURNED.test(text)) return take('circ')
+  if (RULER.test(limit.text)) return take('[in_i]')
   const size = sizeOf(quantity)
+  const also = recent.findLast(said => said.sentence === sentence)
+  if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
+    return take(also.quantity.unit)
   const dimension = toMeasurand(text, limit.at, limit.to)
   const fits = (said: Said, most: number): boolean => {
     const of = toDimension(said.quantity.unit) ?? ''
-    return INHERITED.has(of) && isAlike(size, sizeOf(said.quantity), most)
+    return INHERITED.has(of) && !AFAR.has(said.quantity.unit ?? '') && isAlike(size, sizeOf(said.quantity), most)
   }
   const beside = recent.findLast(said => said.sentence === sentence && fits(said, 10))
   const besideOf = toDimension(beside?.quantity.unit)
@@ -130,6 +140,37 @@ const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity
   return quantity
 }
 
+/** So many turns are a speed. */
+const REVVED = 250
+
+const turnsOrSpeed = (quantity: Quantity): Quantity =>
+  (quantity.unit === 'circ' || quantity.unit === '{turn}') && sizeOf(quantity) >= REVVED
+    ? { ...quantity, unit: '{rev}/min' }
+    : quantity
+
+const EITHER = /^,? ?(?:either (?:way|side|direction)|on either side|each way|up or down|one way or the other)\b/i
+
+/** `within two either side of it`, `give or take two`: a tolerance about the target said last. */
+const aboutTarget = (quantity: Quantity, limit: Limit, { text, sentence, recent }: Around): Quantity => {
+  const { low, high, nominal } = quantity
+  const isLone = low !== undefined && high !== undefined && nominal === undefined && low === -high
+  const by = high ?? nominal
+  if (by === undefined || by <= 0 || !(isLone || (low === undefined && EITHER.test(text.slice(limit.to)))))
+    return quantity
+  const target = recent.findLast(
+    said => said.sentence >= sentence - 3 && said.quantity.nominal !== undefined && said.quantity.nominal > 3 * by,
+  )?.quantity
+  const isSame = quantity.unit === undefined || target?.unit === quantity.unit || limit.quantity.unit === undefined
+  if (target?.nominal === undefined || !isSame) return quantity
+  const round = (value: number): number => Number(value.toPrecision(12))
+  return {
+    low: round(target.nominal - by),
+    high: round(target.nominal + by),
+    nominal: target.nominal,
+    ...(target.unit === undefined ? {} : { unit: target.unit }),
+  }
+}
+
 /** What is known around a limit: its sentence and where that stands, what was said before, the talk's system. */
 export type Around = {
   readonly text: string
@@ -145,7 +186,8 @@ export type Around = {
 /** Settles what the reader leaves open and the talk around tells: a missing unit, heat or angle, limit or fault. */
 export const settleQuantity = (limit: Limit, around: Around): Quantity => {
   const { text, sentence, recent, before, scale } = around
-  const settled = limitNotFault(heatOrAngle(inherit(limit, around), limit, text, scale), limit, text)
+  const read = aboutTarget(turnsOrSpeed(heatOrAngle(inherit(limit, around), limit, text, scale)), limit, around)
+  const settled = limitNotFault(read, limit, text)
   const near = recent.filter(said => said.sentence >= sentence - 3).map(said => said.quantity)
   return boundAtDistance(settled, limit, text, before, near)
 }

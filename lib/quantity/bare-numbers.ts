@@ -213,6 +213,10 @@ const isTurned = ({ lexemes }: Drafted, draft: Draft): boolean =>
     .slice(Math.max(0, draft.from - 8), draft.to + 4)
     .some(({ text }) => /^(?:turns?|screw|back|slacken|tighten|clockwise)$/.test(text))
 
+/** Whether thousandths or hundredths stand there as a word: `15 thousandths`, `six to ten thousandths`. */
+const isNamed = ({ lexemes }: Drafted, draft: Draft): boolean =>
+  lexemes.slice(draft.from, draft.to).some(({ text }) => /(?:thousand|hundred)ths?$/.test(text))
+
 /** Fractions the trade says without their unit: thousandths are of an inch, hundredths of a millimetre. */
 export const settleParts = (drafted: Drafted, draft: Draft): boolean => {
   const numeral = draft.phrase.term.number?.numeral
@@ -226,8 +230,9 @@ export const settleParts = (drafted: Drafted, draft: Draft): boolean => {
     draft.notes.push({ kind: 'settled', text: 'sixteenths, thirty-seconds and sixty-fourths read as of an inch' })
     return true
   }
-  if (!isSpoken || ![100, 1000, 10_000].includes(numeral.denominator ?? 0)) return false
-  const isInch = numeral.denominator !== 100
+  const finest = finestOf(drafted, draft)
+  if (!(isSpoken || isNamed(drafted, draft)) || ![100, 1000, 10_000].includes(finest)) return false
+  const isInch = finest !== 100
   draft.code = isInch ? '[in_i]' : 'mm'
   draft.notes.push({
     kind: 'settled',

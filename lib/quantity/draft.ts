@@ -99,6 +99,9 @@ const readInterval = (lexemes: readonly Lexeme[], i: number): Phrase | undefined
   const unit = lexemes[at]
   if (unit?.is !== 'unit' || unit.unit.count !== 'one' || !TIMES.has(unit.unit.code ?? '')) return undefined
   if (share === 2 && unit.unit.code === 'a') return make(6, 'mo', at + 1)
+  const half = lexemes[at + 2]
+  if (share === 1 && lexemes[at + 1]?.text === 'and' && half?.is === 'number' && half.numeral.value === 0.5)
+    return make(1.5, unit.unit.code ?? '', at + 3)
   return make(1 / share, unit.unit.code ?? '', at + 1)
 }
 

@@ -118,6 +118,25 @@ export const shareUnits = (drafted: Drafted): void => {
   }
 }
 
+/** `ten, fifteen minutes`: two figures close together and nothing but a comma between are the ends of a range. */
+export const joinPairs = ({ lexemes, drafts }: Drafted): void => {
+  for (let n = 0; n < drafts.length - 1; n++) {
+    const [a, b] = [drafts[n], drafts[n + 1]]
+    if (a?.nominal === undefined || b?.nominal === undefined || a.dropped !== undefined || b.dropped !== undefined)
+      continue
+    const isPair =
+      a.isInherited === true && b.isInherited !== true && b.from === a.to + 1 && lexemes[a.to]?.text === ','
+    const isListed = lexemes[a.from - 1]?.text === ',' && drafts[n - 1]?.to === a.from - 1
+    if (!isPair || isListed || b.nominal <= a.nominal || b.nominal > a.nominal * 1.6) continue
+    if (a.low !== undefined || b.low !== undefined || a.high !== undefined || b.high !== undefined) continue
+    b.low = a.nominal
+    b.high = b.nominal
+    delete b.nominal
+    b.from = a.from
+    a.dropped = 'joined with the value after it'
+  }
+}
+
 const PREPOSITIONS = set('at to gets get takes take')
 
 /** `steam at one bar, brew at nine`: the same small word before both, and an end after the second. */

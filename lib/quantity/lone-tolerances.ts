@@ -24,7 +24,7 @@ export const placeTolerances = ({ drafts }: Drafted, context: string): void => {
     const here = drafts.slice(Math.max(0, n - 4), n).findLast(other => other.dropped === undefined)
     const base = here ?? recallValue(context, () => true)
     if (base === undefined || !fits(draft, base) || base.nominal === undefined || base.unit === undefined) return
-    const size = draft.phrase.term.value
+    const size = Math.abs(draft.phrase.term.value)
     const isSame = draft.unit === undefined || draft.unit.code === base.unit.code
     if (!isSame && draft.unit?.code !== '%') return
     const width = draft.unit?.code === '%' && base.unit.code !== '%' ? (Math.abs(base.nominal) * size) / 100 : size

@@ -55,7 +55,7 @@ export const limits = (
   if (tolerance !== undefined) {
     const low = term.value - tolerance.minus
     const high = term.value + tolerance.plus
-    return { low: clean(low), high: clean(high), nominal: term.value }
+    return { low: clean(Math.min(low, high)), high: clean(Math.max(low, high)), nominal: term.value }
   }
   if (ends !== undefined) {
     const [low, high] =

@@ -148,8 +148,8 @@ const aloneTolerance = (lexemes: readonly Lexeme[], i: number, prefix: Prefix, t
   const after = lexemes[term.to]
   const to = after?.is === 'role' && after.role === 'either-way' ? term.to + 1 : term.to
   return {
-    low: -term.value,
-    high: term.value,
+    low: -Math.abs(term.value),
+    high: Math.abs(term.value),
     ...(term.unit === undefined ? {} : { unit: term.unit }),
     from: i,
     to,

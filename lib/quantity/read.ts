@@ -2,7 +2,7 @@ import { findCondition, findQualities, type Places, placesOf, readSpanned } from
 import { applyCorrections, sliceOf } from './corrections'
 import { type Draft, type Drafted, type NoteKind, toDrafts } from './draft'
 import { markEquivalents } from './equivalent-talk'
-import { joinLimits, shareUnits } from './lists'
+import { joinLimits, joinPairs, shareUnits } from './lists'
 import { placeTolerances } from './lone-tolerances'
 import { findLooseQualities } from './loose-qualities'
 import { whyNoSpec } from './not-specs'
@@ -103,6 +103,7 @@ export const readQuantities = (
   applyCorrections(drafted)
   placeTolerances(drafted, context)
   shareUnits(drafted)
+  joinPairs(drafted)
   joinLimits(drafted)
   for (const draft of drafts) {
     if (draft.dropped !== undefined || draft.unit === undefined) continue

@@ -49,6 +49,8 @@ const mil = (around: Surroundings, word: string): Settled => {
     return settled('mL', '“mil” of a liquid read as millilitres')
   if (around.after[0] === 'of' && CUES.liquid.has(around.after[2] ?? '') && !CUES.film.has(around.after[1] ?? ''))
     return settled('mL', '“mil” of a liquid read as millilitres')
+  if (!isFilm && around.value >= 50 && distance('liquid', around) <= 6)
+    return settled('mL', '“mil” read as millilitres, by the liquid beside it')
   const film = distance('film', around)
   if (film < 8 || word === 'mils') {
     if (film < 8 || around.system !== 'metric')

@@ -112,7 +112,7 @@ const ROWS: readonly (readonly [Role, string])[] = [
   ['twice-a', 'twice a, two times a, twice every, twice per'],
   [
     'interval',
-    'yearly, annually, monthly, weekly, daily, hourly, quarterly, every other year, every other month, every other week, every other day, every second week, every second month, every second year, twice yearly, biannually, fortnightly',
+    'yearly, annually, monthly, weekly, daily, hourly, quarterly, every other year, every other month, every other week, every other day, every second week, every second month, every second year, twice yearly, biannually, fortnightly, every spring, every summer, every autumn, every fall, every winter, every season',
   ],
   ['range', 'to, through, thru, till, until, up through, on up to, all the way to, all the way up to'],
 ]
@@ -171,6 +171,12 @@ export const INTERVALS: Readonly<Record<string, readonly [number, string]>> = Ob
     'twice yearly': [6, 'mo'],
     biannually: [6, 'mo'],
     fortnightly: [2, 'wk'],
+    'every spring': [1, 'a'],
+    'every summer': [1, 'a'],
+    'every autumn': [1, 'a'],
+    'every fall': [1, 'a'],
+    'every winter': [1, 'a'],
+    'every season': [1, 'a'],
   },
   null,
 )

@@ -36,7 +36,7 @@ export const SPACE: readonly Row[] = [
     360,
     'turn',
     'any',
-    'turn, revolution, full turn, complete turn, full rotation, full revolution',
+    'turn, revolution, time round/times round, time around/times around, full turn, complete turn, full rotation, full revolution',
     '',
   ],
   [
