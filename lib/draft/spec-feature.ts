@@ -153,13 +153,10 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         .slice(Math.max(0, i - CONTEXT), i)
         .map(other => other.text)
         .join(' ')
-    const before = sentences
-      .slice(Math.max(0, i - 2), i)
-      .map(other => other.text)
-      .join(' ')
-    const limits = readQuantities(sentence.text, { context, keepsDoubtful: true }).filter(
+    const limits = readQuantities(sentence.text, { context, system, keepsDoubtful: true }).filter(
       limit => limit.equivalentOf === undefined,
     )
+    const before = limits.length === 0 ? '' : `${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`
     for (const limit of limits) {
       const quantity = settleQuantity(limit, { text: sentence.text, sentence: i, recent, system, before, scale })
       const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other.quantity, quantity))

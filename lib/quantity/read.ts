@@ -48,6 +48,8 @@ export type ReadOptions = {
    * its own sentence gives none: for a caller that weighs doubts itself.
    */
   readonly keepsDoubtful?: boolean
+  /** The system the whole talk counts in, if the caller knows; else the text and what was said before tell. */
+  readonly system?: 'us' | 'metric' | undefined
 }
 
 /** Doubts that more of the talk can settle; the others are certain enough to leave the phrase out. */
@@ -96,7 +98,7 @@ const toReading = (
  */
 export const readQuantities = (
   text: string,
-  { context = '', keepsDoubtful = false }: ReadOptions = {},
+  { context = '', keepsDoubtful = false, system }: ReadOptions = {},
 ): readonly Reading[] => {
   const drafted = toDrafts(text)
   const { drafts, lexemes } = drafted
@@ -114,7 +116,7 @@ export const readQuantities = (
   }
   dropToolSizes(drafts)
   readSpanned(drafted)
-  settleUnits(drafted, context, keepsDoubtful)
+  settleUnits(drafted, context, { keepsDoubtful, system })
   turnRejections(drafted)
   dropRepeats(drafts)
   const kept = drafts.filter(draft => draft.dropped === undefined)

@@ -49,16 +49,26 @@ const unitWordOf = ({ lexemes }: Drafted, draft: Draft): string => {
   return ''
 }
 
-const settleNamed = (draft: Draft, unit: UnitWord, word: string, around: Surroundings): void => {
-  const { code, note, isOpen } = settleUnit(unit, word, around)
+const settleNamed = (drafted: Drafted, draft: Draft, unit: UnitWord, n: number, said: Said): void => {
+  const { code, note, isOpen } =
+    unit.ambiguous === undefined
+      ? { code: unit.code, note: undefined, isOpen: undefined }
+      : settleUnit(unit, unitWordOf(drafted, draft), surroundings(drafted, draft, n, said))
   if (code !== undefined) draft.code = code
   if (note !== undefined) draft.notes.push({ kind: isOpen === true ? 'question' : 'settled', text: note })
   if (draft.isInherited === true && code !== undefined)
     draft.notes.push({ kind: 'settled', text: 'unit taken from the value beside it' })
 }
 
+/** Whether bare numbers are kept for the caller to settle, and the system the whole talk counts in, if it is known. */
+type SettleOptions = { readonly keepsDoubtful?: boolean; readonly system?: Surroundings['system'] }
+
 /** Settles the unit of every draft that is still a reading, or drops it where nothing makes its number a value. */
-export const settleUnits = (drafted: Drafted, before: string, keepsDoubtful: boolean): void => {
+export const settleUnits = (
+  drafted: Drafted,
+  before: string,
+  { keepsDoubtful = false, system }: SettleOptions,
+): void => {
   const context = before.slice(-MEMORY)
   const live = drafted.drafts.some(
     ({ dropped, unit }) =>
@@ -66,7 +76,7 @@ export const settleUnits = (drafted: Drafted, before: string, keepsDoubtful: boo
   )
   const said: Said = {
     context,
-    system: live ? voteSystem(drafted.text, context) : undefined,
+    system: live ? (system ?? voteSystem(drafted.text, context)) : undefined,
     isImperial: live && (/\b(?:imperial|british|uk)\b/i.test(drafted.text) || /\bimperial\b/i.test(context)),
   }
   drafted.drafts.forEach((draft, n) => {
@@ -75,6 +85,6 @@ export const settleUnits = (drafted: Drafted, before: string, keepsDoubtful: boo
       if (settleParts(drafted, draft)) return
       if (keepsDoubtful) keepBare(drafted, draft)
       else settleBare(drafted, draft, context)
-    } else settleNamed(draft, draft.unit, unitWordOf(drafted, draft), surroundings(drafted, draft, n, said))
+    } else settleNamed(drafted, draft, draft.unit, n, said)
   })
 }

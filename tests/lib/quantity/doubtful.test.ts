@@ -43,7 +43,7 @@ describe('limits without a number as freer talk puts them', () => {
     ['Bring it down level with the others.', 'level with the others'],
     ['No wobble in the idler.', 'No wobble'],
     ['There is a slight drag on the strip.', 'a slight drag'],
-  ])('[Q1] “%s”: “%s”', ([text, part]) => {
+  ] as const)('[Q1] “%s”: “%s”', ([text, part]) => {
     const found = findLooseQualities(text)
     expect(found.map(one => one.text).join('|')).toContain(part)
     for (const { at, to, text: said } of found) expect(text.slice(at, to)).toBe(said)
