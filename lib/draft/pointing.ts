@@ -1,3 +1,6 @@
+import { BODY } from '@/lib/trade/english'
+import { singular } from '@/lib/trade/morphology'
+import { decapitalize } from './clause-text'
 import type { Reading } from './feature'
 import { toNounPhrases } from './noun-phrase'
 
@@ -7,20 +10,36 @@ const POINTED =
 
 const THINGS = new Set(['part', 'tool', 'material'])
 
+type Named = { readonly name: string; readonly at: number; readonly isMany: boolean; readonly isTool: boolean }
+
+/** Whether a name speaks of several: "bolts", but not "pliers". */
+const isPlural = (name: string): boolean => {
+  const last = name.split(' ').at(-1) ?? ''
+  return singular(last) !== last
+}
+
 /** Things a sentence names surely, left to right, with where they begin in its text. */
-const thingsOf = ({ tokens, text }: Reading): readonly { name: string; at: number }[] =>
+const thingsOf = ({ tokens, text }: Reading): readonly Named[] =>
   toNounPhrases(tokens)
-    .filter(phrase => THINGS.has(tokens[phrase.to - 1]?.tag ?? ''))
-    .map(phrase => {
-      const at = tokens[phrase.from]?.at ?? 0
-      return { at, name: text.slice(at, tokens[phrase.to - 1]?.to ?? at).toLowerCase() }
+    .filter(({ to }) => THINGS.has(tokens[to - 1]?.tag ?? '') && !BODY.has(tokens[to - 1]?.word ?? ''))
+    .map(({ from, to, isTool }) => {
+      const at = tokens[from]?.at ?? 0
+      const before = tokens[from - 1]?.word === 'the' ? tokens[from - 2]?.word : tokens[from - 1]?.word
+      const isUsed = /^(?:with|using|use|a|an|your|my)$/.test(before ?? '') && isTool
+      const said = text.slice(at, tokens[to - 1]?.to ?? at)
+      const name = from === 0 ? decapitalize(said) : said
+      return { at, name, isMany: isPlural(name.toLowerCase()), isTool: isUsed || isTool }
     })
 
-const definite = (name: string): string => `the ${name.replace(/^(?:the|a|an|this|that|these|those|your|my) /, '')}`
+const definite = (name: string): string =>
+  `the ${name.replace(/^(?:the|a|an|this|that|these|those|your|my|new) /i, '')}`
+
+const ask = (pointer: string): string => `What is “${pointer}”? The talk does not name it nearby.`
 
 /**
  * Puts names where hands pointed. "This guy" becomes what the sentence names right after it, else what the sentence before
- * named last; where neither does, the part stays open and the user is asked. A sole "it" is named from the sentence before.
+ * named last; where neither does, the part stays open and the user is asked. "It", "them", "that" and "those" get the name
+ * where only one thing fits; "that" and "those" are asked about where none does.
  */
 export const nameThings = (
   said: string,
@@ -28,7 +47,7 @@ export const nameThings = (
   before: Reading | undefined,
 ): { text: string; question?: string } => {
   const pointed = POINTED.exec(said)
-  if (pointed === null) return { text: nameSoleIt(said, before) }
+  if (pointed === null) return namePronoun(said, reading, before)
   const at = POINTED.exec(reading.text)?.index ?? 0
   const name =
     thingsOf(reading).find(thing => thing.at > at)?.name ??
@@ -37,18 +56,59 @@ export const nameThings = (
     const isMany = /^th(?:e|o)se/i.test(pointed[0])
     return {
       text: said.replace(POINTED, isMany ? 'the parts shown' : 'the part shown'),
-      question: `What is “${pointed[0]}”? The talk does not name it nearby.`,
+      question: ask(pointed[0]),
     }
   }
   return { text: said.replace(POINTED, definite(name)) }
 }
 
-const nameSoleIt = (said: string, before: Reading | undefined): string => {
-  const it = /^([a-z-]+(?: (?:not [a-z-]+|off|on|out|up|down))?) (it|them)\b/i.exec(said)
-  if (it === null || before === undefined) return said
-  const things = thingsOf(before)
-  const [only] = things
-  return only !== undefined && things.length === 1 && !/\bthe [a-z]+/.test(said)
-    ? said.replace(/\b(?:it|them)\b/, definite(only.name))
-    : said
+const PRONOUN =
+  /^((?:do not )?[a-z-]+(?: (?:off|on|out|up|down|in|away|back|not [a-z-]+))?) (it|them|that|this|those|these)(?=$|[,.]| (?:off|out|up|down|in|on|onto|into|to|with|from|before|after|until|while|when|if|and|over|through|under|by|at|for|back|away|apart|open|shut|as|right|straight|hand|tight|clean|dry|once|where|all|a)\b)/i
+
+const content = (text: string): ReadonlySet<string> => new Set(text.toLowerCase().match(/[a-z]{3,}/g) ?? [])
+
+const NOMINAL = new Set(['part', 'tool', 'material', 'noun', 'word', 'name'])
+
+/** Whether a sentence speaks of one thing alone, so that "it" can be nothing else. */
+const isSingle = ({ tokens }: Reading): boolean =>
+  toNounPhrases(tokens).filter(({ to }) => NOMINAL.has(tokens[to - 1]?.tag ?? '')).length === 1
+
+/** The one thing of these that fits; undefined where none or several do. */
+const onlyOf = (things: readonly Named[], isMany: boolean, said: string): string | undefined => {
+  const fits = things.filter(thing => thing.isMany === isMany && !thing.isTool)
+  const names = new Set(fits.map(({ name }) => name.toLowerCase().split(' ').at(-1)))
+  const last = fits.at(-1)
+  if (last === undefined || names.size !== 1) return undefined
+  // What the step names anyway is something else, or need not be said twice.
+  const told = content(said)
+  return told.has(last.name.toLowerCase().split(' ').at(-1) ?? '') ? undefined : last.name
+}
+
+const namePronoun = (
+  said: string,
+  reading: Reading,
+  before: Reading | undefined,
+): { text: string; question?: string } => {
+  const found = PRONOUN.exec(said)
+  const [, lead = '', pronoun = ''] = found ?? []
+  if (found === null) return { text: said }
+  const isMany = /^th(?:em|ose|ese)$/i.test(pronoun)
+  const verb = lead.replace(/^do not /, '').split(' ')[0] ?? ''
+  const at = placeOf(reading, verb, pronoun)
+  const here = thingsOf(reading).filter(thing => thing.at < at)
+  const name = here.some(thing => thing.isMany === isMany && !thing.isTool)
+    ? onlyOf(here, isMany, said)
+    : before === undefined || here.length > 0 || !isSingle(before)
+      ? undefined
+      : onlyOf(thingsOf(before), isMany, said)
+  if (name !== undefined) return { text: `${lead} ${definite(name)}${said.slice(found[0].length)}` }
+  const isKnown = here.length > 0 || !/^(?:that|this|those|these)$/i.test(pronoun)
+  return isKnown ? { text: said } : { text: said, question: ask(pronoun) }
+}
+
+/** Where in the text the pronoun stands: the first of its kind after the verb, else the first. */
+const placeOf = ({ tokens }: Reading, verb: string, pronoun: string): number => {
+  const from = tokens.findIndex(({ word, base }) => word === verb || base === verb)
+  const at = tokens.findIndex(({ word }, i) => i >= from && word === pronoun.toLowerCase())
+  return tokens[at]?.at ?? tokens[from]?.at ?? 0
 }

@@ -1,180 +1,236 @@
-import { guessBase } from '@/lib/trade/morphology'
+import { verbOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
-import type { Clause, Frame } from './clause'
-import { asSentence, countWords, cutToWords, MOST_WORDS, sayTokens } from './clause-text'
+import type { Clause } from './clause'
+import { asSentence, countWords, cutToWords, isLooseEnded, MOST_WORDS, sayTokens, withoutLooseEnd } from './clause-text'
 import type { Reading } from './feature'
 import { nameThings } from './pointing'
+import { impliedOrder, orderOf } from './wording-phrase'
+import { tellsWay } from './wording-place'
+import { actionFrom, isIdleVerb } from './wording-verb'
 
 /** What the sheet says of a step, and what only the user can answer. */
 export type Worded = { readonly text: string; readonly question?: string }
 
-const ACTS: ReadonlySet<Frame> = new Set(['order', 'you', 'i', 'we', 'passive', 'nominal', 'past'])
-const KEEPS = new Set(['until', 'till', 'before', 'after', 'once', 'when', 'if', 'unless', 'while', 'where', 'as'])
-const POWER =
-  /\b(?:power|isolator|engine|breaker|heaters?|ignition|pump|gas|water|fuel|supply|mains|motor|light|lights|current|air|compressor|machine|switch|heat|blower|fan|vacuum|steam|disconnect|battery|charger|electricity)$/i
-const WORN =
-  /\b(?:glasses|goggles|gloves|mask|respirator|visor|shield|muffs|plugs|defenders|apron|boots|protection|helmet|harness)$/i
+const KEEPS = new Set([
+  'until',
+  'till',
+  'before',
+  'after',
+  'once',
+  'when',
+  'if',
+  'unless',
+  'while',
+  'where',
+  'as',
+  'whenever',
+])
 
-const article = (said: string): string => {
-  const low = `${said.charAt(0).toLowerCase()}${said.slice(1)}`
-  const isSettled =
-    /^(?:the|a|an|your|my|our|this|that|these|those|both|all|each|every|it|them|one|two|three|four|five|six|seven|eight|\d\S*)\b/i
-  return isSettled.test(low) ? low : `the ${low}`
-}
-const own = (said: string): string => said.replace(/^(?:my|our)\b/i, 'your')
+/** Two words side by side that no phrase has: something was cut out between them. */
+const TORN =
+  /\b(?:the|a|an|your|its) (?:the|a|an|your|its|with|of|from|at|by|where|when|and|or|is|are|it|them|this|these|i|you|we|she|he|they|until|before|if|was|were|to)\b|\b(?:of|with|from|into) (?:until|before|after|if|unless|and|is|was)\b|\b(?:towards?) (?:until|and|before)\b/i
 
-/** "wheel off", "cap back on", "bike in the stand". */
-const fromNominal = (reading: Reading, clause: Clause): string | undefined => {
-  const { tokens, text } = reading
-  const at = tokens.findIndex(
-    (token, i) => i > clause.start && i < clause.to && (token.tag === 'particle' || token.tag === 'preposition'),
+const OPENS_BADLY =
+  /^(?:\S+ )(?:is|are|was|were|has|had|will|would|can|could|should|must|didn't|don't|doesn't|isn't|of)\b|^(?!let|give|show|help)\S+ (?:i|we|you|she|he|they)\b|^\S+ (?:it|them) (?:is|are|should|will|must|can|was|has)\b/i
+
+/** "sign every six months we come back": another's doing runs on into the order. */
+const RUNS_ON =
+  /(?<!\b(?:until|before|after|when|where|while|as|if|once|that|which|what|unless|how|than|because|so)(?: just)?) (?:i|we|you) (?:[a-z]+)\b.*$/i
+
+/** Whether a phrase can stand as an order on the sheet. */
+const isSound = (phrase: string): boolean =>
+  phrase.includes(' ') &&
+  !TORN.test(phrase) &&
+  !isLooseEnded(phrase) &&
+  !OPENS_BADLY.test(phrase) &&
+  !/^(?:strike|scratch) that\b/.test(phrase) &&
+  !/^(?:come|go) (?:off|out|away|apart|up|down|loose|free|in|on|back|and|to)?$/.test(phrase)
+
+/** Ends on what another sentence said: "if it isn't". */
+const ELLIPTIC =
+  /^if (?:it|they|that|he|she|not|so|this|any|there|you|one|the \w+)?\s?(?:isn't|is|aren't|are|is not|doesn't|don't|does not|does|do|won't|will|hasn't|has|can't|can|is still|wasn't|was)?(?: not)?$/i
+
+const isVerbal = (tag: string): boolean =>
+  ['verb', 'third', 'past', 'auxiliary', 'modal', 'adjective', 'ing', 'particle'].includes(tag)
+
+/** "until it stops", as it is put behind an action; empty where it says nothing there. */
+const conditionOf = ({ text, tokens }: Reading, { from, to, marker }: Clause): string => {
+  if (marker === undefined || !KEEPS.has(marker)) return ''
+
+  const said = sayTokens(text, tokens, from, to).replace(/^(?:and|then|so|but)\s+/i, '')
+  if (ELLIPTIC.test(said)) return 'if necessary'
+  const isWhole =
+    /^(?:until|till|before|after)$/.test(marker) || tokens.slice(from, to).some(({ tag }) => isVerbal(tag))
+  if (!isWhole || countWords(said) < 2 || isLooseEnded(said) || TORN.test(said)) return ''
+  return /'(?:re|ve|ll|d|m)$|\b(?:as|like) i\b|^as (?:you can see|always|usual|if|though|a|they do|it does|we do|you do)\b|^if i (?:were|was|may)\b|^before (?:i forget|you ask)/i.test(
+    said,
   )
-  if (at < 0) return undefined
-  const thing = sayTokens(text, tokens, clause.start, at)
-  if (thing === '') return undefined
-  const rest = sayTokens(text, tokens, at, clause.to)
-  // "No grease on the faces": the lead-in skipped "no", which must never get lost.
-  const lead = tokens[clause.start - 1]
-  const isRefused =
-    lead !== undefined && /^(?:no|not|never)$/.test(lead.word) && tokens[clause.start]?.isAfterPause === false
-  const refused = /^(?:no|not|never)\s+(.+)$/i.exec(thing)?.[1] ?? (isRefused ? thing : undefined)
-  if (refused !== undefined) return `do not use ${refused.toLowerCase()} ${rest}`
-  const words = rest.toLowerCase().split(' ')
-  const [first = '', second = ''] = words
-  const tail = words.slice(first === 'back' ? 2 : 1).join(' ')
-  const join = (verb: string, more: string) => `${verb} ${article(own(thing))}${more === '' ? '' : ` ${more}`}`
-  if (first === 'back' && /^(?:on|in|up|together|down)$/.test(second)) return join('refit', tail)
-  const grip = /^(.*\S)\s+(hand|finger|fingers)$/i.exec(thing)
-  if (first === 'tight' && grip !== null) return `tighten ${article(own(grip[1] ?? ''))} ${grip[2]} tight`
-  if (/^(?:new|fresh|brand-new|another)\b/i.test(thing) && /^(?:on|in|into|onto|over|under|to)$/.test(first))
-    return join('fit', tail === '' ? '' : rest)
-  if (first === 'off' && POWER.test(thing)) return join('switch off', tail)
-  if (first === 'on' && WORN.test(thing)) return join('put on', tail)
-  if (first === 'on' && tail === '' && POWER.test(thing)) return join('switch on', '')
-  if (/^(?:off|out|away)$/.test(first) && second !== 'of') return join('remove', tail)
-  if (first === 'out' && second === 'of') return join('take', rest)
-  if (/^(?:on|in)$/.test(first) && tail === '') return join('fit', '')
-  if (/^(?:up|apart|down|open|shut|closed|loose|tight)$/.test(first) && tail === '')
-    return join(
-      {
-        up: 'raise',
-        apart: 'separate',
-        down: 'lower',
-        open: 'open',
-        shut: 'shut',
-        closed: 'close',
-        loose: 'loosen',
-        tight: 'tighten',
-      }[first] ?? 'set',
-      '',
+    ? ''
+    : said
+}
+
+/** "never a nail", "not too tight", "flat side down": how an action is meant, said right behind it. */
+const refusalOf = ({ text, tokens }: Reading, { from, to, frame }: Clause): string => {
+  if (frame !== 'fragment' && frame !== 'nominal') return ''
+  const said = sayTokens(text, tokens, from, to)
+  if (tellsWay(said) && countWords(said) < 8) return said
+  return /^(?:but )?(?:not|never|no|without)\b/i.test(said) &&
+    countWords(said) > 1 &&
+    countWords(said) < 7 &&
+    !isLooseEnded(said)
+    ? said
+    : ''
+}
+
+/** "of | which bolt was which": the question belongs to the word before. */
+const widened = (reading: Reading, clauses: readonly Clause[], i: number): Clause | undefined => {
+  const [clause, next] = [clauses[i], clauses[i + 1]]
+  if (clause === undefined || next === undefined) return clause
+  const { tokens } = reading
+  const first = tokens[next.from]
+  const last = tokens[clause.to - 1]
+  const isOpen = last?.tag === 'preposition' || last?.tag === 'verb' || last?.tag === 'to'
+  return isOpen && first !== undefined && !first.isAfterPause && /^(?:which|where|what|how|when)$/.test(first.word)
+    ? { ...clause, to: next.to }
+    : clause
+}
+
+/** "they lift up | and come away": goes on telling what things do. */
+const goesOnTelling = (reading: Reading, clause: Clause, before: Clause | undefined): boolean => {
+  const { tokens } = reading
+  if (before === undefined || before.frame !== 'statement' || clause.frame !== 'order') return false
+  if (tokens[clause.from]?.tag !== 'and') return false
+  const telling = tokens.slice(before.start, before.to)
+  const subject = telling[0]?.word ?? ''
+  return telling.some(({ tag }) => tag === 'modal') || /^(?:they|these|those)$/.test(subject)
+}
+
+const isAgent = (token: Token | undefined): boolean => /^(?:i|we|you)$/.test(token?.word ?? '')
+
+/** "if it's tight | I add a shim" in one breath. */
+const parted = (reading: Reading, clause: Clause): readonly Clause[] => {
+  const { tokens } = reading
+  if (clause.marker === undefined || !KEEPS.has(clause.marker)) return [clause]
+  for (let i = clause.start + 2; i < clause.to; i++) {
+    if (
+      !isAgent(tokens[i]) ||
+      !tokens.slice(clause.start, i).some(({ tag }) => /^(?:verb|third|past|auxiliary|modal)$/.test(tag))
     )
-  return join('put', rest)
-}
-
-/** "the cover is lifted off", "the washer goes back on", "off comes the lid". */
-const fromPassive = (reading: Reading, clause: Clause): string | undefined => {
-  const { tokens, text } = reading
-  const verb = clause.verb
-  const token = verb === undefined ? undefined : tokens[verb]
-  if (verb === undefined || token === undefined) return undefined
-  const be = tokens.findIndex(
-    (other, i) =>
-      i >= clause.start &&
-      i <= verb &&
-      (other.tag === 'auxiliary' ||
-        other.tag === 'modal' ||
-        other.base === 'go' ||
-        other.base === 'come' ||
-        /^(?:goes|comes|gets|get)$/.test(other.word)),
-  )
-  const thing = sayTokens(text, tokens, clause.start, be < 0 ? verb : be)
-  if (thing === '') return undefined
-  const rest = sayTokens(text, tokens, verb + 1, clause.to)
-  if (token.base === 'go' || token.base === 'come') {
-    const [first = '', ...more] = rest.split(' ')
-    const object = article(own(thing))
-    if (first === 'back' && /^(?:on|in|up|together)$/.test(more[0] ?? ''))
-      return `refit ${object} ${more.slice(1).join(' ')}`
-    if (/^(?:off|out|away)$/.test(first)) return `remove ${object} ${more.join(' ')}`
-    if (/^(?:on|in)$/.test(first) && more.length === 0) return `fit ${object}`
-    return `put ${object} ${rest}`
+      continue
+    if (/^(?:verb|preposition|condition|question|negation|and|to)$/.test(tokens[i - 1]?.tag ?? '')) continue
+    const verb = actionFrom(tokens, i + 1, clause.to)
+    if (verb === undefined || isIdleVerb(tokens[verb])) continue
+    const isNegated = tokens.slice(i, verb).some(({ tag }) => tag === 'negation')
+    return [
+      { ...clause, to: i },
+      { from: i, to: clause.to, start: i, frame: 'we', verb, marker: undefined, isNegated },
+    ]
   }
-  const base = token.base ?? guessBase(token.word)
-  const [particle = '', ...tail] = rest.split(' ')
-  return /^(?:off|out|on|in|up|down|away|back)$/.test(particle) && tail.length === 0
-    ? `${base} ${particle} ${article(own(thing))}`
-    : `${base} ${article(own(thing))} ${rest}`
+  return [clause]
 }
 
-/** From the main verb on; an object given later by pronoun stays. */
-const fromVerb = (reading: Reading, clause: Clause): string | undefined => {
-  const { tokens, text } = reading
-  const { verb } = clause
-  const token = verb === undefined ? undefined : tokens[verb]
-  if (verb === undefined || token === undefined) return undefined
-  const base = token.base ?? (token.tag === 'ing' || token.tag === 'past' ? guessBase(token.word) : token.word)
-  const rest = sayTokens(text, tokens, verb + 1, clause.to)
-  return `${base} ${own(rest.replace(/\bmy\b/gi, 'your').replace(/\b(?:our)\b/gi, 'the'))}`.trim()
+/** The reader does what the speaker does. */
+const asReader = (said: string): string =>
+  said
+    .replace(/\b(?:i|we) (?=(?:say|tell|shout|call|nod)\b)/gi, 'told to ')
+    .replace(/\btold to (?:say|tell|shout|call|nod)\b/g, 'told')
+    .replace(/\bi (?:was|am)\b|\bi['’]m\b/gi, all => (/was/i.test(all) ? 'you were' : 'you are'))
+    .replace(/\b(?:i|we)(?=['’ ,]|$)/gi, 'you')
+    .replace(/\b(?:my|our)\b/gi, 'your')
+
+const SPOKEN_TO = new Set(['order', 'you', 'i', 'we', 'past'])
+
+/** Whether "not" stands before the action; behind it ("in the drum, not the drain") it is part of what is said. */
+const isForbidden = ({ tokens }: Reading, { from, verb, frame }: Clause): boolean =>
+  SPOKEN_TO.has(frame) &&
+  verb !== undefined &&
+  tokens
+    .slice(from, verb)
+    .some(({ tag, word }) => tag === 'negation' && !/^(?:no|without|nothing|none|hardly)$/.test(word))
+
+type Part = { readonly text: string; readonly until: number }
+
+const partsOf = (reading: Reading): readonly Part[] => {
+  const parts: Part[] = []
+  let pending = ''
+  let done = 0
+  const clauses = reading.clauses.flatMap(clause => parted(reading, clause))
+  clauses.forEach(({ from }, i) => {
+    if (from < done) return
+    const clause = widened(reading, clauses, i)
+    const last = parts.at(-1)
+    if (clause === undefined) return
+    done = clause.to
+    const addTo = (more: string) => void parts.splice(-1, 1, { text: `${last?.text} ${more}`, until: i })
+    if (clause.marker !== undefined && !/^(?:therefore|hence|thus)$/.test(clause.marker)) {
+      const condition = conditionOf(reading, clause)
+      if (condition === '') return
+      if (last !== undefined && last.until === i - 1) addTo(condition)
+      else pending = condition
+      return
+    }
+    const refusal = refusalOf(reading, clause)
+    if (refusal !== '' && last !== undefined && last.until === i - 1) {
+      parts.splice(-1, 1, { text: `${last.text}, ${refusal}`, until: i })
+      return
+    }
+    if (goesOnTelling(reading, clause, clauses[i - 1])) return
+    const order = orderOf(reading, clause)
+      ?.replace(/^go ahead(?: and|,)? ?/, '')
+      .replace(RUNS_ON, '')
+    if (order === undefined || !isSound(order)) return
+    const text = isForbidden(reading, clause) ? `do not ${order.replace(/^(?:do )?(?:not|never) /, '')}` : order
+    parts.push({ text: pending === '' || text.includes(pending) ? text : `${text} ${pending}`, until: i })
+    pending = ''
+  })
+  return parts
 }
 
-const phraseOf = (reading: Reading, clause: Clause): string | undefined => {
-  const said =
-    clause.frame === 'nominal'
-      ? fromNominal(reading, clause)
-      : clause.frame === 'passive'
-        ? fromPassive(reading, clause)
-        : fromVerb(reading, clause)
-  if (said === undefined || said.split(' ').length < 2 || /^(?:strike|scratch) that\b/.test(said)) return undefined
-  return clause.isNegated ? `do not ${said.replace(/^not /, '')}` : said
+const joined = (parts: readonly string[]): string => {
+  if (parts.length < 2) return parts[0] ?? ''
+  const hasComma = parts.slice(0, -1).some(part => part.includes(','))
+  return `${parts.slice(0, -1).join(', ')}${hasComma ? ',' : ''} and ${parts.at(-1)}`
 }
 
-const isIdleVerb = (clause: Clause, tokens: readonly Token[]): boolean => {
-  const word = clause.verb === undefined ? '' : (tokens[clause.verb]?.base ?? tokens[clause.verb]?.word ?? '')
-  return /^(?:want|need|know|think|like|say|mean|have|be|see|remember|forget|guess|love|hate|tell|talk|call|hear|let's|get to|look like|go ahead)$/.test(
-    word,
-  )
-}
-
-const trailing = (reading: Reading, clause: Clause): string => {
-  const said = sayTokens(reading.text, reading.tokens, clause.from, clause.to)
-  return KEEPS.has(clause.marker ?? '') ? said.replace(/^(?:and|then|so|but)\s+/i, '') : ''
-}
+const plain = (said: string): string =>
+  said
+    .replace(/\s+/g, ' ')
+    .replace(
+      /^(do not )?(?:have|take|get) a (?:good |quick |close )?(?:look|peek) (at|in|into|for|under|behind)\b/,
+      '$1look $2',
+    )
+    .replace(/^(do not )?(?:have|get) a (?:feel|listen) (?:of|for|to)\b/, '$1feel')
+    .replace(/(?<!\b(?:to|of|by|from|at|in|on|up|off|over|under)),? (?:there|here|too|again|though)$/, '')
 
 /**
  * Says a spoken step as a procedure writer would: base-form verb first, lead-ins and fillers gone, conditions kept behind
  * their action, at most 20 words.
+ *
+ * @param before the sentence before, for what "it" and "this guy" point at
  */
 export const wordStep = (reading: Reading, before?: Reading): Worded => {
-  const parts: string[] = []
-  let pending = ''
-  for (const clause of reading.clauses) {
-    if (clause.marker !== undefined) {
-      const condition = trailing(reading, clause)
-      if (countWords(condition) < 3 || /'(?:re|s|ve|ll|d|m)$/.test(condition)) continue
-      if (parts.length > 0 && clause.marker !== 'if') parts.push(`${parts.pop()} ${condition}`)
-      else if (parts.length === 0) pending = condition
-      continue
-    }
-    if (!ACTS.has(clause.frame) || isIdleVerb(clause, reading.tokens)) continue
-    const phrase = phraseOf(reading, clause)
-    if (phrase === undefined) continue
-    if (clause.isNegated && parts.length > 0) continue
-    parts.push(pending === '' ? phrase : `${phrase} ${pending}`)
-    pending = ''
-  }
   const kept: string[] = []
-  for (const part of parts)
-    if (kept.length === 0 || countWords([...kept, part].join(' and ')) <= MOST_WORDS) kept.push(part)
-  if (kept.length === 0) return fallback(reading)
-  const joined = kept.length === 1 ? (kept[0] ?? '') : `${kept.slice(0, -1).join(', ')} and ${kept.at(-1)}`
-  const named = nameThings(joined.replace(/\s+/g, ' '), reading, before)
+  for (const { text } of partsOf(reading))
+    if (kept.length === 0 || countWords([...kept, text].join(' and ')) <= MOST_WORDS) kept.push(text)
+  if (kept.length === 0) return unnamed(reading)
+  const named = nameThings(asReader(plain(joined(kept))), reading, before)
   return { ...named, text: asSentence(cutToWords(named.text)) }
 }
 
-const fallback = ({ text, tokens }: Reading): Worded => {
-  const said = sayTokens(text, tokens, 0, tokens.length)
-  return {
-    text: asSentence(cutToWords(`do this: ${said.charAt(0).toLowerCase()}${said.slice(1)}`)),
-    question: 'What is done here? The talk names no action.',
-  }
+const QUESTION = 'What is done here? The talk names no action.'
+
+/** A step whose action nobody names. */
+const unnamed = ({ text, tokens, clauses }: Reading): Worded => {
+  const [first] = clauses
+  const head = first === undefined ? '' : sayTokens(text, tokens, first.start, first.to)
+  const implied = first?.frame === 'fragment' ? impliedOrder(head) : undefined
+  if (implied !== undefined) return { text: asSentence(cutToWords(implied)), question: QUESTION }
+  const from = (first?.marker === undefined ? first?.start : first.from) ?? 0
+  const why = clauses.find(({ marker }, i) => i > 0 && marker !== undefined && !KEEPS.has(marker))
+  const short = withoutLooseEnd(sayTokens(text, tokens, from, why?.from ?? tokens.length))
+  const said = short.includes(' ') ? short : withoutLooseEnd(sayTokens(text, tokens, from, tokens.length))
+  const opening = said.split(' ')[0] ?? ''
+  const isOrder =
+    verbOf(opening)?.form === 'base' && tokens[from]?.tag === 'verb' && !isIdleVerb(tokens[from]) && isSound(said)
+  return { text: asSentence(cutToWords(isOrder ? said : `do this: ${said}`)), question: QUESTION }
 }

@@ -1,0 +1,122 @@
+import { guessBase } from '@/lib/trade/morphology'
+import type { Clause } from './clause'
+import { sayTokens } from './clause-text'
+import type { Reading } from './feature'
+import { fromAgent, fromCleft } from './wording-agent'
+import { orderOfPlace, withArticle, yours } from './wording-place'
+import { baseOf, DIRECT, hasNoun, isHandled, isHandWork, likewise, OPENS_PLACE, orderFrom, TELLS } from './wording-verb'
+
+const BE = /^(?:be|is|are|was|were|been|being|'s|'re|get|gets|got|goes|comes|go|come|went|came|has|have|had|to)$/
+
+/** "the cover is lifted off", "wheels blocked"; `at` is the participle. */
+const fromParticiple = (reading: Reading, clause: Clause, at: number): string | undefined => {
+  const { tokens, text } = reading
+  const token = tokens[at]
+  if (token === undefined) return undefined
+  let be = at
+  while (be > clause.start) {
+    const other = tokens[be - 1]
+    if (other === undefined) break
+    if (!(BE.test(other.word) || ['auxiliary', 'modal', 'adverb', 'negation'].includes(other.tag))) break
+    be--
+  }
+  const thing = sayTokens(text, tokens, clause.start, be).replace(/^\d+(?:\.\d+)+,? /, '')
+  const rest = likewise(sayTokens(text, tokens, at + 1, clause.to))
+  if (['preposition', 'determiner'].includes(tokens[at - 1]?.tag ?? '') || OPENS_PLACE.test(thing)) return undefined
+  if (!/^(?:it|they|he|she)$/i.test(thing) && TELLS.test(thing)) return undefined
+  if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$/i.test(thing)) return undefined
+  if (/^(?:it|they)$/i.test(thing) && tokens[be]?.word === "'s" && be + 1 === at) return undefined
+  const no = tokens.slice(be, at).some(({ tag }) => tag === 'negation') ? 'do not ' : ''
+  const object =
+    thing === '' || /^(?:he|she)$/i.test(thing)
+      ? 'it'
+      : /^(?:they|them)$/i.test(thing)
+        ? 'them'
+        : withArticle(yours(thing))
+  const base = baseOf(token)
+  return /^(?:off|out|on|in|up|down|away|back)$/.test(rest) &&
+    object.split(' ').length < 6 &&
+    !/^(?:it|them)$/.test(object)
+    ? `${no}${base} ${rest} ${object}`
+    : `${no}${base} ${object} ${rest}`.trim()
+}
+
+/** "the washer goes back on", "the lid comes off". */
+const fromMove = (reading: Reading, clause: Clause, verb: number): string | undefined => {
+  const { tokens, text } = reading
+  let end = verb
+  while (
+    end > clause.start &&
+    /^(?:not|never|do|does|don't|doesn't|will|'ll|can|should|must|to|just|then|also|now)$/.test(
+      tokens[end - 1]?.word ?? '',
+    )
+  )
+    end--
+  const thing = sayTokens(text, tokens, clause.start, end)
+  const where = sayTokens(text, tokens, verb + 1, clause.to)
+  if (OPENS_PLACE.test(thing) || (!/^(?:it|she|he|they)$/i.test(thing) && TELLS.test(thing))) return undefined
+  if (thing === '' || /^(?:i|you|we|that|this|there|what|which|who|people)$/i.test(thing)) return undefined
+  const no = tokens.slice(end, verb).some(({ tag }) => tag === 'negation') ? 'do not ' : ''
+  if (/^home\b/.test(where)) return `${no}seat ${withArticle(yours(thing))} ${where.replace(/^home ?/, '')}`.trim()
+  return /^(?:off|out|away|on|in|back|up|down|into|onto|over|under|through|inside|behind|between|around|to|at|where)\b/.test(
+    where,
+  ) && !/^(?:through|to|at)\b/.test(where.replace(/^(?:back|out|in|up|down) /, ''))
+    ? `${no}${orderOfPlace(thing, where)}`
+    : undefined
+}
+
+export const fromPassive = (reading: Reading, clause: Clause): string | undefined => {
+  const { tokens } = reading
+  const { verb } = clause
+  if (verb === undefined) return undefined
+  const token = tokens[verb]
+  if (token?.base === 'go' || token?.base === 'come') return fromMove(reading, clause, verb)
+  if (token !== undefined && token.tag !== 'past' && token.tag !== 'adjective') return undefined
+  return fromParticiple(reading, clause, verb)
+}
+
+/** Told in the past: "I took the lock off", "the table was lowered", "wheels blocked". */
+export const fromPast = (reading: Reading, clause: Clause): string | undefined => {
+  const { tokens } = reading
+  const { verb, start } = clause
+  const token = verb === undefined ? undefined : tokens[verb]
+  if (verb === undefined || token === undefined) return undefined
+  const isTold = /^(?:i|we|you|what)$/.test(tokens[start]?.word ?? '')
+  if (isTold) return fromCleft(reading, clause) ?? orderFrom(reading, verb, clause.to)
+  if (tokens.slice(start, verb).some(({ word }) => /^(?:i|we|you|one)$/.test(word)))
+    return fromCleft(reading, clause) ?? fromAgent(reading, clause)
+  if (token.tag === 'auxiliary') {
+    const at = tokens.findIndex(({ tag }, i) => i > verb && i < Math.min(clause.to, verb + 4) && tag === 'past')
+    return at > 0 && verb > start ? fromParticiple(reading, clause, at) : undefined
+  }
+  if (token.base === 'go' || token.base === 'come') return fromMove(reading, clause, verb)
+  const next = tokens[verb + 1]
+  const takes = next !== undefined && verb + 1 < clause.to && DIRECT.test(next.word)
+  if (verb === start) return takes || isHandWork(baseOf(token)) ? orderFrom(reading, verb, clause.to) : undefined
+  const isTerse = !/^(?:the|a|an|it|they|this|that|these|those|its|my|your|which|who|one|he|she)$/.test(
+    tokens[start]?.word ?? '',
+  )
+  if (!takes && (isHandWork(baseOf(token)) || (isTerse && isHandled(baseOf(token)))) && hasNoun(tokens, start, verb))
+    return fromParticiple(reading, clause, verb)
+  return takes && /^(?:he|she|they)$/.test(tokens[verb - 1]?.word ?? '')
+    ? orderFrom(reading, verb, clause.to)
+    : undefined
+}
+
+const SAME = /^(?:closed|put|cut|set|shut|hit|let|split|spread)$/
+
+/** "are put in the bag", "get handed over": passives no frame tells. */
+export const fromLatePassive = (reading: Reading, clause: Clause): string | undefined => {
+  const { tokens } = reading
+  const at = tokens.findIndex(
+    ({ tag, word, base }, i) =>
+      i > clause.start &&
+      i < clause.to &&
+      (tag === 'past' || SAME.test(word)) &&
+      isHandled(base ?? guessBase(word)) &&
+      (word !== 'closed' || tokens[i - 1]?.word === 'be') &&
+      (/^(?:is|are|be|being|gets?|getting|'s|'re)$/.test(tokens[i - 1]?.word ?? '') ||
+        (tokens[i - 1]?.tag === 'adverb' && /^(?:is|are|be|gets?)$/.test(tokens[i - 2]?.word ?? ''))),
+  )
+  return at < 0 ? undefined : fromParticiple(reading, clause, at)
+}

@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest'
+import { readSentence } from '@/lib/draft/feature'
+import { wordStep } from '@/lib/draft/wording'
+
+/** The sentence, what the step says of it. Sentences are invented, each for a way of talking. */
+const TABLE: readonly (readonly [said: string, text: string])[] = [
+  // orders and lead-ins
+  ['Okay, so now just go ahead and undo the four screws.', 'Undo the four screws.'],
+  ["What you're gonna do is slide the tray out of its rails.", 'Slide the tray out of its rails.'],
+  ['Then have a good look at the seal.', 'Look at the seal.'],
+  ['The first thing I did was write down the reading.', 'Write down the reading.'],
+  ['Would you take those two screws out of the lid?', 'Take those two screws out of the lid.'],
+  // who does it
+  ['With a soft brush we coax it from the race.', 'Coax it from the race with a soft brush.'],
+  ['Tweezers will tease it free.', 'Tease it free with the tweezers.'],
+  ['Now I turn its face to the wall.', 'Turn its face to the wall.'],
+  ['The technician inspects the head under a magnifier.', 'Inspect the head under a magnifier.'],
+  ['I took the guard off and dropped the key in the box.', 'Take the guard off and drop the key in the box.'],
+  ['I hang the plug up where I can see it.', 'Hang the plug up where you can see it.'],
+  // passives and pasts
+  ['The strainer is lifted out with tweezers and is brushed.', 'Lift the strainer out with tweezers and brush it.'],
+  ["The doctor's stool is moved away.", "Move away the doctor's stool."],
+  ['The table was lowered right down.', 'Lower the table right down.'],
+  ['Wheels blocked on both sides.', 'Block the wheels on both sides.'],
+  ['The isolating valve is to be closed.', 'Close the isolating valve.'],
+  ['The old pieces are put in the bag.', 'Put the old pieces in the bag.'],
+  // where a thing goes
+  ['Off comes the presser foot.', 'Remove the presser foot.'],
+  ['In she goes with a twist.', 'Put it in with a twist.'],
+  ['Up with the front on the ramps.', 'Raise the front on the ramps.'],
+  ['Pin back in the slot.', 'Refit the pin in the slot.'],
+  ['Cover back on with all four screws.', 'Refit the cover with all four screws.'],
+  ['Needles off the lock.', 'Remove the needles from the lock.'],
+  ['Hands out.', 'Keep your hands out.'],
+  ['Key switch to up.', 'Set the key switch to up.'],
+  ['Handbrake on.', 'Apply the handbrake.'],
+  ['Arrow up.', 'Put the arrow up.'],
+  // a verb taken for a noun
+  ['Hose that down with oil.', 'Hose that down with oil.'],
+  ['Line up your paint mark.', 'Line up your paint mark.'],
+  ['Brush with a wire brush inside and outside.', 'Brush with a wire brush inside and outside.'],
+  ['Drive cover on, four screws.', 'Fit the drive cover.'],
+  // conditions stay, behind the action, with a small letter
+  [
+    'While the tyre is still on the ground, crack the nuts loose.',
+    'Crack the nuts loose while the tyre is still on the ground.',
+  ],
+  ["If it isn't, slide the hook along its shaft.", 'Slide the hook along its shaft if necessary.'],
+  ["If it's tight I add a shim.", "Add a shim if it's tight."],
+  ['Before you open the lid, bleed the pressure off.', 'Bleed the pressure off before you open the lid.'],
+  ['Turn it until it stops.', 'Turn it until it stops.'],
+  // acronyms and sizes keep their letters
+  ['ABS wire off the bracket.', 'Remove the ABS wire from the bracket.'],
+  ['Undo the M12 bolt.', 'Undo the M12 bolt.'],
+  // false starts and ends
+  ['Put the jack under the, um, where the two notches are.', 'Put the jack under where the two notches are.'],
+  ['Bring the handle towards you.', 'Bring the handle towards you.'],
+  ['Turn the knob to the right.', 'Turn the knob to the right.'],
+  // "not" stays where it was
+  ["Don't force the lever.", 'Do not force the lever.'],
+  ['Clean that hole with a soft thread, never a nail.', 'Clean that hole with a soft thread, never a nail.'],
+  ['Old cord we never reuse.', 'Do not reuse the old cord.'],
+  ['The old oil in the blue drum, not the skip.', 'Put the old oil in the blue drum, not the skip.'],
+  ['long nose pliers on the connector not the wire', 'Put the long nose pliers on the connector not the wire.'],
+  ['Never lift it without gloves.', 'Do not lift it without gloves.'],
+  ['No grease on the faces.', 'Do not use grease on the faces.'],
+]
+
+describe('[D1] a step says what is done, as an order', () => {
+  it.each(TABLE)('%s', (said, text) => {
+    expect(wordStep(readSentence(said)).text).toBe(text)
+  })
+})
+
+describe('[D1] where no action is named', () => {
+  it.each([
+    ['New idler.', 'Fit the new idler.'],
+    ['A photo of the pipes.', 'Take a photo of the pipes.'],
+    ['Gloves.', 'Put on gloves.'],
+    ['Caliper, two bolts at thirty.', 'Do this: caliper, two bolts at thirty.'],
+  ])('%s asks', (said, text) => {
+    const worded = wordStep(readSentence(said))
+    expect(worded.text).toBe(text)
+    expect(worded.question).toMatch(/What is done here/)
+  })
+})
+
+describe('[D1] what hands point at', () => {
+  const word = (before: string, said: string) => wordStep(readSentence(said), readSentence(before))
+
+  it('gets the name of the one thing the sentence before names', () => {
+    expect(word('There is a circlip.', 'Pull that.').text).toBe('Pull the circlip.')
+    expect(word('Next the two washers.', 'Wipe them with a rag.').text).toBe('Wipe the two washers with a rag.')
+  })
+  it('stays open where two would do, or none of its number', () => {
+    expect(word('There is a circlip behind the gasket.', 'Pull it out.').text).toBe('Pull it out.')
+    expect(word('There is a circlip.', 'Wipe them with a rag.').text).toBe('Wipe them with a rag.')
+  })
+  it('is asked about where nothing is named', () => {
+    expect(word('Good.', 'Pull that.').question).toMatch(/“that”/)
+    expect(word('Good.', 'Pull these guys out.')).toEqual({
+      text: 'Pull the parts shown out.',
+      question: 'What is “these guys”? The talk does not name it nearby.',
+    })
+  })
+})
