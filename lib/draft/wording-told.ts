@@ -1,4 +1,5 @@
 import { guessBase } from '@/lib/trade/morphology'
+import type { Token } from '@/lib/trade/tagger'
 import type { Clause } from './clause'
 import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
@@ -7,6 +8,11 @@ import { orderOfPlace, withArticle, yours } from './wording-place'
 import { baseOf, DIRECT, hasNoun, isHandled, isHandWork, likewise, OPENS_PLACE, orderFrom, TELLS } from './wording-verb'
 
 const BE = /^(?:be|is|are|was|were|been|being|'s|'re|get|gets|got|goes|comes|go|come|went|came|has|have|had|to)$/
+
+/** Whether "not" stands before the verb, or "no" before the thing, which the lead-in skipped. */
+const isRefused = (tokens: readonly Token[], start: number, from: number, verb: number): boolean =>
+  tokens.slice(from, verb).some(({ tag }) => tag === 'negation') ||
+  (/^(?:no|not|never|none|neither)$/.test(tokens[start - 1]?.word ?? '') && tokens[start]?.isAfterPause === false)
 
 /** "the cover is lifted off", "wheels blocked"; `at` is the participle. */
 const fromParticiple = (reading: Reading, clause: Clause, at: number): string | undefined => {
@@ -26,7 +32,7 @@ const fromParticiple = (reading: Reading, clause: Clause, at: number): string | 
   if (!/^(?:it|they|he|she)$/i.test(thing) && TELLS.test(thing)) return undefined
   if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$/i.test(thing)) return undefined
   if (/^(?:it|they)$/i.test(thing) && tokens[be]?.word === "'s" && be + 1 === at) return undefined
-  const no = tokens.slice(be, at).some(({ tag }) => tag === 'negation') ? 'do not ' : ''
+  const no = isRefused(tokens, clause.start, be, at) ? 'do not ' : ''
   const object =
     thing === '' || /^(?:he|she)$/i.test(thing)
       ? 'it'
@@ -56,7 +62,7 @@ const fromMove = (reading: Reading, clause: Clause, verb: number): string | unde
   const where = sayTokens(text, tokens, verb + 1, clause.to)
   if (OPENS_PLACE.test(thing) || (!/^(?:it|she|he|they)$/i.test(thing) && TELLS.test(thing))) return undefined
   if (thing === '' || /^(?:i|you|we|that|this|there|what|which|who|people)$/i.test(thing)) return undefined
-  const no = tokens.slice(end, verb).some(({ tag }) => tag === 'negation') ? 'do not ' : ''
+  const no = isRefused(tokens, clause.start, end, verb) ? 'do not ' : ''
   if (/^home\b/.test(where)) return `${no}seat ${withArticle(yours(thing))} ${where.replace(/^home ?/, '')}`.trim()
   return /^(?:off|out|away|on|in|back|up|down|into|onto|over|under|through|inside|behind|between|around|to|at|where)\b/.test(
     where,

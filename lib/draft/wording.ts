@@ -175,6 +175,9 @@ const partsOf = (reading: Reading): readonly Part[] => {
       return
     }
     if (goesOnTelling(reading, clause, clauses[i - 1])) return
+    // "Or you will have moved it": what happens otherwise.
+    const [opener, subject] = reading.tokens.slice(clause.from, clause.to)
+    if (opener?.word === 'or' && /^(?:you|it|we|i|she|he|they)$/.test(subject?.word ?? '')) return
     const order = orderOf(reading, clause)
       ?.replace(/^go ahead(?: and|,)? ?/, '')
       .replace(RUNS_ON, '')

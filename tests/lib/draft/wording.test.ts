@@ -63,6 +63,8 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['The old oil in the blue drum, not the skip.', 'Put the old oil in the blue drum, not the skip.'],
   ['long nose pliers on the connector not the wire', 'Put the long nose pliers on the connector not the wire.'],
   ['Never lift it without gloves.', 'Do not lift it without gloves.'],
+  ['Wipe the seat, but no oil is to be put there.', 'Wipe the seat and do not put the oil.'],
+  ["Wash the gloves, or you've moved it to your fingers.", 'Wash the gloves.'],
   ['No grease on the faces.', 'Do not use grease on the faces.'],
 ]
 
