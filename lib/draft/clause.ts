@@ -147,6 +147,20 @@ const actionAfter = (
   return { verb: undefined, isPast }
 }
 
+const ACTORS = new Set(['you', 'we', 'i'])
+
+/** Where "with a soft brush we …", "at this point you …" comes to its subject; undefined where a verb or nothing comes first. */
+const subjectAfterLead = (tokens: readonly Token[], start: number, to: number): number | undefined => {
+  const { tag, word } = tokens[start] ?? {}
+  if (!(tag === 'preposition' || tag === 'particle' || word === 'after' || word === 'to')) return undefined
+  for (let i = start + 1; i < Math.min(to, start + 9); i++) {
+    const token = tokens[i]
+    if (token === undefined || isVerbal(token)) return undefined
+    if (ACTORS.has(token.word)) return i
+  }
+  return undefined
+}
+
 const frameOf = (
   tokens: readonly Token[],
   start: number,
@@ -155,6 +169,11 @@ const frameOf = (
 ): { frame: Frame; verb: number | undefined } => {
   const first = tokens[start]
   if (first === undefined || start >= to) return { frame: 'fragment', verb: undefined }
+  const subject = subjectAfterLead(tokens, start, to)
+  if (subject !== undefined) return frameOf(tokens, subject, to, isQuestion)
+  // "Off comes the cover."
+  if (first.tag === 'particle' && /^(?:comes?|goes|go)$/.test(tokens[start + 1]?.word ?? '') && start + 2 < to)
+    return { frame: 'passive', verb: start + 1 }
   const rest = tokens.slice(start, to)
   if (first.tag === 'verb')
     return first.word === 'let' && tokens[start + 1]?.word === 'us'

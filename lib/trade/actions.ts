@@ -37,7 +37,7 @@ export const ACTIONS = {
     heat, preheat, warm, cool, chill, boil, freeze, evacuate, pull, crack, kill, cut, apply, home, zero, calibrate, null, actuate, operate`),
   /** Dirt, rust and edges. */
   clean: wordList(`
-    clean, wipe, brush, blow, scrape, rinse, wash, flush, vacuum, polish, buff, sand, file, deburr, degrease, descale, scrub, scour,
+    clean, wipe, brush, blow, hose, scrape, rinse, wash, flush, vacuum, polish, buff, sand, file, deburr, degrease, descale, scrub, scour,
     hone, lap, grind, sharpen, dress, burnish, strop, swab, sweep, dust, mop, dry, blot, pick, chase, ream, skim, sieve, strain, filter, decant, unblock,
     clear, coax, flick, neutralise, neutralize, disinfect, sanitise, sanitize, etch, strip, roughen, scuff, key, emery, whet, flatten`),
   /** Liquids, greases and coatings. */
@@ -67,7 +67,7 @@ export const ACTIONS = {
   use: wordList('use, grab, get, fetch, take, find, pick, choose, reach, borrow, reuse'),
   /** General doing; an action only with an object. */
   general: wordList(`
-    do, redo, repeat, go, come, begin, continue, finish, complete, follow, proceed, adjust, readjust, regulate, trim, tune, tweak, correct, reduce, increase, match,
+    do, redo, repeat, line, go, come, begin, continue, finish, complete, follow, proceed, adjust, readjust, regulate, trim, tune, tweak, correct, reduce, increase, match,
     fix, repair, mend, service, overhaul, rebuild, restore, return, separate, split, divide, protect, stop, avoid, touch, reach, step, walk, stand, sit, kneel, stay, make, get,
     remember, satisfy, transfer, retain, save, sort, arrange, prepare, ready, plan, order, buy, ask, call, call, tell, show, consult, refer, figure, calculate, convert, multiply, play, throw, poke, offer, join, sew, thread`),
   /** What machines and stuff do by themselves, in health and in trouble. Never an instruction. */

@@ -246,6 +246,16 @@ const tagOf = (
     return { tag: before === 'number' || verb === undefined ? 'unit' : 'noun' }
   if (before === 'number' && words.MONEY.has(word)) return { tag: 'money' }
   const noun = nounTag(word)
+  // "Line up your mark": opens, and what follows its particle is what it takes.
+  if (
+    verb?.form === 'base' &&
+    (isAfterPause || before === 'filler') &&
+    next !== undefined &&
+    !next.isAfterPause &&
+    words.PARTICLES.has(next.word) &&
+    takesObject(list[i + 2])
+  )
+    return { tag: 'verb', base: verb.base }
   if (verb !== undefined) {
     const tag = verbTag(piece, previous, before, next, noun, verb.form, isInPhrase(tokens))
     return VERBAL.has(tag) || verb.form === 'third' ? { tag, base: verb.base } : { tag }

@@ -69,6 +69,9 @@ export const f1At = (
   }
 }
 
+/** How much an example counts for the threshold: others' cases, of which there are few, as much as all of our own. */
+export const toThreshold = (weight = 1): number => weight ** 2
+
 /** The threshold of best F1, smoothed over its neighbours so that it does not sit on a needle. */
 export const bestThreshold = (judged: readonly Judged[], missed = 0): number => {
   const grid = Array.from({ length: 41 }, (_, i) => 0.1 + i * 0.02)

@@ -4,7 +4,7 @@ import { findLimits } from '@/lib/draft/spec-feature'
 import type { Model } from '@/lib/trade/model'
 import type { Case } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
-import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
+import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
 import { packModel } from './pack'
 
 const KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
@@ -50,7 +50,7 @@ const report = (
   const judgedOf = (kind: string, form?: string): Judged[] =>
     samples
       .filter(sample => form === undefined || sample.form === form)
-      .map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: sample.weight ?? 1 }))
+      .map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: toThreshold(sample.weight) }))
   const found: Record<string, number> = {}
   for (const kind of KINDS) {
     const at = thresholds?.[kind] ?? bestThreshold(judgedOf(kind))

@@ -4,7 +4,7 @@ import type { Quantity } from '@/lib/quantity/quantity'
 import type { Model } from '@/lib/trade/model'
 import type { Case } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
-import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
+import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
 import { packModel } from './pack'
 import { sameQuantity } from './same-quantity'
 
@@ -37,6 +37,7 @@ export const toSpecSamples = (source: Case): { readonly samples: readonly SpecSa
       name: source.name,
       form: source.form,
       isOwn: source.isOwn,
+      weight: source.weight,
       features,
       outcomes: new Set(isTrue ? ['spec'] : []),
       text: `${limit.text} <= ${source.sentences[sentence]?.text}`,
@@ -63,9 +64,9 @@ export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): Model 
     for (const sample of samples) if (out.has(sample.name)) odds.set(sample, oddsOf(model, 'spec', sample.features))
   }
   const judged = (list: readonly SpecSample[], of: (sample: SpecSample) => number): Judged[] =>
-    list.map(sample => ({ p: sigmoid(of(sample)), isTrue: sample.outcomes.has('spec') }))
+    list.map(sample => ({ p: sigmoid(of(sample)), isTrue: sample.outcomes.has('spec'), weight: toThreshold(sample.weight) }))
   const missed = (list: readonly Case[], set: readonly { missed: number }[], form: string) =>
-    set.reduce((n, part, i) => n + (list[i]?.form === form ? part.missed : 0), 0)
+    set.reduce((n, part, i) => n + (list[i]?.form === form ? toThreshold(list[i]?.weight) * part.missed : 0), 0)
   const measured = samples.filter(sample => !sample.isOwn)
   const at = bestThreshold(
     judged(measured, sample => odds.get(sample) ?? 0),

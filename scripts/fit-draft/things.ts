@@ -3,7 +3,7 @@ import { gatherThings } from '@/lib/draft/gather'
 import type { Model } from '@/lib/trade/model'
 import type { Case, Gold } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
-import { bestThreshold, calibrate, f1At, type Judged } from './logistic'
+import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
 import { overlapOf, sameName } from './names'
 import { packModel } from './pack'
 
@@ -25,10 +25,16 @@ type Part = {
 
 const listOf = (gold: Gold, kind: string): readonly string[] => (kind === 'tool' ? gold.tools : gold.materials)
 
+const headOf = (name: string): string => name.toLowerCase().split(/[\s-]+/).at(-1)?.replace(/s$/, '') ?? ''
+
+/** Where names are equally alike, the one with the same head is meant ("copper washer", not "drain plug", for a drain plug washer). */
+const likeness = (name: string, other: string): number =>
+  overlapOf(name, other) + (headOf(name) === headOf(other.split(' with ')[0] ?? other) ? 0.1 : 0)
+
 /** Pairs names with entries of a list, the most alike first, each used once; as the cases' scorer does it. */
 const pairUp = (names: readonly string[], list: readonly string[]): ReadonlySet<number> => {
   const all = names.flatMap((name, i) =>
-    list.flatMap((other, j) => (sameName(name, other) ? [{ i, j, overlap: overlapOf(name, other) }] : [])),
+    list.flatMap((other, j) => (sameName(name, other) ? [{ i, j, overlap: likeness(name, other) }] : [])),
   )
   const [found, used] = [new Set<number>(), new Set<number>()]
   for (const { i, j } of all.sort((a, b) => b.overlap - a.overlap)) {
@@ -72,12 +78,12 @@ const report = (
         parts
           .filter(({ source }) => form === undefined || source.form === form)
           .flatMap(({ samples }) =>
-            samples.map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: sample.weight ?? 1 })),
+            samples.map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: toThreshold(sample.weight) })),
           )
       const missed = (form?: string) =>
         parts
           .filter(({ source }) => form === undefined || source.form === form)
-          .reduce((n, part) => n + part.source.weight * (part.missed[kind] ?? 0), 0)
+          .reduce((n, part) => n + toThreshold(part.source.weight) * (part.missed[kind] ?? 0), 0)
       const at = given?.[kind] ?? bestThreshold(judged(), missed())
       const rows = ['vtt', 'raw.srt'].map(form => {
         const { f1, precision, recall } = f1At(judged(form), at, missed(form))
