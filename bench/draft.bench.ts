@@ -30,7 +30,12 @@ const rowsOf = async (form: string, called: string): Promise<readonly BenchRow[]
   const [first = 0, second = 0, third = 0] = times
   return [
     { what: `draft of 10 h of talk (90,000 words), ${called}`, value: third, unit: 'ms', against: 'under 2,000 ms' },
-    { what: `the same against ten times 1 h, ${called}`, value: third / (first * 10), unit: 'x', against: 'linear = 1' },
+    {
+      what: `the same against ten times 1 h, ${called}`,
+      value: third / (first * 10),
+      unit: 'x',
+      against: 'linear = 1',
+    },
     { what: `3 h against three times 1 h, ${called}`, value: second / (first * 3), unit: 'x', against: 'linear = 1' },
   ]
 }

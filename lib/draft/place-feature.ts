@@ -46,8 +46,7 @@ export const placeFeatures = (
 }
 
 /** Whether a feature of a sentence is also told of its neighbours: counts are not. */
-export const isCoarse = (name: string): boolean =>
-  !name.startsWith('tag') && !name.includes('@')
+export const isCoarse = (name: string): boolean => !name.startsWith('tag') && !name.includes('@')
 
 /** All features of a sentence by name: its own, its place's, and the coarse ones of its neighbours. For fitting; drafting goes by index. */
 export const featuresAt = (

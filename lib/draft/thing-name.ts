@@ -152,11 +152,13 @@ export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): strin
   const inside = tokens.slice(phrase.from, phrase.to)
   const kept = inside.filter(
     (token, i) =>
-      phrase.from + i >= phrase.head || !(IDLE.has(token.word) || /^(?:just|about|like|some|any)$|.{3}est$/.test(token.word)),
+      phrase.from + i >= phrase.head ||
+      !(IDLE.has(token.word) || /^(?:just|about|like|some|any)$|.{3}est$/.test(token.word)),
   )
   const head = kept.slice(-(phrase.to - phrase.head)).map(token => token.word)
   const last = FULL_TOOL_NAMES.get(singular(head.at(-1) ?? ''))
-  const full = FULL_TOOL_NAMES.get(head.join(' ')) ?? (last === undefined ? undefined : [...head.slice(0, -1), last].join(' '))
+  const full =
+    FULL_TOOL_NAMES.get(head.join(' ')) ?? (last === undefined ? undefined : [...head.slice(0, -1), last].join(' '))
   const isPlain =
     full !== undefined &&
     phrase.isTool &&

@@ -28,21 +28,21 @@ export const ACTIONS = {
     turn, rotate, spin, twist, swing, flip, roll, wind, swivel, pivot, tilt, tip, lean, raise, lift, hoist, jack, lower, drop, drag, move,
     shift, slew, shove, push, pull, draw, bring, take, carry, wheel, drive, ride, reverse, park, back, advance, retract, extend, work,
     wiggle, jiggle, waggle, rock, shake, tap, hit, strike, hammer, bump, nudge, squeeze, pinch, stretch, bend, flex, grab, grip, hold, steady,
-    catch, guide, steer, aim, point, straighten, square, centre, center, level, align, realign, index, cycle, stroke, jog, crank, coax`),
+    catch, guide, steer, aim, point, straighten, square, centre, center, tuck, haul, tug, squash, smack, stab, level, align, realign, index, cycle, stroke, jog, crank, coax`),
   /** Controls and energy. */
   control: wordList(`
-    open, close, shut, switch, start, restart, stop, run, fire, power, energise, energize, isolate, lock, tag, trip, reset, engage, press, flick,
+    open, close, shut, switch, start, restart, stop, run, fire, power, energise, energize, isolate, lock, tag, trip, reset, engage, press, flick, relieve, degas, blip,
     flip, toggle, select, dial, program, boot, enable, disable, activate, deactivate, arm, disarm, ground, earth, discharge, charge,
     jump, short, bridge, idle, rev, throttle, choke, prime, pump, vent, bleed, purge, depressurise, depressurize, pressurise, pressurize,
     heat, preheat, warm, cool, chill, boil, freeze, evacuate, pull, crack, kill, cut, apply, home, zero, calibrate, null, actuate, operate`),
   /** Dirt, rust and edges. */
   clean: wordList(`
-    clean, wipe, brush, blow, hose, scrape, rinse, wash, flush, vacuum, polish, buff, sand, file, deburr, degrease, descale, scrub, scour,
+    clean, wipe, brush, blow, hose, scrape, rinse, wash, flush, vacuum, polish, buff, sand, file, deburr, degrease, descale, scrub, scour, suck, backflush,
     hone, lap, grind, sharpen, dress, burnish, strop, swab, sweep, dust, mop, dry, blot, pick, chase, ream, skim, sieve, strain, filter, decant, unblock,
     clear, coax, flick, neutralise, neutralize, disinfect, sanitise, sanitize, etch, strip, roughen, scuff, key, emery, whet, flatten`),
   /** Liquids, greases and coatings. */
   apply: wordList(`
-    apply, grease, regrease, oil, lube, lubricate, smear, coat, spray, dab, paint, prime, pour, fill, refill, top, add, squirt, inject, soak, dip, wet, moisten,
+    apply, distribute, grease, regrease, oil, lube, lubricate, smear, coat, spray, dab, paint, prime, pour, fill, refill, top, add, squirt, inject, soak, dip, wet, moisten,
     dampen, drip, drizzle, rub, spread, brush, work, butter, wax, dress, seal, caulk, anoint, flood, mist, charge, pump, mix, stir, dilute, dissolve, dose, drain, lap`),
   /** Looks, measures, tries out. Often a check. */
   inspect: wordList(`
@@ -51,13 +51,13 @@ export const ACTIONS = {
     assess, squint, note, search, diagnose`),
   /** Leaves a trace for later. */
   record: wordList(
-    'mark, label, tag, write, note, photograph, record, log, sketch, number, scribe, scratch, stamp, sign, date, enter, punch, draw, film, snap',
+    'mark, label, tag, write, scribble, note, photograph, record, log, sketch, number, scribe, scratch, stamp, sign, date, enter, punch, draw, film, snap',
   ),
   /** Time does the work. */
   wait: wordList('wait, let, leave, allow, give, keep, stand, cure, set, settle, soak, rest, steep, stay, hold'),
   /** Shapes material. */
   make: wordList(`
-    cut, trim, drill, bore, countersink, tap, saw, snip, shear, split, bend, shape, form, fold, crimp, splice, solder, weld, braze, tack, glue, epoxy,
+    cut, trim, slice, chamfer, drill, bore, countersink, tap, saw, snip, shear, split, bend, shape, form, fold, crimp, splice, solder, weld, braze, tack, glue, epoxy,
     rout, plane, chisel, carve, turn, mill, face, part, knurl, anneal, harden, temper, quench, heat, shrink, expand, peen, swage, flare, bead, score, rip, shave, notch, sew, stitch, make, build, cast, mould`),
   /** Waste and putting away. */
   dispose: wordList('dispose, recycle, discard, dump, return, store, bag, collect, save, keep, take, scrap'),

@@ -50,7 +50,11 @@ const report = (
   const judgedOf = (kind: string, form?: string): Judged[] =>
     samples
       .filter(sample => form === undefined || sample.form === form)
-      .map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: toThreshold(sample.weight) }))
+      .map(sample => ({
+        p: sigmoid(odds(sample, kind)),
+        isTrue: sample.outcomes.has(kind),
+        weight: toThreshold(sample.weight),
+      }))
   const found: Record<string, number> = {}
   for (const kind of KINDS) {
     const at = thresholds?.[kind] ?? bestThreshold(judgedOf(kind))

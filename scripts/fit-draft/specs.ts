@@ -17,7 +17,7 @@ const SETTINGS: Settings = {
 type SpecSample = Sample & { readonly form: string; readonly isOwn: boolean; readonly text: string }
 
 /** Limits of a case, each told whether the gold has it; and how many of the gold no limit reaches. */
-export const toSpecSamples = (source: Case): { readonly samples: readonly SpecSample[]; readonly missed: number } => {
+const toSpecSamples = (source: Case): { readonly samples: readonly SpecSample[]; readonly missed: number } => {
   const readings = source.sentences.map(sentence => readSentence(sentence.text))
   const found = findLimits(source.sentences, readings)
   const open = [...source.gold.specs]
@@ -64,7 +64,11 @@ export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): Model 
     for (const sample of samples) if (out.has(sample.name)) odds.set(sample, oddsOf(model, 'spec', sample.features))
   }
   const judged = (list: readonly SpecSample[], of: (sample: SpecSample) => number): Judged[] =>
-    list.map(sample => ({ p: sigmoid(of(sample)), isTrue: sample.outcomes.has('spec'), weight: toThreshold(sample.weight) }))
+    list.map(sample => ({
+      p: sigmoid(of(sample)),
+      isTrue: sample.outcomes.has('spec'),
+      weight: toThreshold(sample.weight),
+    }))
   const missed = (list: readonly Case[], set: readonly { missed: number }[], form: string) =>
     set.reduce((n, part, i) => n + (list[i]?.form === form ? toThreshold(list[i]?.weight) * part.missed : 0), 0)
   const measured = samples.filter(sample => !sample.isOwn)

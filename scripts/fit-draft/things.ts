@@ -25,7 +25,12 @@ type Part = {
 
 const listOf = (gold: Gold, kind: string): readonly string[] => (kind === 'tool' ? gold.tools : gold.materials)
 
-const headOf = (name: string): string => name.toLowerCase().split(/[\s-]+/).at(-1)?.replace(/s$/, '') ?? ''
+const headOf = (name: string): string =>
+  name
+    .toLowerCase()
+    .split(/[\s-]+/)
+    .at(-1)
+    ?.replace(/s$/, '') ?? ''
 
 /** Where names are equally alike, the one with the same head is meant ("copper washer", not "drain plug", for a drain plug washer). */
 const likeness = (name: string, other: string): number =>
@@ -46,7 +51,7 @@ const pairUp = (names: readonly string[], list: readonly string[]): ReadonlySet<
 }
 
 /** Things of a case, each told whether a list of the gold has it (each entry once), and how many entries nothing names. */
-export const toPart = (source: Case): Part => {
+const toPart = (source: Case): Part => {
   const things = gatherThings(source.sentences.map(sentence => readSentence(sentence.text)))
   const names = things.map(({ name }) => name)
   const inList = Object.fromEntries(KINDS.map(kind => [kind, pairUp(names, listOf(source.gold, kind))]))
@@ -78,7 +83,11 @@ const report = (
         parts
           .filter(({ source }) => form === undefined || source.form === form)
           .flatMap(({ samples }) =>
-            samples.map(sample => ({ p: sigmoid(odds(sample, kind)), isTrue: sample.outcomes.has(kind), weight: toThreshold(sample.weight) })),
+            samples.map(sample => ({
+              p: sigmoid(odds(sample, kind)),
+              isTrue: sample.outcomes.has(kind),
+              weight: toThreshold(sample.weight),
+            })),
           )
       const missed = (form?: string) =>
         parts
