@@ -75,6 +75,17 @@ const onceEach = (marks: readonly Mark[]): readonly Mark[] => {
 
 const gravity = (mark: Mark): number => LEVELS.indexOf(mark.level ?? 'caution')
 
+const NONE: readonly Mark[] = []
+const NOTHING_OWNED = {
+  cautions: NONE,
+  specs: NONE,
+  checks: NONE,
+  reasons: NONE,
+  symptoms: NONE,
+  tools: NONE,
+  materials: NONE,
+}
+
 /**
  * The ordered sheet of a project. Total and pure: the same project gives the same sheet.
  *
@@ -96,6 +107,7 @@ export const toSheet = (project: Project): Sheet => {
   }
   const steps = order.map((mark, i): SheetStep => {
     const own = owned.get(mark.id) ?? []
+    if (own.length === 0) return { number: i + 1, mark, ...NOTHING_OWNED }
     const of = (kind: Kind) => own.filter(other => other.kind === kind)
     return {
       number: i + 1,

@@ -2,10 +2,11 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import type { Hazard } from '@/lib/trade/hazard'
 import { HAZARDS } from '@/lib/trade/hazards'
+import { inSteps } from './chunks'
 import { hazardsIn, hintsIn, knownIn } from './hazard-signs'
-import { stemIndex } from './late'
 import { listedThing } from './listed'
-import { onceFor, onceForText } from './memo'
+import { onceFor, onceForLast, onceForText } from './memo'
+import { stemIndex } from './stem-index'
 import { stemOf } from './words'
 
 /** A hazard and the steps that bring it, with every caution that speaks of it. */
@@ -44,8 +45,6 @@ const protectedBy = onceForText(
   (text: string): ReadonlySet<Hazard> => new Set(HAZARDS.filter(({ protection }) => protection?.test(text) === true)),
 )
 
-const protects = (hazard: Hazard, text: string): boolean => protectedBy(text).has(hazard)
-
 const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.equipment}`
 
 const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
@@ -62,6 +61,19 @@ const POWERS =
 
 const cuts = onceForText((text: string): boolean => CUTS.test(text) && !/\b(?:water|gas|fuel|air|oil)\b/i.test(text))
 const powers = onceForText((text: string): boolean => POWERS.test(text))
+
+/** What a step says of power and of hazards; steps that say nothing of either are left out. */
+const signsIn = inSteps(step => {
+  const { mark, checks, tools, materials } = step
+  const texts = [mark.text, ...checks.map(({ text }) => text)]
+  const [isCut, isPowered] = [cuts(mark.text), powers(mark.text)]
+  const [plain, hinted] = [texts.flatMap(hazardsIn), texts.flatMap(hintsIn)]
+  const listed = [...tools, ...materials]
+    .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
+    .filter(own => own.plain.length + own.hinted.length > 0)
+  const isSilent = !isCut && !isPowered && plain.length + hinted.length + listed.length === 0
+  return isSilent ? [] : [{ step, isCut, isPowered, plain, hinted, listed }]
+})
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
 const weightOf = ({ id }: Hazard, isCut: boolean, isOff: boolean): 'plain' | 'hinted' | undefined => {
@@ -87,20 +99,14 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   }
   const end = sheet.steps.at(-1)
   let isOff = false
-  for (const step of sheet.steps) {
-    const isCut = cuts(step.mark.text)
-    isOff = isCut || (isOff && !powers(step.mark.text))
-    for (const { text } of [step.mark, ...step.checks]) {
-      for (const hazard of hazardsIn(text)) {
-        const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
-        if (weight !== undefined) note(hazard, step, weight, isCut)
-      }
-      for (const hazard of hintsIn(text))
-        if (hazard.hintsIn?.test(machine) !== false) note(hazard, step, 'hinted', isCut)
+  for (const { step, isCut, isPowered, plain, hinted, listed } of signsIn(sheet)) {
+    isOff = isCut || (isOff && !isPowered)
+    for (const hazard of plain) {
+      const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
+      if (weight !== undefined) note(hazard, step, weight, isCut)
     }
-    for (const { text } of [...step.tools, ...step.materials]) {
-      const [plain, hinted] = [hazardsIn(text), hintsIn(text)]
-      if (plain.length + hinted.length === 0) continue
+    for (const hazard of hinted) if (hazard.hintsIn?.test(machine) !== false) note(hazard, step, 'hinted', isCut)
+    for (const { text, plain, hinted } of listed) {
       const use = firstUse(text, sheet)
       for (const hazard of plain)
         if (isHere(hazard, sheet)) note(hazard, use ?? step, use === undefined ? 'hinted' : 'plain')
@@ -113,28 +119,45 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   return all
 }
 
+/** @returns the cautions of a sheet's steps with the number of their step, in order. */
+export const cautionsIn = inSteps(({ cautions, number }) => cautions.map(mark => ({ mark, number })))
+
+/** Every hazard that a caution speaks of. */
+const answeredBy = onceFor((caution: Mark): readonly Hazard[] => HAZARDS.filter(hazard => isAgainst(caution, hazard)))
+
 /** @returns hazards in the order of the steps that bring them, each once. */
-export const presences = onceFor((sheet: Sheet): readonly Presence[] => {
+export const presences = onceForLast((sheet: Sheet): readonly Presence[] => {
   const placed = [
     ...sheet.loose.filter(({ kind }) => kind === 'caution').map(mark => ({ mark, number: 0 })),
-    ...sheet.steps.flatMap(({ cautions, number }) => cautions.map(mark => ({ mark, number }))),
+    ...cautionsIn(sheet),
   ]
+  const answers = new Map<Hazard, { mark: Mark; number: number }[]>()
+  for (const own of placed)
+    for (const hazard of answeredBy(own.mark)) {
+      const known = answers.get(hazard)
+      if (known === undefined) answers.set(hazard, [own])
+      else known.push(own)
+    }
+  const guards = protectedFrom(sheet)
   return [...seenIn(sheet)].map(([hazard, { plain, hinted, last, isMet }]) => ({
     hazard,
     step: plain ?? hinted ?? last,
     isPlain: plain !== undefined,
     isMet,
     last,
-    cautions: placed.filter(({ mark }) => isAgainst(mark, hazard)),
-    protectedFrom: protectedFrom(sheet, hazard),
+    cautions: answers.get(hazard) ?? [],
+    protectedFrom: guards.get(hazard),
   }))
 })
 
-const protectedFrom = (sheet: Sheet, hazard: Hazard): number | undefined => {
-  if (hazard.protection === undefined) return undefined
-  const step = sheet.steps.find(
-    ({ mark, checks }) => protects(hazard, mark.text) || checks.some(({ text }) => protects(hazard, text)),
-  )
-  if (step !== undefined) return step.number
-  return sheet.tools.some(({ text }) => protects(hazard, text)) ? 0 : undefined
+const protectingIn = inSteps(({ mark, checks, number }) =>
+  [mark, ...checks].flatMap(({ text }) => [...protectedBy(text)]).map(hazard => ({ hazard, number })),
+)
+
+/** From which step on something worn, set up or listed answers a hazard; 0 where it is only listed. */
+const protectedFrom = (sheet: Sheet): ReadonlyMap<Hazard, number> => {
+  const from = new Map<Hazard, number>()
+  for (const { hazard, number } of protectingIn(sheet)) if (!from.has(hazard)) from.set(hazard, number)
+  for (const { text } of sheet.tools) for (const hazard of protectedBy(text)) if (!from.has(hazard)) from.set(hazard, 0)
+  return from
 }

@@ -2,7 +2,8 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { type Action, actionsOf } from './action'
 import { isMeant, laterActions } from './before'
-import { onceFor } from './memo'
+import { onceForText } from './memo'
+import { type StemIndex, stemIndex } from './stem-index'
 import { stemOf, stemSet } from './words'
 
 /** "Before you start" means before the first step. */
@@ -11,26 +12,19 @@ const FIRST_OF_ALL =
 
 const LOCKS = new Set('lock padlock tag isolate'.split(' '))
 
-/** Numbers of the steps that say a stem, by stem. */
-export type StemIndex = ReadonlyMap<string, readonly number[]>
-
-/** @returns the index of a sheet's steps; computed once a sheet. */
-export const stemIndex = onceFor((steps: readonly SheetStep[]): StemIndex => {
-  const index = new Map<string, number[]>()
-  for (const { mark, number } of steps)
-    for (const stem of stemSet(mark.text)) {
-      const known = index.get(stem)
-      if (known === undefined) index.set(stem, [number])
-      else known.push(number)
-    }
-  return index
-})
-
 /** Steps that may be the one meant: they name the thing, or, where none is named, the verb. */
 const candidates = (meant: Action, index: StemIndex): readonly number[] => {
   const heads = meant.things.map(({ head }) => head).filter(head => head !== '')
   const stems = heads.length > 0 ? heads.map(stemOf) : LOCKS.has(meant.verb) ? [...LOCKS] : [meant.verb]
   return [...new Set(stems.flatMap(stem => index.get(stem) ?? []))].sort((a, b) => a - b)
+}
+
+const tellsOf = onceForText((text: string) => ({ isFirst: FIRST_OF_ALL.test(text), later: laterActions(text) }))
+
+/** @returns whether a text says that it comes before something. */
+export const saysWhen = (text: string): boolean => {
+  const { isFirst, later } = tellsOf(text)
+  return isFirst || later.length > 0
 }
 
 /** Whether a step handles a thing that the text handles: "Mark the first cutter before filing" is of filing cutters. */
@@ -47,8 +41,9 @@ const isOnSame = (text: string, { mark }: SheetStep): boolean => {
  * @param number steps below this number are looked at
  */
 export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: number): SheetStep | undefined => {
-  if (FIRST_OF_ALL.test(text) && number > 2) return steps[0]
-  for (const meant of laterActions(text)) {
+  const { isFirst, later } = tellsOf(text)
+  if (isFirst && number > 2) return steps[0]
+  for (const meant of later) {
     const isLock = LOCKS.has(meant.verb)
     const does = ({ mark }: SheetStep): boolean =>
       mark.text !== text &&

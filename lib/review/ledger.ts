@@ -1,11 +1,13 @@
 import type { Mark } from '@/lib/procedure/mark'
-import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
+import type { Sheet } from '@/lib/procedure/sheet'
 import { FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
+import { inSteps } from './chunks'
 import { isDisposing } from './disposing'
+import { grouped } from './grouped'
 import { listedThing } from './listed'
-import { onceFor, onceForText } from './memo'
-import { isLocking, isMadeGood, type Open, ownerIn } from './restored'
+import { onceForLast, onceForText } from './memo'
+import { isLocking, isMadeGood, type Open, ownerIn, redoneBy } from './restored'
 import { isSameThing, type Thing, toThing } from './thing'
 import { addedBy, runsOut, type Undone, undoneBy } from './undone'
 import { stemSet } from './words'
@@ -67,6 +69,34 @@ const isTelling = ({ acts, verb }: Action): boolean =>
   verb === 'tip' ||
   verb === 'jam'
 
+/** What an action undoes or puts in for the time of the work. */
+const opensBy = (action: Action, step: Mark, number: number): readonly Open[] => {
+  const things = action.acts.has('lock') && action.things.length === 0 ? [LOCK] : action.things
+  const of = ownerIn(action.rest)
+  const added = addedBy(action).map(
+    (thing): Open => ({ undone: 'added', thing, step, number, of: undefined, among: 1 }),
+  )
+  const undone = things.flatMap((thing): readonly Open[] => {
+    const undone = undoneBy(action, thing)
+    return undone === undefined ? [] : [{ undone, thing, step, number, of, among: things.length }]
+  })
+  return [...added, ...undone]
+}
+
+/** What a step tells the ledger; read once a step. */
+const tellingIn = inSteps(({ mark, number, checks }) => {
+  const tells = tellsOf(mark.text)
+  const texts = [mark.text, ...checks.map(({ text }) => text)]
+  const telling = actionsOf(mark.text)
+    .filter(isTelling)
+    .map(action => ({ action, drained: runsOut(action, texts), opens: opensBy(action, mark, number) }))
+  const done = checks.filter(({ text }) => tellsOf(text).isDone).map(({ text }) => stemSet(text))
+  const isIdle = tells.isDisposal || (telling.length + done.length === 0 && !tells.isGeneral && !tells.isLeftSo)
+  return isIdle ? [] : [{ mark, number, tells, stems: stemSet(mark.text), telling, done }]
+})
+
+type Telling = ReturnType<typeof tellingIn>[number]
+
 /** The parts as they stand between two steps. */
 class Ledger {
   open: Open[] = []
@@ -74,34 +104,32 @@ class Ledger {
   readonly #present = new Map<string, Thing[]>()
   /** What was shut: it may be opened again and stay so. */
   readonly #shut: Thing[] = []
-  readonly #tools: readonly Thing[]
+  readonly #tools: ReadonlyMap<string, readonly Thing[]>
 
   constructor(sheet: Sheet) {
-    this.#tools = sheet.tools.map(tool => listedThing(tool.text))
+    this.#tools = grouped(
+      sheet.tools.map(tool => listedThing(tool.text)),
+      ({ head }) => head,
+    )
   }
 
-  step({ mark, number, checks }: SheetStep): void {
-    const stems = stemSet(mark.text)
-    const tells = tellsOf(mark.text)
-    if (tells.isDisposal) return
+  step({ mark, number, tells, stems, telling, done }: Telling): void {
     if (tells.isGeneral) this.open = this.open.filter(({ undone }) => !ASSEMBLY.has(undone))
     if (tells.isLeftSo) this.open = this.open.filter(({ thing }) => !stems.has(thing.head))
     let fresh: Open[] = []
-    for (const action of actionsOf(mark.text)) {
-      if (!isTelling(action)) continue
+    for (const { action, drained, opens } of telling) {
       const still = (item: Open) => !isMadeGood(item, action, stems)
       if (this.#implied !== undefined && !still(this.#implied)) this.#implied = undefined
       const before = this.open.length + fresh.length
-      this.open = this.open.filter(still)
+      if (redoneBy(action).size > 0) this.open = this.open.filter(still)
       if (!isSetAside(action)) fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
       if (!isClosing) this.#bring(action)
       if (action.verb === 'close' || action.verb === 'shut' || action.particle === 'off')
         this.#shut.push(...action.things)
       if (isClosing && !action.acts.has('remove')) continue
-      const drained = runsOut(action, [mark.text, ...checks.map(({ text }) => text)])
       if (drained !== undefined) this.#runOut(drained, mark, number)
-      for (const item of this.#opened(action, mark, number)) {
+      for (const item of this.#opened(opens)) {
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
           other =>
@@ -112,9 +140,7 @@ class Ledger {
       }
     }
     this.open.push(...withoutHeldFasteners(fresh))
-    for (const { text } of checks)
-      if (tellsOf(text).isDone)
-        this.open = this.open.filter(item => item.number === number || !stemSet(text).has(item.thing.head))
+    for (const own of done) this.open = this.open.filter(item => item.number === number || !own.has(item.thing.head))
   }
 
   /** What an opened drain lets out, unless a step says in so many words that it is drained. */
@@ -138,28 +164,21 @@ class Ledger {
   }
 
   #isTool({ words, head }: Thing): boolean {
-    return this.#tools.some(tool => tool.head === head && words.every(word => tool.words.includes(word)))
+    return this.#tools.get(head)?.some(tool => words.every(word => tool.words.includes(word))) === true
   }
 
   #isPresent(thing: Thing): boolean {
     return thing.heads.some(head => this.#present.get(head)?.some(other => isSameThing(other, thing)) === true)
   }
 
-  #opened(action: Action, step: Mark, number: number): readonly Open[] {
-    const things = action.acts.has('lock') && action.things.length === 0 ? [LOCK] : action.things
-    const added = addedBy(action).map(
-      (thing): Open => ({ undone: 'added', thing, step, number, of: undefined, among: 1 }),
-    )
-    const undone = things.flatMap(thing => {
-      const undone = undoneBy(action, thing)
-      if (undone === undefined) return []
+  /** What an action undoes, but for what was brought only for the work. */
+  #opened(items: readonly Open[]): readonly Open[] {
+    return items.filter(({ undone, thing }) => {
       const isTaken = undone === 'removed' || undone === 'disconnected' || undone === 'loosened'
-      if (isTaken && this.#isPresent(thing)) return []
-      if (undone === 'removed' && this.#isTool(thing)) return []
-      if (undone === 'opened' && this.#shut.some(other => isSameThing(other, thing))) return []
-      return [{ undone, thing, step, number, of: ownerIn(action.rest), among: things.length }]
+      if (isTaken && this.#isPresent(thing)) return false
+      if (undone === 'removed' && this.#isTool(thing)) return false
+      return undone !== 'opened' || !this.#shut.some(other => isSameThing(other, thing))
     })
-    return [...added, ...undone]
   }
 }
 
@@ -175,10 +194,10 @@ const LEFT_WHEN_LAID_UP = new Set<Undone>(['opened', 'closed', 'drained', 'switc
  * @returns what was undone and never made good, in order of the steps. Parts brought earlier in the same procedure (a
  *   puller, a locking pin) may come off again; fasteners count as back with the part they hold.
  */
-export const openItems = onceFor((sheet: Sheet): readonly Open[] => {
+export const openItems = onceForLast((sheet: Sheet): readonly Open[] => {
   const { title } = sheet.heading
   if (TAKES_APART.test(title)) return []
   const ledger = new Ledger(sheet)
-  for (const step of sheet.steps) ledger.step(step)
+  for (const telling of tellingIn(sheet)) ledger.step(telling)
   return LAYS_UP.test(title) ? ledger.left.filter(({ undone }) => !LEFT_WHEN_LAID_UP.has(undone)) : ledger.left
 })

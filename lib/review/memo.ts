@@ -18,6 +18,15 @@ export const onceFor = <K extends object, V>(compute: (key: K) => V): ((key: K) 
   }
 }
 
+/** Remembers what was computed from the last value only: for what every edit makes anew, such as a sheet. */
+export const onceForLast = <K extends object, V>(compute: (key: K) => V): ((key: K) => V) => {
+  let last: { readonly key: K; readonly value: V } | undefined
+  return key => {
+    if (last === undefined || last.key !== key) last = { key, value: compute(key) }
+    return last.value
+  }
+}
+
 const MOST_TEXTS = 20_000
 
 /** Remembers what was computed from a text; forgets everything once 20,000 texts are held. */
@@ -46,16 +55,3 @@ export const eachMark = (
 }
 
 const NOTHING: readonly Found[] = []
-
-/** A check that looks at one mark and at the talk around it; checked again only where the mark or the transcript changed. */
-export const eachMarkInTalk = (
-  kinds: readonly Kind[],
-  check: (mark: Mark, sentences: Subject['sentences']) => readonly Found[],
-): ((subject: Subject) => readonly Found[]) => {
-  const wanted = new Set<Kind>(kinds)
-  const ofTalk = onceFor((sentences: Subject['sentences']) => onceFor((mark: Mark) => check(mark, sentences)))
-  return ({ project, sentences }) => {
-    const once = ofTalk(sentences)
-    return project.marks.flatMap(mark => (wanted.has(mark.kind) ? once(mark) : []))
-  }
-}

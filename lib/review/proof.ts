@@ -1,18 +1,19 @@
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import type { Act } from '@/lib/trade/pairs'
 import { actionsOf } from './action'
-import { onceFor } from './memo'
+import { inSteps } from './chunks'
+import { onceForLast } from './memo'
 
 /** Everything the sheet tells to do or look at, in order: steps, then their checks. */
 export type Line = { readonly text: string; readonly step: SheetStep; readonly isCheck: boolean }
 
+const linesIn = inSteps((step): readonly Line[] => [
+  { text: step.mark.text, step, isCheck: false },
+  ...step.checks.map(({ text }) => ({ text, step, isCheck: true })),
+])
+
 /** @returns every step and check of a sheet in order. */
-export const linesOf = onceFor((sheet: Sheet): readonly Line[] =>
-  sheet.steps.flatMap(step => [
-    { text: step.mark.text, step, isCheck: false },
-    ...step.checks.map(({ text }) => ({ text, step, isCheck: true })),
-  ]),
-)
+export const linesOf = onceForLast((sheet: Sheet): readonly Line[] => linesIn(sheet))
 
 /** @returns the last step whose text matches, or that does one of the acts on a thing that matches. */
 export const lastStep = (sheet: Sheet, is: (step: SheetStep) => boolean): SheetStep | undefined =>

@@ -2,6 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import { PREPOSITIONS } from './grammar'
+import { onceFor } from './memo'
 import { isKin, isLikeThing, type Thing, toThing } from './thing'
 import { isCut, type Undone } from './undone'
 
@@ -101,13 +102,20 @@ const isPowered = ({ thing, step }: Open, { verb, particle, things }: Action): b
 
 const ISOLATED = /\b(?:isolator|breaker|mains|supply|disconnect|fuse|main switch)\b/i
 
+const UNDONE = Object.keys(REDO) as readonly Undone[]
+
+/** @returns which kinds of undoing an action can make good at all. */
+export const redoneBy = onceFor(
+  ({ acts }: Action): ReadonlySet<Undone> => new Set(UNDONE.filter(undone => REDO[undone].some(act => acts.has(act)))),
+)
+
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { thing, undone } = open
+  if (!redoneBy(action).has(undone)) return false
   const { acts, things, verb, rest } = action
   if (undone === 'added' && (verb === 'unplug' || (acts.has('remove') && things.some(({ head }) => WEDGES.has(head)))))
     return true
-  if (acts.size === 0 || !REDO[undone].some(act => acts.has(act))) return false
   if (undone === 'removed' && rest.some(word => FIXTURES.has(word))) return false
   switch (undone) {
     case 'switched-off':

@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Project, Waiver } from '@/lib/procedure/project'
+import { cutMarks, joining } from './chunks'
 import { onceFor } from './memo'
 import { FINDING_LEVELS, type Finding, type FindingLevel, type FindingPlace, type Found, type Rule } from './rule'
 import { RULES } from './rules/index'
@@ -39,6 +40,7 @@ const ofMark = onceFor((mark: Mark): readonly (readonly [Rule, readonly Found[]]
     return found.length === 0 ? [] : [[rule, found] as const]
   }),
 )
+const foundInMarks = joining((marks: readonly Mark[]) => marks.flatMap(ofMark))
 
 /** What a review may be told. */
 export type ReviewOptions = { readonly rules?: ShopRules }
@@ -71,7 +73,7 @@ export const reviewProject = (project: Project, { rules = NO_SHOP_RULES }: Revie
   const starts = new Map(project.marks.map(({ id, start }) => [id, start]))
   const findings = [
     ...WHOLE_RULES.flatMap(rule => weighed(rule, rule.check(subject), subject)),
-    ...project.marks.flatMap(mark => ofMark(mark).flatMap(([rule, found]) => weighed(rule, found, subject))),
+    ...foundInMarks(cutMarks(project.marks)).flatMap(([rule, found]) => weighed(rule, found, subject)),
   ]
   return findings
     .map((finding, i) => ({ finding, i, start: startOf(finding.place, starts) }))

@@ -1,6 +1,6 @@
 import type { Project } from '@/lib/procedure/project'
 import type { Sentence, Transcript } from '@/lib/procedure/recording'
-import { type Sheet, toSheet } from '@/lib/procedure/sheet'
+import { type Sheet, type SheetStep, toSheet } from '@/lib/procedure/sheet'
 import { toSentences } from '@/lib/transcript/sentence'
 import { onceFor } from './memo'
 import { NO_SHOP_RULES, type ShopRules } from './shop'
@@ -24,10 +24,31 @@ const NO_SENTENCES: readonly Sentence[] = []
 export const talkOf = ({ recording }: Project): readonly Sentence[] =>
   recording.transcript === null ? NO_SENTENCES : sentencesOf(recording.transcript)
 
+let lastSteps: readonly SheetStep[] = []
+
+const LISTS = ['cautions', 'specs', 'checks', 'reasons', 'symptoms', 'tools', 'materials'] as const
+
+const isSameList = <T>(a: readonly T[], b: readonly T[]): boolean =>
+  a === b || (a.length === b.length && a.every((value, i) => value === b[i]))
+
+/** A step that says what it said keeps its identity, so that what was found out about it is known still. */
+const steady = (step: SheetStep): SheetStep => {
+  const old = lastSteps[step.number - 1]
+  return old !== undefined && old.mark === step.mark && LISTS.every(list => isSameList(old[list], step[list]))
+    ? old
+    : step
+}
+
+const steadySheet = (sheet: Sheet): Sheet => {
+  const steps = sheet.steps.map(steady)
+  lastSteps = steps
+  return { ...sheet, steps }
+}
+
 /** @returns everything the rules look at, computed once for all of them. */
 export const toSubject = (project: Project, shop: ShopRules = NO_SHOP_RULES): Subject => ({
   project,
-  sheet: toSheet(project),
+  sheet: steadySheet(toSheet(project)),
   sentences: talkOf(project),
   shop,
 })

@@ -1,11 +1,12 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
-import { presences } from '../danger'
-import { doneTooEarly, quote, type StemIndex, stemIndex } from '../late'
+import { cautionsIn, presences } from '../danger'
+import { doneTooEarly, quote } from '../late'
 import { onceForText } from '../memo'
 import { attachTo } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
+import { type StemIndex, stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 import { stemSet } from '../words'
 
@@ -51,14 +52,13 @@ const check = ({ sheet }: Subject): readonly Found[] => {
       if (!isPlain) hinted.add(first.mark)
     }
   }
-  for (const { number, cautions } of sheet.steps)
-    for (const caution of cautions) {
-      const early =
-        found.get(caution) ??
-        doneTooEarly(caution.text, sheet.steps, number) ??
-        spokenOf(caution, number, sheet.steps, index)
-      if (early !== undefined) found.set(caution, early)
-    }
+  for (const { mark: caution, number } of cautionsIn(sheet)) {
+    const early =
+      found.get(caution) ??
+      doneTooEarly(caution.text, sheet.steps, number) ??
+      spokenOf(caution, number, sheet.steps, index)
+    if (early !== undefined) found.set(caution, early)
+  }
   return [...found].map(([caution, step]) => ({
     place: atMark(caution),
     ...(hinted.has(caution) ? { level: 'consider' as const } : {}),

@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { type Action, actionsOf } from '../action'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
@@ -35,8 +36,10 @@ const turnsIn = onceForText((text: string): readonly Turn[] => {
 
 const usual = ({ direction, does }: Turn): boolean => (direction === 'right') === (does === 'tightens')
 
+const turnings = inSteps(({ mark }) => turnsIn(mark.text).map(turn => ({ mark, turn })))
+
 const check = ({ project, sheet }: Subject): readonly Found[] => {
-  const rows = sheet.steps.flatMap(({ mark }) => turnsIn(mark.text).map(turn => ({ mark, turn })))
+  const rows = turnings(sheet)
   if (rows.length === 0) return []
   const leftHand = project.marks.filter(({ text, kind }) => kind !== 'symptom' && LEFT_HAND.test(text))
   const isLeftHand = (mark: Mark, thing: Thing) =>

@@ -1,5 +1,6 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { actionsOf } from '../action'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
@@ -38,8 +39,10 @@ const isStepwise = (steps: readonly SheetStep[]): boolean => {
   return own >= 2 && own >= 0.4 * steps.length
 }
 
+const turningIn = inSteps(step => (turnedIn(step.mark.text).length > 0 ? [step] : []))
+
 const check = ({ sheet }: Subject): readonly Found[] => {
-  const steps = sheet.steps.filter(({ mark }) => turnedIn(mark.text).length > 0)
+  const steps = turningIn(sheet)
   if (!isStepwise(steps)) return []
   const known = steps.filter(hasTool).flatMap(({ mark }) => turnedIn(mark.text))
   const seen: Thing[] = []

@@ -1,4 +1,5 @@
 import { DEFERS, LICENSED, type LicensedWork } from '@/lib/trade/licensed'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { addCaution } from '../remedy'
@@ -6,27 +7,31 @@ import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
+const defers = onceForText((text: string): boolean => DEFERS.test(text))
+
 const licensedIn = onceForText((text: string): readonly LicensedWork[] =>
   LICENSED.filter(({ signals, not }) => signals.test(text) && not?.test(text) !== true),
 )
 
+const licensedSteps = inSteps(({ mark, number, tools }) =>
+  [mark, ...tools].flatMap(({ text }) => licensedIn(text)).map(work => ({ mark, number, work })),
+)
+const deferringIn = inSteps(({ mark, cautions, checks, reasons }) =>
+  [mark, ...cautions, ...checks, ...reasons].filter(({ text }) => defers(text)),
+)
+
 const check = ({ sheet }: Subject): readonly Found[] => {
-  const { heading, steps, loose } = sheet
-  const lines = steps.flatMap(({ mark, cautions, checks, reasons }) =>
-    [mark, ...cautions, ...checks, ...reasons].map(({ text }) => text),
-  )
-  if ([heading.scope, ...lines, ...loose.map(({ text }) => text)].some(text => DEFERS.test(text))) return []
+  const { heading, loose } = sheet
+  const work = licensedSteps(sheet)
+  if (work.length === 0 || deferringIn(sheet).length > 0) return []
+  if ([heading.scope, ...loose.map(({ text }) => text)].some(text => DEFERS.test(text))) return []
   const seen = new Set<LicensedWork>()
-  return steps.flatMap(({ mark, number, tools }) =>
-    [mark, ...tools]
-      .flatMap(({ text }) => licensedIn(text))
-      .flatMap((work): Found[] => {
-        if (seen.has(work)) return []
-        seen.add(work)
-        const message = `Step ${number}, ${quote(mark)}, is work for ${work.who}. Say so in a caution and send the reader to them and to local codes.`
-        return [{ place: atMark(mark), message, remedy: addCaution(mark, work.id, 'danger', work.caution) }]
-      }),
-  )
+  return work.flatMap(({ mark, number, work }): Found[] => {
+    if (seen.has(work)) return []
+    seen.add(work)
+    const message = `Step ${number}, ${quote(mark)}, is work for ${work.who}. Say so in a caution and send the reader to them and to local codes.`
+    return [{ place: atMark(mark), message, remedy: addCaution(mark, work.id, 'danger', work.caution) }]
+  })
 }
 
 /** Some work is not for everybody. */

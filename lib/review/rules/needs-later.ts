@@ -1,6 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
+import { inSteps } from '../chunks'
 import { grouped } from '../grouped'
 import { quote } from '../late'
 import { moveStep } from '../remedy'
@@ -19,12 +20,12 @@ const TAKES = new Set(['removed', 'disconnected'])
 
 type Row = { readonly step: SheetStep; readonly action: Action; readonly thing: Thing }
 
-const rowsOf = (steps: readonly SheetStep[]): readonly Row[] =>
-  steps.flatMap(step =>
-    actionsOf(step.mark.text).flatMap(action =>
-      action.things.filter(({ head }) => head !== '').map(thing => ({ step, action, thing })),
-    ),
+const rowsOf = (step: SheetStep): readonly Row[] =>
+  actionsOf(step.mark.text).flatMap(action =>
+    action.things.filter(({ head }) => head !== '').map(thing => ({ step, action, thing })),
   )
+
+const rowsIn = inSteps(rowsOf)
 
 const isAgain = ({ action }: Row): boolean =>
   AGAIN.has(action.verb) || (action.particle === 'back' && action.acts.has('refit'))
@@ -55,18 +56,36 @@ const isFitting = ({ action }: Row): boolean =>
   action.verb !== 'torque' &&
   !action.acts.has('close') === !AGAIN.has(action.verb)
 
+/** Whether a row can need anything of a later one at all. */
+const mayNeed = (row: Row): boolean =>
+  isAgain(row) ||
+  (row.action.acts.has('refit') && !MAKES.has(row.action.verb)) ||
+  ((row.action.verb === 'torque' || row.action.verb === 'tighten') && FASTENERS.has(row.thing.head))
+
+const wantedIn = inSteps((step: SheetStep): readonly Row[] => rowsOf(step).filter(mayNeed))
+
+/** Rows that may bring about what an earlier one needs. */
+const mayBring = (row: Row): boolean =>
+  isTaking(row) || (row.thing.words.length > 1 && (MAKES.has(row.action.verb) || isFitting(row)))
+const bringingIn = inSteps((step: SheetStep): readonly Row[] => rowsOf(step).filter(mayBring))
+
 const check = ({ sheet }: Subject): readonly Found[] => {
-  const rows = rowsOf(sheet.steps)
-  const heads = grouped(rows, ({ thing }) => thing.head)
+  const wanted = wantedIn(sheet)
+  const heads = grouped(bringingIn(sheet), ({ thing }) => thing.head)
   const seen = new Set<string>()
-  return rows.flatMap(row => {
-    const kin = heads.get(row.thing.head) ?? []
-    const wasBefore = kin.some(other => other.step.number < row.step.number && isSameThing(other.thing, row.thing))
-    if (wasBefore || seen.has(row.step.mark.id)) return []
-    const later = kin.find(
-      other => other.step.number > row.step.number && isSameThing(other.thing, row.thing) && isUpsideDown(row, other),
-    )
-    if (later === undefined) return []
+  let all: ReadonlyMap<string, readonly Row[]> | undefined
+  const wasBefore = ({ thing, step }: Row): boolean => {
+    all ??= grouped(rowsIn(sheet), row => row.thing.head)
+    return all.get(thing.head)?.some(row => row.step.number < step.number && isSameThing(row.thing, thing)) === true
+  }
+  return wanted.flatMap(row => {
+    if (seen.has(row.step.mark.id)) return []
+    const later = heads
+      .get(row.thing.head)
+      ?.find(
+        other => other.step.number > row.step.number && isSameThing(other.thing, row.thing) && isUpsideDown(row, other),
+      )
+    if (later === undefined || wasBefore(row)) return []
     seen.add(row.step.mark.id)
     const message = `Step ${row.step.number}, ${quote(row.step.mark)}, needs what step ${later.step.number}, ${quote(later.step.mark)}, brings about. Put that one first.`
     return [{ place: atMark(row.step.mark), message, remedy: moveStep(later.step.mark, row.step.number) }]

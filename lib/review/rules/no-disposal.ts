@@ -1,5 +1,6 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
+import { inSteps } from '../chunks'
 import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { onceForText } from '../memo'
@@ -16,21 +17,24 @@ const wastesIn = onceForText((text: string): readonly Waste[] =>
 const namedIn = onceForText(
   (text: string): ReadonlySet<Waste> => new Set(WASTES.filter(({ named }) => named.test(text))),
 )
+const speaksOfDisposal = onceForText((text: string): boolean => DISPOSAL.test(text) || isDisposing(text))
 const OTHER = /\b(?:condensate|water|rinse|swarf|packaging|drained water)\b/i
+
+const arisingIn = inSteps(step =>
+  [step.mark, ...step.materials].flatMap(({ text }) => wastesIn(text)).map(waste => ({ waste, step })),
+)
+const saidIn = inSteps(({ mark, checks, cautions }) =>
+  [mark, ...checks, ...cautions].map(({ text }) => text).filter(speaksOfDisposal),
+)
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const first = new Map<Waste, SheetStep>()
-  for (const step of sheet.steps)
-    for (const { text } of [step.mark, ...step.materials])
-      for (const waste of wastesIn(text)) if (!first.has(waste)) first.set(waste, step)
+  for (const { waste, step } of arisingIn(sheet)) if (!first.has(waste)) first.set(waste, step)
   if (first.size === 0) return []
-  const lines = sheet.steps
-    .flatMap(({ mark, checks, cautions }) => [mark, ...checks, ...cautions].map(({ text }) => text))
-    .concat(
-      sheet.loose.map(({ text }) => text),
-      sheet.heading.scope,
-    )
-  const said = lines.filter(text => DISPOSAL.test(text) || isDisposing(text))
+  const said = [
+    ...saidIn(sheet),
+    ...[...sheet.loose.map(({ text }) => text), sheet.heading.scope].filter(speaksOfDisposal),
+  ]
   const isHandled = (waste: Waste) =>
     said.some(text => namedIn(text).has(waste) || (namedIn(text).size === 0 && !OTHER.test(text)))
   return [...first].flatMap(([waste, step]): Found[] => {

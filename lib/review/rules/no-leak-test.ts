@@ -3,10 +3,12 @@ import type { Act } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
 import { isDisposing } from '../disposing'
 import { quote } from '../late'
+import { onceForText } from '../memo'
 import { actsOn, lastStep, linesOf, REDO } from '../proof'
 import { addStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
+import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 import { contentStems } from '../words'
 
@@ -15,7 +17,7 @@ const JOINT =
   /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller)$/
 const DRY =
   /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
-const FLUID =
+const FLUIDS =
   /\b(?:oil|water|coolant|fuel|gas|fluid|petrol|gasoline|diesel|hydraulic|refrigerant|plumbing|boiler|pump|tap|drain|radiator|dishwasher|washing machine|compressor|steam|brake|heating|pipe)\b/i
 const PROVES =
   /\bno\b(?! (?:longer|more)\b)[^.;]*\b(?:water|oil|fluid|fuel|coolant|gas|drops?|moisture|wetness|film|traces?|steam)\b|\b(?:is|are|stays?|remains?|keeps?|everything|all)\b[^.;]*\bdry\b|\b(?:look|check|watch|inspect|feel)\b[^.;]*\b(?:for|any) (?:oil|water|fluid|fuel|coolant|moisture|wetness|drops?)\b|\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
@@ -23,14 +25,20 @@ const PROVES =
 const FILLS: ReadonlySet<Act> = new Set<Act>(['fill'])
 const FILLED = /^(?:oil|coolant|antifreeze|fluid)$/
 
+const isFluid = onceForText((text: string): boolean => FLUIDS.test(text))
+const proves = onceForText((text: string): boolean => PROVES.test(text))
+
 /** A joint put together again, or a case filled anew; a drop of oil on a part is neither. */
-const disturbs = ({ mark }: SheetStep): boolean =>
-  !isDisposing(mark.text) &&
-  !DRY.test(mark.text) &&
-  (actsOn(mark.text, REDO, JOINT) ||
-    (/^(?:pour|fill|refill)\b/i.test(mark.text) &&
-      !/\b(?:chain|antifreeze)\b/i.test(mark.text) &&
-      actsOn(mark.text, FILLS, FILLED)))
+const disturbing = onceForText(
+  (text: string): boolean =>
+    !isDisposing(text) &&
+    !DRY.test(text) &&
+    (actsOn(text, REDO, JOINT) ||
+      (/^(?:pour|fill|refill)\b/i.test(text) &&
+        !/\b(?:chain|antifreeze)\b/i.test(text) &&
+        actsOn(text, FILLS, FILLED))),
+)
+const disturbs = ({ mark }: SheetStep): boolean => disturbing(mark.text)
 
 /** Words of a look for leaks that name no place. */
 const PLACELESS = new Set(
@@ -41,27 +49,34 @@ const PLACELESS = new Set(
 
 /** A part that the job put together, filled or shut, whether or not it holds something in. */
 const WORK: ReadonlySet<Act> = new Set<Act>(['refit', 'tighten', 'connect', 'fill', 'close', 'remove', 'open'])
-const isWorkedOn = ({ mark }: SheetStep): boolean =>
-  actionsOf(mark.text).some(({ acts }) => [...acts].some(act => WORK.has(act)))
+const isWorkedOn = (step: SheetStep | undefined): boolean =>
+  step !== undefined && actionsOf(step.mark.text).some(({ acts }) => [...acts].some(act => WORK.has(act)))
 
 /** Whether a look for leaks is at what was disturbed, or at no one place. */
-const isThere = (text: string, about: ReadonlySet<string>): boolean => {
+const isThere = (text: string, steps: readonly SheetStep[]): boolean => {
   const named = contentStems(text).filter(stem => !PLACELESS.has(stem) && !/^(?:leak|drip|weep|seep|bubbl)/.test(stem))
-  return named.length === 0 || named.some(stem => about.has(stem))
+  return (
+    named.length === 0 ||
+    named.some(
+      stem =>
+        stemIndex(steps)
+          .get(stem)
+          ?.some(number => isWorkedOn(steps[number - 1])) === true,
+    )
+  )
 }
 
 const check = ({ sheet }: Subject): readonly Found[] => {
-  const all = [
+  const isWet = [
     sheet.heading.title,
     sheet.heading.equipment,
     ...sheet.steps.map(({ mark }) => mark.text),
     ...sheet.materials.map(({ text }) => text),
-  ].join(' ')
-  const last = FLUID.test(all) ? lastStep(sheet, disturbs) : undefined
+  ].some(isFluid)
+  const last = isWet ? lastStep(sheet, disturbs) : undefined
   if (last === undefined) return []
-  const about = new Set(sheet.steps.filter(isWorkedOn).flatMap(({ mark }) => contentStems(mark.text)))
   const isProved = linesOf(sheet).some(
-    ({ text, step }) => step.number >= last.number - 1 && PROVES.test(text) && isThere(text, about),
+    ({ text, step }) => step.number >= last.number - 1 && proves(text) && isThere(text, sheet.steps),
   )
   if (isProved) return []
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing looks for leaks at what was disturbed. Add a check under working pressure.`

@@ -1,4 +1,6 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
 import { PREPARATIONS, type Preparation } from '@/lib/trade/preparations'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { moveStep } from '../remedy'
@@ -35,18 +37,39 @@ const isAbout = ({ id }: Preparation, early: string, late: string): boolean => {
   return [...stemSet(early)].some(stem => own.has(stem))
 }
 
-const check = ({ sheet: { steps } }: Subject): readonly Found[] =>
-  PREPARATIONS.flatMap(preparation => {
-    const late = steps.find(({ mark }) => reads(mark.text).prepares.has(preparation))
+type Turn = { prepares?: SheetStep; needs?: SheetStep }
+
+/** The first step that prepares and the first that needs it, for each preparation. */
+const turnsIn = inSteps(step => {
+  const { prepares, needs } = reads(step.mark.text)
+  return prepares.size + needs.size === 0 ? [] : [{ step, prepares, needs }]
+})
+
+const firstOf = (sheet: Subject['sheet']): ReadonlyMap<Preparation, Turn> => {
+  const first = new Map<Preparation, Turn>()
+  const of = (preparation: Preparation): Turn => {
+    const turn = first.get(preparation) ?? {}
+    first.set(preparation, turn)
+    return turn
+  }
+  for (const { step, prepares, needs } of turnsIn(sheet)) {
+    for (const preparation of prepares) of(preparation).prepares ??= step
+    for (const preparation of needs) if (!prepares.has(preparation)) of(preparation).needs ??= step
+  }
+  return first
+}
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const first = firstOf(sheet)
+  return PREPARATIONS.flatMap(preparation => {
+    const { prepares: late, needs: early } = first.get(preparation) ?? {}
     if (late === undefined || (SAYS_WHEN.test(late.mark.text) && !/\bput on\b/i.test(late.mark.text))) return []
-    const early = steps.find(
-      ({ mark }) => reads(mark.text).needs.has(preparation) && !reads(mark.text).prepares.has(preparation),
-    )
     if (early === undefined || early.number > late.number || !isAbout(preparation, early.mark.text, late.mark.text))
       return []
     const message = `Step ${late.number}, ${quote(late.mark)}, belongs before step ${early.number}, ${quote(early.mark)}, ${preparation.why}.`
     return [{ place: atMark(late.mark), message, remedy: moveStep(late.mark, early.number) }]
   })
+}
 
 /** Gloves after the acid. */
 export const preparationLate: Rule = {

@@ -1,6 +1,8 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { type Action, actionsOf } from '../action'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
+import { onceFor } from '../memo'
 import { moveStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -53,30 +55,36 @@ const takenOff = (action: Action, step: SheetStep): readonly Off[] =>
     return drain || (undone === 'removed' && GUARDS.test(thing.head)) ? [{ thing, drain, step }] : []
   })
 
+/** What a step takes off, puts back, fills and runs; read once a step. */
+const movesIn = inSteps(step => {
+  const actions = actionsOf(step.mark.text)
+  const takes = actions.map(action => takenOff(action, step))
+  const fills = actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
+  const runs = actions.some(isRun) && !NOT_A_RUN.test(step.mark.text)
+  const isIdle = !runs && fills.length === 0 && takes.every(own => own.length === 0) && !actions.some(isBack)
+  return isIdle ? [] : [{ step, actions, takes, fills, runs }]
+})
+
 /** Goes through the steps with what is off or open at each. */
-const check = ({ sheet: { steps } }: Subject): readonly Found[] => {
+const check = ({ sheet }: Subject): readonly Found[] => {
   let off: Off[] = []
   const found: Found[] = []
-  for (const step of steps) {
-    const { text } = step.mark
-    const actions = actionsOf(text)
-    for (const action of actions) {
-      const taken = takenOff(action, step)
+  for (const { step, actions, takes, fills, runs } of movesIn(sheet)) {
+    for (const [i, action] of actions.entries()) {
+      const taken = takes[i] ?? []
       if (taken.length === 0 && isBack(action))
         off = off.filter(item => {
           if (!action.things.some(thing => isLikeThing(item.thing, thing))) return true
           if (item.used !== undefined) found.push(finding(item, item.used, step))
           return false
         })
-      off.push(...taken)
+      off.push(...taken.map(own => ({ ...own })))
     }
-    const fills = actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
-    const runs = actions.some(isRun) && !NOT_A_RUN.test(text)
     for (const item of off)
       if (item.step !== step && (item.drain ? fills.length > 0 && isInto(item.thing, fills) : runs)) item.used ??= step
   }
   const never = off.flatMap(item => (item.used === undefined || item.drain ? [] : [finding(item, item.used)]))
-  return [...found, ...never, ...runWithoutPower(steps)]
+  return [...found, ...never, ...runWithoutPower(sheet)]
 }
 
 const MACHINE =
@@ -92,49 +100,68 @@ const isTry = (action: Action): boolean =>
   (action.particle === 'on' ||
     action.things.some(({ head }) => MACHINE.test(head) || head === 'test' || head === 'self-test'))
 
+/** Whether an action can have to do with power at all. */
+const mayPower = onceFor(
+  (action: Action): boolean =>
+    action.verb === 'unplug' ||
+    action.verb === 'plug' ||
+    action.acts.has('on') ||
+    action.acts.has('connect') ||
+    isRun(action) ||
+    action.things.some(thing => {
+      const undone = undoneBy(action, thing)
+      return undone === 'switched-off' || undone === 'disconnected'
+    }),
+)
+
 /** Running what has no power: the step stood before the power was cut. */
-const runWithoutPower = (steps: readonly SheetStep[]): readonly Found[] => {
+const poweringIn = inSteps(step =>
+  actionsOf(step.mark.text)
+    .filter(mayPower)
+    .map(action => ({ step, action })),
+)
+
+const runWithoutPower = (sheet: Subject['sheet']): readonly Found[] => {
   let cut: SheetStep | undefined
   let pulled: SheetStep | undefined
   let tried: SheetStep[] = []
   const early: { readonly step: SheetStep; readonly cut: SheetStep }[] = []
-  for (const step of steps)
-    for (const action of actionsOf(step.mark.text)) {
-      const { verb, particle, acts, things } = action
-      if (
-        things.some(thing => isCord(thing) && undoneBy(action, thing) === 'disconnected') ||
-        (verb === 'unplug' && isMainsText(step.mark.text))
-      )
-        pulled = step
-      else if (pulled !== undefined && (verb === 'plug' || (acts.has('connect') && things.some(isCord)))) {
-        const at = pulled
-        early.push(...tried.map(own => ({ step: own, cut: at })))
-        pulled = undefined
-        tried = []
-      } else if (
-        pulled !== undefined &&
-        pulled !== step &&
-        isTry(action) &&
-        !NOT_A_RUN.test(step.mark.text) &&
-        !PROVES_DEAD.test(step.mark.text)
-      )
-        tried.push(step)
-      if (things.some(thing => undoneBy(action, thing) === 'switched-off')) cut = step
-      else if (
-        cut !== undefined &&
-        acts.has('on') &&
-        (things.some(isCut) || verb === 'plug' || verb === 'restore' || particle === 'on')
-      )
-        cut = undefined
-      else if (
-        cut !== undefined &&
-        cut !== step &&
-        (verb === 'run' || verb === 'start') &&
-        things.some(({ head }) => MACHINE.test(head)) &&
-        !NOT_A_RUN.test(step.mark.text)
-      )
-        early.push({ step, cut })
-    }
+  for (const { step, action } of poweringIn(sheet)) {
+    const { verb, particle, acts, things } = action
+    if (
+      things.some(thing => isCord(thing) && undoneBy(action, thing) === 'disconnected') ||
+      (verb === 'unplug' && isMainsText(step.mark.text))
+    )
+      pulled = step
+    else if (pulled !== undefined && (verb === 'plug' || (acts.has('connect') && things.some(isCord)))) {
+      const at = pulled
+      early.push(...tried.map(own => ({ step: own, cut: at })))
+      pulled = undefined
+      tried = []
+    } else if (
+      pulled !== undefined &&
+      pulled !== step &&
+      isTry(action) &&
+      !NOT_A_RUN.test(step.mark.text) &&
+      !PROVES_DEAD.test(step.mark.text)
+    )
+      tried.push(step)
+    if (things.some(thing => undoneBy(action, thing) === 'switched-off')) cut = step
+    else if (
+      cut !== undefined &&
+      acts.has('on') &&
+      (things.some(isCut) || verb === 'plug' || verb === 'restore' || particle === 'on')
+    )
+      cut = undefined
+    else if (
+      cut !== undefined &&
+      cut !== step &&
+      (verb === 'run' || verb === 'start') &&
+      things.some(({ head }) => MACHINE.test(head)) &&
+      !NOT_A_RUN.test(step.mark.text)
+    )
+      early.push({ step, cut })
+  }
   return early.map(({ step, cut: off }) => ({
     place: atMark(step.mark),
     message: `Step ${step.number}, ${quote(step.mark)}, runs what step ${off.number}, ${quote(off.mark)}, took the power from. Put it before that step, or after the power is back.`,

@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { SAME_PART } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -10,20 +11,20 @@ import { isOpposed, type Thing } from '../thing'
 const GROUPS = SAME_PART.slice(0, 5)
 const groupOf = (head: string): number => GROUPS.findIndex(group => group.includes(head))
 
+/** Parts of a step that could go by another name, with what such names have in common. */
+const namesIn = inSteps(({ mark }) =>
+  actionsOf(mark.text).flatMap(({ things }) =>
+    things
+      .filter(({ words, head }) => words.length > 1 && groupOf(head) >= 0)
+      .map(thing => ({ mark, thing, key: `${groupOf(thing.head)} ${thing.rest.join(' ')}` })),
+  ),
+)
+
 const check = ({ sheet }: Subject): readonly Found[] => {
   const first = new Map<string, { readonly mark: Mark; readonly thing: Thing }>()
-  const names = new Set<string>()
-  const rows = sheet.steps.flatMap(({ mark }) =>
-    actionsOf(mark.text).flatMap(({ things }) =>
-      things.filter(({ words }) => words.length > 1).map(thing => ({ mark, thing })),
-    ),
-  )
-  for (const { thing } of rows) names.add(thing.words.join(' '))
+  const rows = namesIn(sheet)
   const told = new Set<string>()
-  return rows.flatMap(({ mark, thing }): Found[] => {
-    const group = groupOf(thing.head)
-    if (group < 0) return []
-    const key = `${group} ${thing.words.slice(0, -1).join(' ')}`
+  return rows.flatMap(({ mark, thing, key }): Found[] => {
     const earlier = first.get(key)
     if (earlier === undefined) {
       first.set(key, { mark, thing })

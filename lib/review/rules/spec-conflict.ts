@@ -65,11 +65,7 @@ const disagree = (a: Quantity, b: Quantity): boolean => {
   return outside(a.nominal, low, high) || outside(nominal, a.low, a.high)
 }
 
-const check = ({ sheet, project }: Subject): readonly Found[] => {
-  const specs = project.marks
-    .filter(({ kind, quantity }) => kind === 'spec' && quantity?.unit !== undefined)
-    .sort((a, b) => a.start - b.start)
-  if (specs.length < 2 || sheet.specs.length < 2) return []
+const conflictsIn = (specs: readonly Mark[]): readonly Found[] => {
   const byKind = grouped(specs, ({ quantity }) => dimensionOf(quantity?.unit ?? '') ?? quantity?.unit ?? '')
   return [...byKind.values()].flatMap(alike => {
     const byWord = new Map<string, Mark[]>()
@@ -92,6 +88,16 @@ const check = ({ sheet, project }: Subject): readonly Found[] => {
       ]
     })
   })
+}
+
+let last: { readonly specs: readonly Mark[]; readonly found: readonly Found[] } = { specs: [], found: [] }
+
+/** Compares the specs with one another, unless they are the very ones compared last. */
+const check = ({ project }: Subject): readonly Found[] => {
+  const specs = project.marks.filter(({ kind, quantity }) => kind === 'spec' && quantity?.unit !== undefined)
+  const isKnown = specs.length === last.specs.length && specs.every((spec, i) => spec === last.specs[i])
+  if (!isKnown) last = { specs, found: conflictsIn([...specs].sort((a, b) => a.start - b.start)) }
+  return last.found
 }
 
 /** Two values for one thing. */

@@ -1,5 +1,6 @@
 import { sharedTime } from '@/lib/procedure/time'
 import { quote } from '../late'
+import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
@@ -8,8 +9,10 @@ import type { Subject } from '../subject'
 const TOLD_LATE =
   /\b(?:(?:should|ought to|could) (?:have|'ve|of) (?:said|told|mentioned|done|put|shown|started)|forgot to (?:say|mention|tell|show)|meant to (?:say|mention|tell)|before (?:you do )?any of (?:that|this)|that (?:comes|goes|should come|has to come|must come) (?:first|before)|go(?:ing)? back(?:wards)? (?:a (?:bit|step)|one)|back up a (?:bit|step|second)|(?:you|we) (?:want|need|have) to do that (?:first|before)|(?:do|did) (?:that|this) (?:first|before)|(?:i|we) (?:did|do) (?:it|this|that) (?:before|earlier|first)|first of all before|beforehand|i skipped|i left out|(?:should|must) (?:be|have been) (?:on|in place|done) (?:first|before|already|by now)|earlier than (?:this|that))\b/i
 
+const lateIn = onceFor((sentences: Subject['sentences']) => sentences.filter(({ text }) => TOLD_LATE.test(text)))
+
 const check = ({ sheet, sentences }: Subject): readonly Found[] => {
-  const late = sentences.filter(({ text }) => TOLD_LATE.test(text))
+  const late = lateIn(sentences)
   if (late.length === 0) return []
   return sheet.steps.flatMap(({ mark, number }) => {
     if (number === 1) return []

@@ -2,6 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import { IMPLIED_TOOLS } from '@/lib/trade/implied-tools'
 import { PART_HEADS } from '@/lib/trade/parts'
 import { TOOL_HEADS, WEAK_TOOLS } from '@/lib/trade/tools'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { listedThing, namedThing } from '../listed'
 import { onceForText } from '../memo'
@@ -76,17 +77,22 @@ const listTool = (step: Mark, name: string): Remedy => ({
   ],
 })
 
+/** Tools that steps name or imply, in order. */
+const needsIn = inSteps(({ mark, number, checks }) => {
+  const named = [mark, ...checks].flatMap(own => toolsIn(own.text))
+  const implied = impliedBy(mark.text)
+  return named.length + implied.length === 0 ? [] : [{ mark, number, named, implied }]
+})
+
 const check = ({ sheet, project }: Subject): readonly Found[] => {
   const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')
   const listed = items.map(({ text }) => listedThing(text))
   const names = items.map(({ text }) => text).join('\n')
   const seen = new Set<string>()
-  return sheet.steps.flatMap(({ mark, number, checks }) => {
-    const named = [mark, ...checks].flatMap(own => toolsIn(own.text)).filter(name => !isListed(name, listed))
-    const implied = impliedBy(mark.text)
-      .filter(({ tool }) => !tool.test(names))
-      .map(({ name }) => name)
-    return [...named, ...implied].flatMap((name): Found[] => {
+  return needsIn(sheet).flatMap(({ mark, number, named, implied }) => {
+    const unlisted = named.filter(name => !isListed(name, listed))
+    const missing = implied.filter(({ tool }) => !tool.test(names)).map(({ name }) => name)
+    return [...unlisted, ...missing].flatMap((name): Found[] => {
       if (seen.has(name)) return []
       seen.add(name)
       return [

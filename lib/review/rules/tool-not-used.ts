@@ -4,6 +4,7 @@ import { listedThing } from '../listed'
 import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
+import { lineStems } from '../stem-index'
 import type { Subject } from '../subject'
 import { contentStems, stemOf, verbOf } from '../words'
 
@@ -59,7 +60,7 @@ const PARTS: ReadonlySet<string> = new Set([...PART_HEADS].map(stemOf))
 const FOR_ONE = /^(?:puller|extractor|compressor|remover|installer|separator|splitter|breaker|tool|spreader)$/
 
 /** Whether a tool is made for a part that the sheet never mentions. */
-const isForAnother = (tool: string, stems: ReadonlySet<string>): boolean => {
+const isForAnother = (tool: string, stems: ReadonlyMap<string, number>): boolean => {
   const { head, rest } = listedThing(tool)
   const parts = rest.map(stemOf).filter(word => PARTS.has(word))
   return FOR_ONE.test(head) && parts.length > 0 && !parts.some(part => stems.has(part))
@@ -81,14 +82,10 @@ const toldStems = onceFor(
 
 const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   if (sheet.steps.length === 0 || sheet.tools.length + sheet.materials.length === 0) return []
-  const lines = project.marks.filter(({ kind }) => kind !== 'tool' && kind !== 'material')
-  const stems = new Set<string>()
-  for (const { text, reference } of lines) {
-    for (const stem of contentStems(text)) stems.add(stem)
-    if (reference !== undefined) for (const stem of contentStems(reference)) stems.add(stem)
-  }
+  const stems = lineStems(project.marks)
   const told = toldStems(sentences)
-  const all = sentences.length > 0 ? '' : lines.map(({ text, reference }) => `${text} ${reference ?? ''}`).join('\n')
+  const lines = sentences.length > 0 ? [] : project.marks.filter(({ kind }) => kind !== 'tool' && kind !== 'material')
+  const all = lines.map(({ text, reference }) => `${text} ${reference ?? ''}`).join('\n')
   const unnamed = (mark: Mark): boolean => {
     const { words: all, head } = listedThing(mark.text)
     const words = all.filter(word => word === head || verbOf(word) === undefined)

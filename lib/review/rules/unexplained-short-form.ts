@@ -1,4 +1,6 @@
+import { inSteps } from '../chunks'
 import { quote } from '../late'
+import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
@@ -11,30 +13,36 @@ const KNOWN = new Set(
 )
 const SHORT = /(?<![\p{L}\p{N}.-])[A-Z]{2,5}s?(?![\p{L}\p{N}-])/gu
 
+const shortIn = onceForText((text: string): readonly string[] =>
+  (text === text.toUpperCase() ? [] : (text.match(SHORT) ?? [])).filter(short => !KNOWN.has(short.replace(/s$/, ''))),
+)
+
+const shortsIn = inSteps(({ mark, checks }) =>
+  [mark, ...checks].flatMap(own => shortIn(own.text).map(short => ({ own, bare: short.replace(/s$/, '') }))),
+)
+
 const check = ({ sheet, project }: Subject): readonly Found[] => {
-  const all = [
-    sheet.heading.title,
-    sheet.heading.equipment,
-    sheet.heading.scope,
-    ...project.marks.map(({ text }) => text),
-  ].join('\n')
+  let joined: string | undefined
+  const said = (words: string): boolean => {
+    joined ??= [
+      sheet.heading.title,
+      sheet.heading.equipment,
+      sheet.heading.scope,
+      ...project.marks.map(({ text }) => text),
+    ].join('\n')
+    return joined.includes(words)
+  }
   const seen = new Set<string>()
-  return sheet.steps.flatMap(({ mark, checks }) =>
-    [mark, ...checks].flatMap(own => {
-      if (own.text === own.text.toUpperCase()) return []
-      return (own.text.match(SHORT) ?? []).flatMap((short): Found[] => {
-        const bare = short.replace(/s$/, '')
-        if (KNOWN.has(bare) || seen.has(bare) || all.includes(`(${bare})`) || all.includes(`${bare} (`)) return []
-        seen.add(bare)
-        return [
-          {
-            place: atMark(own),
-            message: `"${bare}" in ${quote(own)} is not explained. Write it out once: "full name (${bare})".`,
-          },
-        ]
-      })
-    }),
-  )
+  return shortsIn(sheet).flatMap(({ own, bare }): Found[] => {
+    if (seen.has(bare) || said(`(${bare})`) || said(`${bare} (`)) return []
+    seen.add(bare)
+    return [
+      {
+        place: atMark(own),
+        message: `"${bare}" in ${quote(own)} is not explained. Write it out once: "full name (${bare})".`,
+      },
+    ]
+  })
 }
 
 /** Letters only insiders read. */

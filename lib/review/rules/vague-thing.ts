@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { sharedTime } from '@/lib/procedure/time'
+import { cutMarks, joining } from '../chunks'
 import { isInstructing } from '../instructing'
 import { quote } from '../late'
 import { onceFor, onceForText } from '../memo'
@@ -29,12 +30,14 @@ const onSheet = onceFor((mark: Mark): readonly Found[] => {
   ]
 })
 
+const writtenIn = joining((marks: readonly Mark[]) => marks.flatMap(onSheet))
+
 const vagueTalk = onceFor((sentences: Subject['sentences']) =>
   sentences.filter(({ text }) => vagueIn(text) !== undefined && !NOT_VAGUE.test(text)),
 )
 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
-  const written = project.marks.flatMap(onSheet)
+  const written = writtenIn(cutMarks(project.marks))
   const told = vagueTalk(sentences)
   const marks = project.marks.filter(({ kind }) => kind !== 'reason')
   const seen = new Set<string>()
