@@ -87,7 +87,7 @@ const EDITS: Readonly<Record<string, (project: Project, step: Mark, spec: Mark, 
   'the heading': (_, __, ___, i) => ({ do: 'change-heading', to: { scope: `Bay ${i} only` } }),
 }
 
-const WARM = 30
+const WARM = 80
 const ROUNDS = 90
 
 /** Milliseconds of each re-check after one kind of edit, the first ones left out; between edits all is as it was. */

@@ -34,11 +34,27 @@ const fieldOf = onceFor(({ hazard }: Mark): string | undefined =>
     .replaceAll(/[\s_]+/g, '-'),
 )
 
+/** Hazards that a caution's field names in so many words. */
+const fieldHazards = onceForText(
+  (field: string): ReadonlySet<string> =>
+    new Set(
+      HAZARDS.filter(({ id, alias }) => field === id || field.includes(id) || alias.includes(field)).map(
+        ({ id }) => id,
+      ),
+    ),
+)
+
+/** Words that go with many hazards: where the field names another one, they don't make a caution speak of this. */
+const COMMON =
+  /\b(?:sparks?|sparking|burn\w*|fire|flames?|gloves?|goggles|glasses|eyes?|fingers?|hands?|skin|clear|moves?|moving|support\w*|slip\w*|release[sd]?|air|face|isolat\w*|unexpected\w*|catch\w*|breath\w*|heat|cool\w*|irritat\w*|ventilat\w*|outside|outdoors|indoors|doors)\b/gi
+
 /** @returns whether a caution speaks of a hazard, by its field or its words. */
-export const isAgainst = (caution: Mark, { id, alias }: Hazard): boolean => {
+export const isAgainst = (caution: Mark, { id }: Hazard): boolean => {
   const field = fieldOf(caution)
-  if (field === id || (field !== undefined && alias.includes(field)) || knownIn(caution.text).has(id)) return true
-  return field !== undefined && (field.includes(id) || knownIn(field.replaceAll('-', ' ')).has(id))
+  if (field === undefined) return knownIn(caution.text).has(id)
+  const named = fieldHazards(field)
+  if (named.has(id) || knownIn(field.replaceAll('-', ' ')).has(id)) return true
+  return knownIn(named.size === 0 ? caution.text : caution.text.replaceAll(COMMON, ' ')).has(id)
 }
 
 const protectedBy = onceForText(

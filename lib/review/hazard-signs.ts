@@ -29,6 +29,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     signals:
       /\b(?:open|undo|unscrew|remove|take off|drain|touch|pull)\w*\b[^.;]*\b(?:expansion tank|header tank|radiator|steam|boiler|portafilter|fryer|hot ?plate|kettle|autoclave)\b/i,
     known: /\bwarm\b|\bboil\w*\b/i,
+    noHint: /^(?!.*\b(?:drain|empty|let|run)\b).*\bremaining water\b/i,
   },
   crush: {
     knownOnly:
@@ -49,10 +50,12 @@ const MORE: Readonly<Record<string, Signs>> = {
   'rotating-parts': { known: /\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i },
   chemical: {
     signals:
-      /\b(?:chlorinated|chlorine|disinfectants?|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
+      /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
     known: /\bchlor\w*\b|\bpowder\b|\bglycol\b|\balkaline\b|\bswallow\w*\b/i,
   },
   dust: {
+    signals:
+      /\b(?:vacuum|sweep|blow|brush|knock|shake|clean|wipe)\w*\b[^.;]*\b(?:(?:carbon|brake|clutch|wood|grinding|cement|stone|toner|metal|lead) dust|dust\b[^.;]*\b(?:motor|commutator|armature|brush(?:es| holders?)?|brakes?|clutch))\b/i,
     noHint:
       /\b(?:safety|work|steel-toe\w*) shoes\b|\b(?:oil|waste|fluid|storage|cable) drum\b|\bdrum\b[^.;]*\b(?:waste|collection|disposal)\b/i,
   },

@@ -76,17 +76,47 @@ const isPortionOf = ({ things, rest }: Action, { head }: Thing): boolean => {
   return rest[0] === 'of' && rest.includes(head) && things.some(other => PORTIONS.has(other.head))
 }
 
+/** Verbs that put a part on for good: its screws are in. "Place" and "lay" leave them out. */
+const FASTENING = oneOf(
+  'refit reinstall fit install replace reassemble attach reattach mount remount secure fasten refasten bolt screw assemble rebuild renew swap change exchange tighten torque clamp close connect reconnect return snap clip latch lock',
+)
+
+/** Whether fasteners are those of something else: the bolts of the guard are not the motor bolts. */
+const isOfAnother = ({ rest, things }: Action, { head, rest: words }: Thing, of: Thing | undefined): boolean => {
+  if (!FASTENERS.has(head) || rest[0] !== 'of' || things.some(other => other.rest.length > 0)) return false
+  const owner = ownerIn(rest)
+  if (owner === undefined || (words.length === 0 && of === undefined)) return false
+  return !owner.words.some(word => words.includes(word)) && !(of !== undefined && isLikeThing(of, owner))
+}
+
+const MEANS = new Set(['with', 'by', 'using', 'via'])
+
+/** Whether a thing stands in the rest of a clause as the means: "secure the cover with the four screws". */
+const isBy = (rest: readonly string[], head: string): boolean => {
+  const at = rest.findIndex(word => word === head || word === `${head}s`)
+  const means = rest.slice(0, at).findLast(word => PREPOSITIONS.has(word))
+  return means !== undefined && MEANS.has(means)
+}
+
 const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { things, rest, along, verb } = action
-  if (things.some(other => isLikeThing(thing, other)) || along.some(other => isLikeThing(thing, other))) return true
+  const isOthers = isOfAnother(action, thing, of)
+  if ((!isOthers && things.some(other => isLikeThing(thing, other))) || along.some(other => isLikeThing(thing, other)))
+    return true
   if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
   if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug')
     return !things.some(({ head }) => LEADS.has(head))
   if (isPortionOf(action, thing)) return true
   const isFastener = FASTENERS.has(thing.head) && !isLocking(thing)
-  if (isFastener && of !== undefined && things.some(other => isLikeThing(of, other))) return true
-  if (rest.includes(thing.head) || rest.includes(`${thing.head}s`)) return isFastener || undone === 'disconnected'
-  return isFastener && undone === 'removed' && things.some(other => thing.words.slice(0, -1).includes(other.head))
+  if (isFastener && of !== undefined && FASTENING.has(verb) && things.some(other => isLikeThing(of, other))) return true
+  if (rest.includes(thing.head) || rest.includes(`${thing.head}s`))
+    return undone === 'disconnected' || (isFastener && isBy(rest, thing.head))
+  return (
+    isFastener &&
+    undone === 'removed' &&
+    FASTENING.has(verb) &&
+    things.some(other => thing.words.slice(0, -1).includes(other.head))
+  )
 }
 
 /** Whether power is back: told in so many words, or, where no isolator was opened, by the machine running. */
@@ -101,6 +131,10 @@ const isPowered = ({ thing, step }: Open, { verb, particle, things }: Action): b
 }
 
 const ISOLATED = /\b(?:isolator|breaker|mains|supply|disconnect|fuse|main switch)\b/i
+
+/** Filling a new filter does not fit it. */
+const isOnlyFilling = ({ acts }: Action): boolean =>
+  acts.has('fill') && !acts.has('refit') && !acts.has('connect') && !acts.has('tighten')
 
 const UNDONE = Object.keys(REDO) as readonly Undone[]
 
@@ -117,6 +151,7 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
   if (undone === 'added' && (verb === 'unplug' || (acts.has('remove') && things.some(({ head }) => WEDGES.has(head)))))
     return true
   if (undone === 'removed' && rest.some(word => FIXTURES.has(word))) return false
+  if (undone === 'removed' && isOnlyFilling(action) && !FLUIDS.has(thing.head)) return false
   switch (undone) {
     case 'switched-off':
       return isPowered(open, action)

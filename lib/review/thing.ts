@@ -19,7 +19,7 @@ export type Thing = {
 /** Heads that say little: a filter element is a filter. */
 const GENERIC = new Set('assembly unit kit set element body piece part cartridge half end system'.split(' '))
 const TRAILING = new Set(
-  'snug tight loosely clockwise anticlockwise counterclockwise together again hard straight first last left-hand right-hand round finger hand halfway partway tighter upright forward forwards backward backwards flush outdoors indoors dry clean'.split(
+  'snug tight loosely clockwise anticlockwise counterclockwise together again hard straight first last left-hand right-hand round finger hand halfway partway tighter upright forward forwards backward backwards flush outdoors indoors dry clean upstream downstream above below nearby alongside beneath overhead inside outside underneath opposite'.split(
     ' ',
   ),
 )

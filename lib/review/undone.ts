@@ -83,6 +83,11 @@ const isSetUp = (verb: string, rest: readonly string[], head: string): boolean =
 export const isCord = ({ head, words }: Thing): boolean =>
   (head === 'plug' || head === 'lead' || head === 'cord') && words.some(word => CORDS.has(word))
 
+/** A valve that is shut for the job, unless it is one that lets something out. */
+const LETS_GO = oneOf('drain bleed bleeder vent relief safety sample filler fill test check float expansion')
+const isShutOff = ({ head, words }: Thing): boolean =>
+  (head === 'valve' || head === 'tap' || head === 'cock') && words.length > 1 && !words.some(word => LETS_GO.has(word))
+
 const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
   const { head, words } = thing
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
@@ -98,7 +103,7 @@ const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined
   )
     return 'switched-off'
   if (verb === 'close' || verb === 'shut' || (acts.has('off') && FLOWS.has(head)))
-    return FLOWS.has(head) && words.some(word => SUPPLY.has(word)) ? 'closed' : undefined
+    return FLOWS.has(head) && (words.some(word => SUPPLY.has(word)) || isShutOff(thing)) ? 'closed' : undefined
   if (TIPS.has(verb) && rest.some(word => CATCHES.has(word)) && (FILLED.has(head) || head === 'water')) return 'drained'
   if (verb === 'undo' && PIPED.has(head)) return 'disconnected'
   if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'

@@ -22,6 +22,7 @@ export const singular = (word: string): string => {
 
 /** Plain verbs of orders that the trades' lexicon leaves to the general language. English, no source. */
 const MORE_VERBS = `
+  sponge hose mop towel dust sieve plunge sluice smear daub wring rod
   accept access acknowledge adapt advise agitate alter announce answer approve ascertain assist attend await
   balance beat blank blast blend book bow brace cancel chafe chalk chamfer clarify cleanse collapse combine
   commission convey crease cross damp debur declare decrease deflate defrost degas deliver deposit depress

@@ -34,10 +34,13 @@ const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[]
   if (mark.kind !== 'spec' || value === undefined) return []
   const words = wordsAround(sentences, mark, 0, 1)
   if (!CUE.test(words)) return []
+  const own = wordsAround(sentences, mark, 0, 0)
   for (const reading of readingsIn(words)) {
     const withdrawn = reading.notes.filter(({ kind }) => kind === 'withdrawn').flatMap(({ text }) => numbersIn(text))
     const now = [reading.quantity.nominal, reading.quantity.low, reading.quantity.high]
-    const isAlike = isComparable(reading.quantity.unit ?? '', quantity?.unit ?? '') && sharesName(mark, words)
+    const isAlike =
+      isComparable(reading.quantity.unit ?? '', quantity?.unit ?? '') &&
+      (own.includes(reading.text) || sharesName(mark, words))
     const isNear = now.some(number => number !== undefined && isSlip(value, number))
     if (isAlike && isNear && withdrawn.includes(value) && !now.includes(value))
       return [

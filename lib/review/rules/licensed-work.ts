@@ -7,10 +7,20 @@ import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
+/** Wordings beyond the lexicon's own. General knowledge, no source. */
+const MORE: Readonly<Record<string, RegExp>> = {
+  'mains-wiring':
+    /\b(?:connect|wire|rewire|terminate|land|join|swap|move)\w*\b[^.;]*\b(?:phases?|motor terminal box|live (?:and|conductor|wire|terminal)|switchgear|transfer switch|fused spur|mains terminals?)\b/i,
+  'lifting-gear':
+    /\b(?:replace|shorten|weld|repair|re-?rate|join)\w*\b[^.;]*\b(?:slings?|shackles?|lift(?:ing)? chains?|mast chains?|fork arms?)\b/i,
+}
+
 const defers = onceForText((text: string): boolean => DEFERS.test(text))
 
 const licensedIn = onceForText((text: string): readonly LicensedWork[] =>
-  LICENSED.filter(({ signals, not }) => signals.test(text) && not?.test(text) !== true),
+  LICENSED.filter(
+    ({ id, signals, not }) => (signals.test(text) || MORE[id]?.test(text) === true) && not?.test(text) !== true,
+  ),
 )
 
 const licensedSteps = inSteps(({ mark, number, tools }) =>

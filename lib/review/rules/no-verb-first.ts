@@ -8,6 +8,9 @@ import { tokensOf, verbOf } from '../words'
 /** Steps that name a state as an order: "Safety glasses on". */
 const STATE = /\b(?:on|off|in|out|down|up|back|shut|open|tight|loose)[.]?$/i
 
+/** An article or pronoun first is a statement: "The cover is then put back". */
+const NO_ORDER = /^(?:the|an?|this|that|these|those|it|they|its|there)\b(?![^.;]*[:,])/i
+
 /** An instruction begins with what to do. */
 export const noVerbFirst: Rule = {
   id: 'no-verb-first',
@@ -22,7 +25,7 @@ export const noVerbFirst: Rule = {
     if (text === '' || (STATE.test(text) && text.split(/\s+/).length <= 4)) return []
     const [first = ''] = tokensOf(text)
     const isTold = /(?:ing|ed)$/.test(first) && verbOf(first) !== undefined && verbOf(first) !== first
-    if (leadingVerb(text) !== undefined && !isTold) return []
+    if (leadingVerb(text) !== undefined && !isTold && !NO_ORDER.test(text)) return []
     return [
       {
         place: atMark(mark),

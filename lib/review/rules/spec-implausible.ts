@@ -1,7 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { checkPlausible } from '@/lib/quantity/plausible'
 import type { Quantity } from '@/lib/quantity/quantity'
-import { dimensionOf, unitSymbol } from '@/lib/quantity/units'
+import { convert, dimensionOf, unitSymbol } from '@/lib/quantity/units'
 import { eachMark } from '../memo'
 import { atMark, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -35,10 +35,23 @@ const strayed = ({ text, quantity }: Mark): string | undefined => {
   return `the name speaks of ${first[1][0]} and ${unitSymbol(quantity.unit)} is a unit of ${kind}`
 }
 
+const GAP = /\b(?:gap|clearance|slack|free play|backlash|end ?float|runout|wear|thickness|lift|stroke|tread|groove)\b/i
+/** Longest such distance of a machine at a bench, millimetres. Common practice, no source. */
+const WIDEST = 2000
+
+const isTooWide = ({ text, quantity }: Mark): boolean => {
+  if (quantity?.unit === undefined || !GAP.test(text) || /\b(?:interval|distance|every|service)\b/i.test(text))
+    return false
+  const value = Math.max(quantity.low ?? 0, quantity.nominal ?? 0, quantity.high ?? 0)
+  const converted = convert(value, quantity.unit, 'mm')
+  return converted.ok && converted.value > WIDEST
+}
+
 const doubt = (mark: Mark): string | undefined => {
   const { quantity } = mark
   if (quantity === undefined) return undefined
-  const wrong = crossed(quantity) ?? strayed(mark)
+  const wrong =
+    crossed(quantity) ?? strayed(mark) ?? (isTooWide(mark) ? `more than ${WIDEST} mm can hardly be meant` : undefined)
   return wrong === undefined ? checkPlausible(quantity, `${mark.text} ${mark.reference ?? ''}`)?.text : `${wrong}.`
 }
 

@@ -6,7 +6,7 @@ import { sample } from '../sample'
 const FEEL =
   /\b(?:snug|tight|firm\w*|nip\w*|good and|just (?:touch\w*|right)|not too|bit|little|some|enough|about|roughly|finger|hand|moderate|light\w*|gentl\w*|well|properly|sufficient\w*|normal)\b/i
 const MEASURED =
-  /\b(?:mark|line|dot|between|sight glass|flush|level with|bottom of|top of|full|same|equal|on the|in line|paper|turn)\b/i
+  /\b(?:mark|line|dot|between|sight glass|flush|level with|bottom of|top of|full|same|equal|on the|in line|paper|turn|no (?:gap|play|movement|slack|light)|without (?:gap|play)|one hand|two fingers|contact)\b/i
 
 /** "Snug" is a feeling. */
 export const specVague: Rule = {

@@ -59,6 +59,10 @@ const PARTS: ReadonlySet<string> = new Set([...PART_HEADS].map(stemOf))
 /** Tools made for one part, which their name says: a bearing puller. */
 const FOR_ONE = /^(?:puller|extractor|compressor|remover|installer|separator|splitter|breaker|tool|spreader)$/
 
+/** A vacuum cleaner is in use where something is vacuumed, a grease gun where something is greased. */
+const isInVerb = (tool: string, stems: ReadonlyMap<string, number>): boolean =>
+  listedThing(tool).rest.some(word => verbOf(word) !== undefined && stems.has(stemOf(word)))
+
 /** Whether a tool is made for a part that the sheet never mentions. */
 const isForAnother = (tool: string, stems: ReadonlyMap<string, number>): boolean => {
   const { head, rest } = listedThing(tool)
@@ -94,7 +98,7 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   const materials = sheet.materials.filter(mark => !AT_HAND.test(mark.text) && unnamed(mark)).map(finding)
   const tools = sheet.tools.flatMap((mark): Found[] => {
     const last = stemOf(listedThing(mark.text).head)
-    if (last === '' || stems.has(last)) return []
+    if (last === '' || stems.has(last) || isInVerb(mark.text, stems)) return []
     if (sentences.length > 0) return told.has(last) ? [] : [finding(mark)]
     if (isForAnother(mark.text, stems)) return [finding(mark)]
     const uses = USES.filter(([tool]) => tool.test(mark.text))

@@ -11,10 +11,15 @@ const KNOWN = new Set(
     ' ',
   ),
 )
+/** Names of switch positions and of what a display shows: "set the selector to AUTO". */
+const POSITION =
+  /\b(?:to|at|in|on|shows?|reads?|says?|marked|position|labell?ed|button|key|switch|press|select|choose)\s+["“'‘]?[A-Z]{2,8}["”'’]?(?=[\s.,;:)]|$)|\b[A-Z]{2,8}(?= (?:position|button|key|mode|lamp|light|setting|mark)\b)/g
 const SHORT = /(?<![\p{L}\p{N}.-])[A-Z]{2,5}s?(?![\p{L}\p{N}-])/gu
 
 const shortIn = onceForText((text: string): readonly string[] =>
-  (text === text.toUpperCase() ? [] : (text.match(SHORT) ?? [])).filter(short => !KNOWN.has(short.replace(/s$/, ''))),
+  (text === text.toUpperCase() ? [] : (text.replaceAll(POSITION, ' ').match(SHORT) ?? [])).filter(
+    short => !KNOWN.has(short.replace(/s$/, '')),
+  ),
 )
 
 const shortsIn = inSteps(({ mark, checks }) =>
