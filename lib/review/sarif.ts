@@ -9,6 +9,13 @@ const LEVELS: Readonly<Record<FindingLevel, 'error' | 'warning' | 'note'>> = {
   consider: 'note',
 }
 
+/** A path as a relative reference of RFC 3986: separators forward, blanks and signs escaped. */
+const toReference = (path: string): string => {
+  if (/^[a-z][a-z\d+.-]+:/i.test(path)) return encodeURI(path)
+  const forward = path.replaceAll('\\', '/').replace(/^[a-z]:\//i, drive => `file:///${drive}`)
+  return encodeURI(forward).replaceAll(/[#?[\]]/g, encodeURIComponent)
+}
+
 /** Where a place lies in the project file, for the logical location. */
 const pathOf = ({ place }: Finding, project: Project): string => {
   switch (place.at) {
@@ -38,7 +45,7 @@ const resultOf = (finding: Finding, project: Project, uri: string) => {
     message: { text: finding.message },
     locations: [
       {
-        physicalLocation: { artifactLocation: { uri } },
+        physicalLocation: { artifactLocation: { uri: toReference(uri) } },
         logicalLocations: [
           { fullyQualifiedName: path, ...(finding.place.at === 'mark' ? { name: finding.place.mark } : {}) },
         ],
@@ -52,7 +59,7 @@ const resultOf = (finding: Finding, project: Project, uri: string) => {
 /**
  * Findings as a SARIF log, for tools that gather such results.
  *
- * @param uri of the project file, relative or absolute
+ * @param uri of the project file, relative or absolute, or its path; escaped as a reference where it is none yet
  * @returns a SARIF 2.1.0 log with one run; stop is error, fix warning, consider note; waived findings are suppressed
  * @source OASIS SARIF 2.1.0
  */
