@@ -47,6 +47,7 @@ export const KEY_GROUPS: readonly { readonly title: string; readonly keys: reado
       keys: [
         ['F, Shift + F', 'next and previous finding'],
         ['X', 'do the remedy of the chosen finding'],
+        ['V', 'let the chosen finding stand: write why'],
         ['Ctrl + Z', 'undo'],
         ['Ctrl + Shift + Z', 'redo'],
         ['Ctrl + S', 'save to a project file'],
@@ -73,6 +74,7 @@ export type KeyCommand =
         | 'back'
         | 'forward'
         | 'remedy'
+        | 'let-stand'
         | 'undo'
         | 'redo'
         | 'save-file'
@@ -120,6 +122,7 @@ const SINGLE: Readonly<Record<string, KeyCommand>> = {
   j: { do: 'back' },
   l: { do: 'forward' },
   x: { do: 'remedy' },
+  v: { do: 'let-stand' },
   i: { do: 'edge-at-playhead', side: 'start' },
   o: { do: 'edge-at-playhead', side: 'end' },
 }

@@ -14,6 +14,13 @@ const doRemedy = ({ chosenFinding, session, tell }: BenchNow) => {
   tell(`Done: ${chosenFinding.remedy.label}. F goes to the next finding.`)
 }
 
+/** Opens the reason of the chosen finding, in the margin it stands in. */
+const letStand = ({ chosenFinding, tell }: BenchNow) => {
+  if (chosenFinding === undefined) return tell('Choose a finding first: F goes to the next one.')
+  if (chosenFinding.waived !== undefined) return tell('That finding is let stand already.')
+  document.querySelector<HTMLElement>('[data-chosen="true"] [data-let-stand]')?.click()
+}
+
 const onFootage = ({ controller, playhead, tell }: BenchNow, asked: 'toggle' | 'back' | 'forward') => {
   const footage = controller.current
   if (footage === null) return tell('There is no footage to play.')
@@ -57,6 +64,8 @@ const run = (now: BenchNow, command: KeyCommand, id = now.chosen) => {
       return onFootage(now, command.do)
     case 'remedy':
       return doRemedy(now)
+    case 'let-stand':
+      return letStand(now)
     case 'let-go':
       now.setWords(undefined)
       now.choose(undefined)

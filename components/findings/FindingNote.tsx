@@ -70,9 +70,9 @@ export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
           </KeyButton>
         )}
         {!isWaiving && (
-          <Button look="quiet" onClick={() => setWaiving(true)}>
+          <KeyButton look="quiet" keys={isChosen ? 'V' : ''} data-let-stand onClick={() => setWaiving(true)}>
             Let it stand…
-          </Button>
+          </KeyButton>
         )}
       </div>
       {isWaiving && (

@@ -120,15 +120,16 @@ const RESULTS: ReadonlyMap<string, string> = new Map([
   ['closed', 'close'],
   ['shut', 'close'],
 ])
-const REACHES = new Set(
-  'it they is are comes come runs run feels feel sits sit fully completely quite just hand'.split(' '),
-)
+const BECOMES = new Set('is are comes come feels feel sits sit runs run stays gets'.split(' '))
 
+/** "… until the belt is tight": the word after the verb of state, adverbs passed over. */
 const resultOf = (rest: readonly string[]): string | undefined => {
-  const at = rest.findIndex(token => token === 'until' || token === 'till')
-  const word = at < 0 ? undefined : rest.slice(at + 1).find(token => !REACHES.has(token))
+  const from = rest.findIndex(token => token === 'until' || token === 'till')
+  const at = from < 0 ? -1 : rest.findIndex((token, i) => i > from && BECOMES.has(token))
+  const word = at < 0 ? undefined : rest.slice(at + 1).find(token => !ADVERBS.has(token) && !isAdverb(token))
   return word === undefined ? undefined : RESULTS.get(word)
 }
+const ADVERBS = new Set(['quite', 'just', 'hand', 'well', 'again'])
 
 const purposeOf = ({ verb, rest }: Clause): string | undefined => {
   if (!TURNS.has(verb)) return undefined

@@ -57,7 +57,7 @@ const SERIOUS =
 export const isSerious = (text: string): boolean => DEATH.test(text) || SERIOUS.test(text)
 
 const PEOPLE =
-  /\b(?:you|your|fingers?|hands?|skin|eyes?|people|person|someone|anybody|burns? (?:skin|you|badly)|injur\w*|lungs?|hearing|shock|cuts?|scald\w*|crush\w*|poison\w*|face|feet|foot|child\w*)\b/i
+  /\b(?:you|your|fingers?|hands?|skin|eyes?|people|person|someone|anybody|burns? (?:skin|you|badly)|injur\w*|lungs?|hearing|shock|cuts?|scald\w*|crush\w*|poison\w*|face|feet|foot|toes?|bones?|ribs?|back|limbs?|arms?|legs?|hearing|clothing|hair|child\w*)\b/i
 
 /** @returns whether the harm spoken of is to people, not only to things. */
 export const harmsPeople = (text: string): boolean => isSerious(text) || (INJURY.test(text) && PEOPLE.test(text))

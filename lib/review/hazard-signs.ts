@@ -6,6 +6,7 @@ import { onceForText } from './memo'
 type Signs = {
   readonly signals?: RegExp
   readonly known?: RegExp
+  readonly hints?: RegExp
   /** What in the same text shows that it is something else. */
   readonly not?: RegExp
   /** Replaces the lexicon's `known` where that takes too much for a word about it. */
@@ -26,6 +27,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     known: /\bcompressed air\b|\bthrow\w*\b|\bsquirt\w*\b/i,
   },
   'hot-surface': {
+    hints: /\b(?:wait|leave|allow)\w*\b[^.;]*\b(?:cold|cool(?:s|ed|ing)?)\b/i,
     signals:
       /\b(?:open|undo|unscrew|remove|take off|drain|touch|pull)\w*\b[^.;]*\b(?:expansion tank|header tank|radiator|steam|boiler|portafilter|fryer|hot ?plate|kettle|autoclave)\b/i,
     known: /\bwarm\b|\bboil\w*\b/i,
@@ -47,7 +49,11 @@ const MORE: Readonly<Record<string, Signs>> = {
     known:
       /\bthrow\w* (?:the |a |up |out )?(?:\w+ )?(?:chips?|debris|boards?|splinters?|swarf|work|grit|sparks?|wood)\b/i,
   },
-  'rotating-parts': { known: /\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i },
+  'rotating-parts': {
+    signals:
+      /\b(?:run|cycle|start|jog|operate)\w*\b[^.;]*\b(?:doors?|gate|barrier|shutter|robot|carriage|conveyor)\b|\blet\b[^.;]*\b(?:doors?|gate|barrier|shutter|conveyor|robot)\b[^.;]*\b(?:run|cycle|move|travel)\b/i,
+    known: /\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i,
+  },
   chemical: {
     signals:
       /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
@@ -84,7 +90,10 @@ export const hazardsIn = onceForText((text: string): readonly Hazard[] => {
 
 /** @returns those it hints at. */
 export const hintsIn = onceForText((text: string): readonly Hazard[] =>
-  HAZARDS.filter(({ id, hints }) => hints?.test(text) === true && MORE[id]?.noHint?.test(text) !== true),
+  HAZARDS.filter(
+    ({ id, hints }) =>
+      (hints?.test(text) === true || MORE[id]?.hints?.test(text) === true) && MORE[id]?.noHint?.test(text) !== true,
+  ),
 )
 
 /** @returns ids of the hazards that a caution's words speak of. */

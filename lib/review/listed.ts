@@ -10,7 +10,7 @@ const SIZES = new Set(
 /** Where the name of a listed thing ends: "Socket set (metric)", "Pan for the oil". */
 const ASIDE = /\s*[(;[/]|\s(?:for|to|with|from|of at least|as|at least|or similar)\s/i
 
-const isNaming = (token: string): boolean => /^[a-z]/.test(token) && !SIZES.has(token)
+const isNaming = (token: string): boolean => /^[a-z][a-z'-]*$/.test(token) && !SIZES.has(token)
 
 /**
  * @returns the thing that an entry of a list names: what stands before the first comma or bracket, sizes left out, words after

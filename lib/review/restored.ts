@@ -145,7 +145,7 @@ export const redoneBy = onceFor(
 
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
-  const { thing, undone } = open
+  const { thing, undone, step } = open
   if (!redoneBy(action).has(undone)) return false
   const { acts, things, verb, rest } = action
   if (undone === 'added' && (verb === 'unplug' || (acts.has('remove') && things.some(({ head }) => WEDGES.has(head)))))
@@ -170,6 +170,11 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
       )
     case 'closed':
       return isSomeOf(open, action, stems) || things.some(({ head }) => FLOWS.has(head))
+    case 'disconnected':
+      // What is unplugged does not come back by being started.
+      return (
+        !((verb === 'start' || verb === 'restart') && /\b(?:un)?plug/i.test(step.text)) && isSomeOf(open, action, stems)
+      )
     case 'drained':
       return !things.some(other => isOtherFluid(other, thing))
     default:

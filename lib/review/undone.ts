@@ -45,7 +45,7 @@ const PULLED = oneOf('plug fuse connector boot cap pin lead wire cable hose cart
 const LOCKS = oneOf('lock padlock tag lockout hasp')
 const HANGS = oneOf('hang fit fix put apply attach place fasten clip snap add set')
 /** What cuts the power when a machine is switched off at it. */
-const MAINS = oneOf('isolator breaker mains wall')
+const MAINS = oneOf('isolator breaker mains wall switch')
 /** A mains plug is unplugged, not taken off. */
 const CORDS = oneOf('mains power machine wall')
 const SOCKETS = oneOf('socket outlet wall receptacle')

@@ -10,7 +10,7 @@ import type { Subject } from '../subject'
 /** Wordings beyond the lexicon's own. General knowledge, no source. */
 const MORE: Readonly<Record<string, RegExp>> = {
   'mains-wiring':
-    /\b(?:connect|wire|rewire|terminate|land|join|swap|move)\w*\b[^.;]*\b(?:phases?|motor terminal box|live (?:and|conductor|wire|terminal)|switchgear|transfer switch|fused spur|mains terminals?)\b/i,
+    /\b(?:(?:re)?connect|(?:re)?wire|terminate|land|join|swap|move)\w*\b[^.;]*\b(?:phases?|motor terminal box|live (?:and|conductor|wire|terminal)|switchgear|transfer switch|fused spur|mains terminals?)\b/i,
   'lifting-gear':
     /\b(?:replace|shorten|weld|repair|re-?rate|join)\w*\b[^.;]*\b(?:slings?|shackles?|lift(?:ing)? chains?|mast chains?|fork arms?)\b/i,
 }

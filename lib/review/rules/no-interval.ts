@@ -4,7 +4,7 @@ import { sample } from '../sample'
 import type { Subject } from '../subject'
 
 const MAINTENANCE =
-  /\b(?:servic(?:e|ing)|maintenance|oil change|lubricat\w*|greasing|filter change|chang\w+ [^.]*\b(?:oil|filters?|fluid|coolant)\b|inspection|descal\w*|sharpening|tune-?up)\b/i
+  /\b(?:servic(?:e|ing)|maintenance|oil change|lubricat\w*|greasing|filter change|chang\w+ [^.]*\b(?:oil|filters?|fluid|coolant)\b|inspection|descal\w*|cleaning|flushing|calibrati\w*|greas\w*|sharpening|tune-?up)\b/i
 const WHEN =
   /\b(?:interval|every\s+(?:\d|one|two|three|four|five|six|other|week|month|year|season|spring|autumn|fall|day|shift|hundred|winter|summer)|(?:once|twice) (?:a|per)|each (?:year|season|month|week|spring|autumn)|monthly|weekly|daily|yearly|annual\w*|whichever comes first|due (?:again|in|at)|next (?:service|change|due)|again (?:after|in)|when it is due|hours on)\b/i
 

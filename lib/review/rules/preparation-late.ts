@@ -9,9 +9,19 @@ import { sample } from '../sample'
 import type { Subject } from '../subject'
 import { stemSet } from '../words'
 
+/** What else needs a preparation, beyond the table. Common practice, no source. */
+const NEEDS: Readonly<Record<string, RegExp>> = {
+  chock:
+    /\b(?:raise|lift|jack)\w*\b[^.;]*\b(?:axle|truck|lorry|van|bus|trailer|caravan|tractor|forklift|wheel|corner|vehicle|side)\b/i,
+}
+
 const reads = onceForText((text: string) => ({
   prepares: new Set(PREPARATIONS.filter(({ prepares, not }) => prepares.test(text) && not?.test(text) !== true)),
-  needs: new Set(PREPARATIONS.filter(({ needs, not }) => needs.test(text) && not?.test(text) !== true)),
+  needs: new Set(
+    PREPARATIONS.filter(
+      ({ id, needs, not }) => (needs.test(text) || NEEDS[id]?.test(text) === true) && not?.test(text) !== true,
+    ),
+  ),
 }))
 
 /** A step that says itself what it comes before is not judged by the table. */

@@ -19,6 +19,9 @@ const WITH = new Set(['with', 'using'])
 const ENDS =
   /^(?:[.,;:()!?]|and|or|to|on|in|at|until|from|of|into|for|set|by|while|if|so|then|through|under|over|as|its|their|that|which|against|across|between|before|after|when|once)$/
 
+/** A gauge with a word before it measures; alone it may be one of the machine's own. */
+const isGauge = (name: readonly string[]): boolean => name.length > 1 && /^gauges?$/.test(name.at(-1) ?? '')
+
 /** Tools a step names: after "with" or "using" any, elsewhere only what is nothing but a tool. */
 const toolsIn = onceForText((text: string): readonly string[] => {
   const tokens = tokensOf(text)
@@ -36,7 +39,9 @@ const toolsIn = onceForText((text: string): readonly string[] => {
       const [last = '', before = ''] = [singular(name.at(-1) ?? ''), singular(name.at(-2) ?? '')]
       if (
         HEADS.has(`${before} ${last}`) ||
-        (HEADS.has(last) && (name.length > 1 || !WEAK.has(last)) && !(PARTS.has(last) && WEAK.has(last)))
+        (HEADS.has(last) &&
+          (name.length > 1 || !WEAK.has(last)) &&
+          !(PARTS.has(last) && WEAK.has(last) && !isGauge(name)))
       )
         found.push(name.join(' '))
     }
