@@ -13,6 +13,8 @@ const faults = async (page: Page) => {
 for (const scheme of ['light', 'dark'] as const)
   for (const width of [1440, 800])
     test(`every screen is clean for axe, ${scheme}, ${width} px wide`, async ({ page }) => {
+      // Six looks by axe at whole screens: slow on a busy machine.
+      test.setTimeout(240_000)
       await page.emulateMedia({ colorScheme: scheme })
       await page.setViewportSize({ width, height: 900 })
       await page.goto('/')
