@@ -2,26 +2,21 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
 import type { Remedy } from './rule'
 
-/** @returns a remedy that adds a step after step `number` (0 for the front), taking the time of `near`. */
-export const addStep = (id: string, text: string, number: number, near: Mark): Remedy => ({
-  label: `Add "${text}" as step ${number + 1}`,
-  edits: [
-    {
-      do: 'add-marks',
-      marks: [
-        {
-          id: `step-${id}-${near.id}`,
-          kind: 'step',
-          start: near.start,
-          end: near.end,
-          text,
-          said: '',
-          place: number + 0.5,
-        },
-      ],
-    },
-  ],
-})
+/**
+ * @returns a remedy that adds a step after step `number` (0 for the front), taking the time of `near`. It is added and then moved
+ *   to its number: the steps of a file may have no places yet.
+ */
+export const addStep = (id: string, text: string, number: number, near: Mark): Remedy => {
+  const { start, end } = near
+  const step: Mark = { id: `step-${id}-${near.id}`, kind: 'step', start, end, text, said: '' }
+  return {
+    label: `Add "${text}" as step ${number + 1}`,
+    edits: [
+      { do: 'add-marks', marks: [step] },
+      { do: 'move-step', id: step.id, place: number + 1 },
+    ],
+  }
+}
 
 /** @returns a remedy that moves a step to the given number. */
 export const moveStep = (step: Mark, number: number): Remedy => ({

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { applyEdit } from '@/lib/procedure/edit'
+import { applyEdit, stepsInOrder } from '@/lib/procedure/edit'
 import { KINDS } from '@/lib/procedure/kinds'
 import { formatProject, parseProject } from '@/lib/procedure/project-file'
 import { toReport } from '@/lib/review/report'
@@ -101,6 +101,23 @@ describe('remedies', () => {
       }
     },
   )
+})
+
+test('[R6] a step that a remedy adds stands where the remedy says, with and without places in the file', () => {
+  for (const isPlaced of [true, false]) {
+    const marks = spoilt.marks.map(({ place, ...mark }) =>
+      isPlaced && place !== undefined ? { ...mark, place } : mark,
+    )
+    const project = { ...spoilt, marks }
+    const finding = reviewProject(project).find(({ rule }) => rule === 'not-refitted')
+    const mended = (finding?.remedy?.edits ?? []).reduce(applyEdit, project)
+    expect(stepsInOrder(mended.marks).map(({ text }) => text)).toEqual([
+      'Take off the belt guard',
+      'Tighten the cover screws',
+      'Refit the belt guard',
+      'Run the machine and listen',
+    ])
+  }
 })
 
 describe('the shop’s own levels', () => {
