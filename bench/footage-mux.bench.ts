@@ -4,13 +4,13 @@ import { mkdtemp, open, readFile, rm, stat, truncate, writeFile } from 'node:fs/
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Writable } from 'node:stream'
+import { FileBlob } from '@/lib/cli/file-blob'
 import { childrenOf } from '@/lib/footage/boxes'
 import { copyStream } from '@/lib/footage/copy-stream'
 import { layOut, type MuxTexts } from '@/lib/footage/lay-out'
 import { readMovie } from '@/lib/footage/movie'
 import { type Muxed, muxTexts } from '@/lib/footage/mux'
 import { footagePage } from '../tests/lib/footage/browser'
-import { FileBlob } from './file-blob'
 import type { Bench, BenchRow } from './row'
 
 /** Size of the footage, bytes. */

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { Alignment } from '@/lib/footage/align'
 import { alignFootage } from '@/lib/footage/align-footage'
+import { hintsOf } from '@/lib/footage/hints'
 import type { OpenFootage } from '@/lib/footage/open'
 import type { Edit } from '@/lib/procedure/edit'
 import { formatProblem } from '@/lib/procedure/problem'
@@ -80,7 +81,11 @@ export const AlignSection = (props: Props) => {
     try {
       const texts = sentences.map(sentence => sentence.text)
       const onProgress = (share: number, left: number | undefined) => setState({ is: 'running', share, left })
-      const found = await alignFootage(opened, texts, speech, { signal: abort.signal, onProgress })
+      const found = await alignFootage(opened, texts, speech, {
+        signal: abort.signal,
+        hints: hintsOf(transcript, sentences),
+        onProgress,
+      })
       if (found.ok) setState({ is: 'done', alignment: found.value, sentences })
       else setState({ is: 'failed', why: found.problems.map(formatProblem).join(' ') })
     } catch (error) {

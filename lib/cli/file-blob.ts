@@ -1,5 +1,8 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs'
 
+/** Bytes a stream reads at once. */
+const PORTION = 1 << 18
+
 /** A file as a Blob of any size: openAsBlob of Node 20 counts bytes modulo 4 GB (measured). Close it when done. */
 export class FileBlob extends Blob {
   readonly #fd: number
@@ -31,6 +34,22 @@ export class FileBlob extends Blob {
     for (let at = 0, read = 1; at < bytes.length && read > 0; at += read)
       read = readSync(this.#fd, bytes, at, bytes.length - at, this.#from + at)
     return bytes.buffer
+  }
+
+  override stream(): ReturnType<Blob['stream']> {
+    let at = 0
+    return new ReadableStream<Uint8Array<ArrayBuffer>>({
+      pull: async controller => {
+        const part = await this.slice(at, at + PORTION).arrayBuffer()
+        at += part.byteLength
+        if (part.byteLength > 0) controller.enqueue(new Uint8Array(part))
+        if (at >= this.#size) controller.close()
+      },
+    })
+  }
+
+  override async text(): Promise<string> {
+    return new TextDecoder().decode(await this.arrayBuffer())
   }
 
   close(): void {

@@ -1,11 +1,11 @@
 import { spawn } from 'node:child_process'
-import { openAsBlob } from 'node:fs'
 import { access } from 'node:fs/promises'
 import type { Hear } from '@/lib/footage/align'
 import { openFootage } from '@/lib/footage/open'
 import { soundPieces } from '@/lib/footage/sound'
 import { VOICE_RATE, voiceStream } from '@/lib/footage/voice-stream'
 import { formatProblem, TellwrightError } from '@/lib/procedure/problem'
+import { FileBlob } from './file-blob'
 
 /** Sound as speech is heard: 16 kHz mono, 16 bit. An hour takes 115 MB. */
 export type VoiceSound = { readonly samples: Int16Array; readonly hear: Hear }
@@ -52,7 +52,8 @@ const byFfmpeg = (path: string): Promise<VoiceSound | undefined> =>
   })
 
 const byOurselves = async (path: string): Promise<VoiceSound> => {
-  const opened = await openFootage(await openAsBlob(path), path)
+  const file = FileBlob.open(path)
+  const opened = await openFootage(file, path)
   if (!opened.ok) throw new TellwrightError('cannot-decode', opened.problems.map(formatProblem).join('\n'))
   const track = (await opened.value.input?.getPrimaryAudioTrack()) ?? null
   if (track === null || opened.value.ways.sound !== 'browser')
@@ -68,6 +69,7 @@ const byOurselves = async (path: string): Promise<VoiceSound> => {
   for await (const piece of soundPieces(track)) stream.push(piece)
   stream.end()
   opened.value.close()
+  file.close()
   return soundOf(chunks)
 }
 

@@ -1,12 +1,13 @@
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
-import type { Alignment } from './align'
+import type { Alignment, AlignOptions } from './align'
 import type { FromAligner, ToAligner } from './align-messages'
 import { decodingFor } from './decode-here'
 import type { OpenFootage } from './open'
 
 export type AlignFootageOptions = {
   readonly signal?: AbortSignal
+  readonly hints?: AlignOptions['hints']
   /** @param share 0 to 1; @param left seconds of waiting left, undefined while it can't be told */
   readonly onProgress?: (share: number, left: number | undefined) => void
 }
@@ -23,7 +24,7 @@ export const alignFootage = async (
   footage: OpenFootage,
   texts: readonly string[],
   speech: readonly Span[],
-  { signal, onProgress }: AlignFootageOptions = {},
+  { signal, hints, onProgress }: AlignFootageOptions = {},
 ): Promise<Result<Alignment>> => {
   const place = { file: footage.name }
   const refuse = (code: string, message: string) => refusal({ code, message, place })
@@ -58,7 +59,7 @@ export const alignFootage = async (
       }
       const { file, seconds, ways } = footage
       const { origin } = location
-      const message: ToAligner = { say: 'align', file, seconds, way: ways.sound, texts, speech, origin }
+      const message: ToAligner = { say: 'align', file, seconds, way: ways.sound, texts, speech, hints, origin }
       worker.postMessage(message)
     })
   } finally {

@@ -1,5 +1,5 @@
 import type { Span } from '@/lib/procedure/time'
-import type { Alignment } from './align'
+import type { Alignment, AlignOptions } from './align'
 import type { AskDecode, AskSound, Decoded } from './decode-messages'
 import type { Way } from './open'
 
@@ -12,6 +12,7 @@ export type ToAligner =
       readonly way: Way
       readonly texts: readonly string[]
       readonly speech: readonly Span[]
+      readonly hints: AlignOptions['hints']
       readonly origin: string
     }
   | Decoded

@@ -34,6 +34,22 @@ export const joinSpeech = (speech: readonly Span[]): Span[] =>
 
 type HeardPhones = { readonly times: readonly number[]; readonly stretches: readonly Stretch[] }
 
+/** Cuts stretches where speech beyond the text begins and ends. */
+export const splitStretches = ({ times, stretches }: HeardPhones, asides: Uint8Array): Stretch[] =>
+  stretches.flatMap(stretch => {
+    const parts: { start: number; end: number; first: number; last: number }[] = []
+    for (let i = stretch.first; i < stretch.last; i++) {
+      const open = parts.at(-1)
+      if (open !== undefined && asides[i] === asides[open.first]) open.last = i + 1
+      else {
+        const start = open === undefined ? stretch.start : (times[i] ?? stretch.start)
+        if (open !== undefined) open.end = start
+        parts.push({ start, end: stretch.end, first: i, last: i + 1 })
+      }
+    }
+    return parts
+  })
+
 /** @returns index of the stretch that a heard phone lies in */
 const stretchOf = (stretches: readonly Stretch[], phone: number): number => {
   let [low, high] = [0, stretches.length - 1]
@@ -78,7 +94,7 @@ export const piecesOf = (
   lines: readonly Line[],
   begins: readonly number[],
   matches: Int32Array,
-  { stretches }: HeardPhones,
+  stretches: readonly Stretch[],
 ): Piece[] => {
   const pieces: { lines: Line[]; first: number; last: number }[] = []
   for (const line of lines) {

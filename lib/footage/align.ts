@@ -1,7 +1,10 @@
 import type { Span } from '@/lib/procedure/time'
-import { joinSpeech, type Line, piecesOf, type Stretch } from './align-pieces'
-import { matchPhones, type Sequence } from './match'
+import { joinSpeech, type Line, piecesOf, type Stretch, splitStretches } from './align-pieces'
+import type { Sequence } from './grid'
+import { voiceLevels } from './levels'
+import { type Bounds, matchPhones } from './match'
 import { onsetIn } from './onset'
+import type { Path } from './path'
 import { PHONES, type Recogniser } from './recogniser'
 import { sayWord } from './spell'
 
@@ -29,6 +32,8 @@ export type Alignment = {
 export type Hear = (from: number, to: number) => Promise<Float32Array> | Float32Array
 
 export type AlignOptions = {
+  /** Roughly when each line is said, where that is known; see hints.ts. */
+  readonly hints?: readonly (Span | undefined)[] | undefined
   readonly signal?: AbortSignal
   /** @param share 0 to 1 */
   readonly onProgress?: (share: number) => void
@@ -36,6 +41,12 @@ export type AlignOptions = {
 
 /** Share of the work that hearing phones is; the rest is timing words. */
 const FIRST_PASS = 0.55
+
+/** How far off a hint may be, seconds. */
+const SLACK = 15
+
+/** Least share of the lines that must be found where the hints say; else the hints are no good. */
+const HINTED = 0.6
 
 /** Silence left around what the recogniser hears, seconds. */
 const AROUND = 0.15
@@ -45,7 +56,12 @@ const NOTABLE = 0.6
 
 const index = (phone: string): number => Math.max(0, PHONES.indexOf(phone))
 
-type Heard = { readonly sequence: Sequence; readonly times: readonly number[]; readonly stretches: readonly Stretch[] }
+type Heard = {
+  readonly sequence: Sequence
+  readonly times: readonly number[]
+  readonly stretches: readonly Stretch[]
+  readonly levels: ReturnType<typeof voiceLevels>
+}
 
 const hearAll = async (
   hear: Hear,
@@ -57,11 +73,14 @@ const hearAll = async (
   const times: number[] = []
   const begins = [0]
   const stretches: Stretch[] = []
+  const levels = voiceLevels()
   const total = speech.at(-1)?.end ?? 1
   for (const span of joinSpeech(speech)) {
     signal?.throwIfAborted()
     const from = Math.max(0, span.start - AROUND)
-    const heard = recogniser.hearPhones(await hear(from, span.end + AROUND))
+    const sound = await hear(from, span.end + AROUND)
+    levels.push(from, sound)
+    const heard = recogniser.hearPhones(sound)
     const first = phones.length
     for (const { phone, start } of heard) {
       phones.push(index(phone))
@@ -75,7 +94,35 @@ const hearAll = async (
     // Lets messages through (stop) between two calls that block.
     await new Promise(resolve => setTimeout(resolve))
   }
-  return { sequence: { phones: Uint8Array.from(phones), begins }, times, stretches }
+  return { sequence: { phones: Uint8Array.from(phones), begins }, times, stretches, levels }
+}
+
+/** @returns index of the first time at or after a moment */
+const firstAt = (times: readonly number[], at: number): number => {
+  let [low, high] = [0, times.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((times[middle] ?? 0) < at) low = middle + 1
+    else high = middle
+  }
+  return low
+}
+
+/** Matches text and talk, near the hints where there are some that hold. */
+const matchLines = (written: Sequence, { sequence, times }: Heard, hints: AlignOptions['hints']): Path => {
+  if (hints?.some(hint => hint !== undefined)) {
+    const bounds = written.begins.slice(1).map((_, line): Bounds => {
+      const { start = 0, end = Number.POSITIVE_INFINITY } = hints[line] ?? {}
+      return { from: firstAt(times, start - SLACK), to: firstAt(times, end + SLACK) }
+    })
+    const path = matchPhones(written, sequence, bounds)
+    const isFound = (begin: number, line: number) =>
+      path.matches.subarray(begin, written.begins[line + 1]).some(match => match >= 0)
+    const lines = written.begins.slice(0, -1).filter((begin, line) => begin < (written.begins[line + 1] ?? 0))
+    const found = written.begins.slice(0, -1).filter(isFound)
+    if (found.length >= HINTED * lines.length) return path
+  }
+  return matchPhones(written, sequence)
 }
 
 /**
@@ -110,8 +157,8 @@ export const align = async (
     begins.push(phones.length)
   }
   const heard = await hearAll(hear, speech, recogniser, options)
-  const matches = matchPhones({ phones: Uint8Array.from(phones), begins }, heard.sequence)
-  const pieces = piecesOf(lines, begins, matches, heard)
+  const { matches, asides } = matchLines({ phones: Uint8Array.from(phones), begins }, heard, options.hints)
+  const pieces = piecesOf(lines, begins, matches, splitStretches(heard, asides))
 
   const words: AlignedWord[] = []
   for (const [done, piece] of pieces.entries()) {
@@ -133,7 +180,11 @@ export const align = async (
     onProgress?.(FIRST_PASS + ((1 - FIRST_PASS) * (done + 1)) / pieces.length)
     await new Promise(resolve => setTimeout(resolve))
   }
-  return { lines: timeLines(lines, words), words, unwritten: findUnwritten(speech, words) }
+  return {
+    lines: timeLines(lines, words),
+    words,
+    unwritten: findUnwritten(speech, words).filter(heard.levels.judge(words)),
+  }
 }
 
 const timeLines = (lines: readonly Line[], words: readonly AlignedWord[]): AlignedLine[] => {

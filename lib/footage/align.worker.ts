@@ -16,6 +16,7 @@ const run = async ({
   way,
   texts,
   speech,
+  hints,
   origin,
 }: Extract<ToAligner, { say: 'align' }>): Promise<void> => {
   const input = new Input({ source: new BlobSource(file), formats: ALL_FORMATS })
@@ -25,6 +26,7 @@ const run = async ({
   const pieces = (from: number) =>
     way === 'ffmpeg' ? soundByFfmpeg(seconds, from) : soundPieces(track, { decodeWhole, from })
   const alignment = await align(texts, speech, hearFrom(pieces), recogniser, {
+    hints,
     onProgress: share => say({ say: 'done', share }),
   })
   say({ say: 'aligned', alignment })

@@ -1,147 +1,140 @@
+import type { Band, Sequence } from './grid'
+import { findPath, type Path } from './path'
+import { NAT, phoneScores } from './phone-scores'
 import { PHONES } from './recogniser'
 
-/** Phones that are easily taken for each other. Textbook classes of articulation. */
-const CLASSES: readonly (readonly string[])[] = [
-  ['P', 'B', 'T', 'D', 'K', 'G'],
-  ['F', 'V', 'TH', 'DH', 'S', 'Z', 'SH', 'ZH', 'HH', 'CH', 'JH'],
-  ['M', 'N', 'NG'],
-  ['L', 'R', 'W', 'Y', 'ER', 'UW', 'UH', 'OW'],
-  ['IY', 'IH', 'EY', 'EH', 'AE', 'Y', 'AY'],
-  ['AH', 'UH', 'AA', 'AO', 'OW', 'AW', 'ER', 'OY', 'AE', 'EH', 'IH'],
-]
+/** Half the band looked at around a path found before, phones: about 40 seconds of talk. */
+const HALF = 400
 
-/** Points for the same phone, a similar one, another one; and for a phone on one side alone. Tuned on synthesised talk. */
-const [SAME, LIKE, OTHER, GAP] = [8, 0, -7, -5]
-
-/** Points for leaving out a whole sentence or a whole stretch of speech: a fixed part and one for each phone of it. */
-const [SKIP, SKIP_EACH] = [-10, -1]
-
-const SCORES = Int8Array.from({ length: PHONES.length ** 2 }, (_, i) => {
-  const [a, b] = [PHONES[Math.floor(i / PHONES.length)] ?? '', PHONES[i % PHONES.length] ?? '']
-  if (a === b) return SAME
-  return CLASSES.some(one => one.includes(a) && one.includes(b)) ? LIKE : OTHER
-})
-
-/** Half the band of heard phones looked at around the best place so far: about two and a half minutes of talk. */
-const HALF = 1500
-
-const NEVER = -1e9
-
-/** Ways into a cell. */
-const [BOTH, WRITTEN, HEARD, SENTENCE, STRETCH] = [1, 2, 3, 4, 5]
-
-/** Phones in order, as indices into PHONES, and where each sentence or stretch of speech begins (with the end last). */
-export type Sequence = { readonly phones: Uint8Array; readonly begins: readonly number[] }
+/** Cells looked at where nothing is known of the path: the whole grid of two hours, half an hour either way of five. */
+const CELLS = 8e9
 
 /**
- * Matches the phones of a text with the phones that were heard, in order. On either side single phones can be left out,
- * and, more cheaply, whole sentences (written, not said) and whole stretches of speech (said, not written): global
- * alignment in a band that follows the best score.
- *
- * @returns for each written phone the index of the heard one it was matched with; -1 for none. Memory: half a byte a cell,
- *   54 MB for an hour.
- * @source Needleman and Wunsch 1970, general method (from memory)
+ * Points a phone that leaving out costs, round by round: first the scores must be learned, from as much as there is;
+ * what to leave out is settled when they are.
  */
-export const matchPhones = (written: Sequence, heard: Sequence): Int32Array => {
+const RELUCTANCE = [60, 20, 0]
+
+/** Points of a phone missing on one side inside a sentence, for judging it. */
+const MISSING = -1.5 * NAT
+
+/** Least points a phone for a sentence to count as heard, as a share of the talk's middle one. Tuned on synthesised talks. */
+const HEARD = 0.32
+
+/** Phones that are not counted for that: a short sentence may be heard badly as a whole. */
+const FREE = 3
+
+/** No bounds but the number of cells. */
+const wideBand = (n: number, m: number): Band => {
+  const half = Math.max(3000, Math.floor(CELLS / (n + 1) / 2))
+  const middle = (row: number) => Math.round((row * m) / Math.max(1, n))
+  return {
+    left: Int32Array.from({ length: n + 1 }, (_, row) => (row === 0 ? 0 : Math.max(0, middle(row) - half))),
+    right: Int32Array.from({ length: n + 1 }, (_, row) => (row === n ? m : Math.min(m, middle(row) + half))),
+  }
+}
+
+/** Around a path; wide where it leaves something out. */
+const bandAround = ({ matches }: Path, m: number): Band => {
+  const n = matches.length
+  const [left, right] = [new Int32Array(n + 1), new Int32Array(n + 1)]
+  for (let row = 0, last = 0; row <= n; row++) {
+    left[row] = Math.max(0, last - HALF)
+    if ((matches[row] ?? -1) >= 0) last = (matches[row] ?? 0) + 1
+  }
+  for (let row = n, next = m; row >= 0; row--) {
+    right[row] = Math.min(m, next + HALF)
+    if ((matches[row - 1] ?? -1) >= 0) next = matches[row - 1] ?? 0
+  }
+  return { left, right }
+}
+
+/** What two bands have in common that hold the same path. */
+const overlap = (a: Band, b: Band): Band => ({
+  left: a.left.map((left, row) => Math.max(left, b.left[row] ?? 0)),
+  right: a.right.map((right, row) => Math.min(right, b.right[row] ?? 0)),
+})
+
+/** Heard phones [from, to] that a sentence's phones may be matched with. */
+export type Bounds = { readonly from: number; readonly to: number }
+
+/** The band that bounds by sentence leave; sentences without phones have none. */
+const bandWithin = (bounds: readonly Bounds[], begins: readonly number[], m: number): Band => {
+  const n = begins.at(-1) ?? 0
+  const [left, right] = [new Int32Array(n + 1).fill(m), new Int32Array(n + 1)]
+  for (const [k, { from, to }] of bounds.entries()) {
+    for (let row = begins[k] ?? 0; row <= (begins[k + 1] ?? 0); row++) {
+      left[row] = Math.min(left[row] ?? m, from)
+      right[row] = Math.max(right[row] ?? 0, to)
+    }
+  }
+  left[0] = 0
+  right[n] = m
+  for (let row = n - 1; row >= 0; row--) left[row] = Math.min(left[row] ?? 0, left[row + 1] ?? m)
+  for (let row = 1; row <= n; row++) right[row] = Math.max(right[row] ?? m, right[row - 1] ?? 0)
+  return { left, right }
+}
+
+/** @returns for each sentence on a path whether it fits its place much worse than the others fit theirs */
+const judge = (written: Sequence, heard: Sequence, scores: Int32Array, { matches, asides }: Path): boolean[] => {
+  const judged = written.begins.slice(1).map((end, k) => {
+    const begin = written.begins[k] ?? 0
+    let [sum, matched, first, last] = [0, 0, 0, -1]
+    for (let i = begin; i < end; i++) {
+      const match = matches[i] ?? -1
+      if (match < 0) continue
+      if (matched++ === 0) first = match
+      last = match
+      sum += scores[(written.phones[i] ?? 0) * PHONES.length + (heard.phones[match] ?? 0)] ?? 0
+    }
+    const apart = asides.subarray(first, last + 1).reduce((all, one) => all + one, 0)
+    const missing = end - begin - matched + (last + 1 - first - matched - apart)
+    return { length: end - begin, isMatched: matched > 0, sum: sum + MISSING * missing }
+  })
+  const shares = judged.flatMap(({ isMatched, sum, length }) => (isMatched ? [sum / length] : [])).sort((a, b) => a - b)
+  const middle = shares[shares.length >> 1] ?? 0
+  return judged.map(({ isMatched, sum, length }) => isMatched && sum < HEARD * middle * (length - FREE))
+}
+
+/** The text without some of its sentences. */
+const without = ({ phones, begins }: Sequence, isOut: readonly boolean[]) => {
+  const kept: number[] = []
+  const left = [0]
+  for (const [k, out] of isOut.entries()) {
+    for (let i = begins[k] ?? 0; !out && i < (begins[k + 1] ?? 0); i++) kept.push(i)
+    left.push(kept.length)
+  }
+  return { sequence: { phones: Uint8Array.from(kept, i => phones[i] ?? 0), begins: left }, kept }
+}
+
+/**
+ * Matches the phones of a text with the phones that were heard. How this voice in this room makes each phone sound is
+ * learned from the talk itself. A sentence that fits its place much worse than the others do counts as not said.
+ *
+ * @param bounds one a sentence, where its place is roughly known
+ */
+export const matchPhones = (written: Sequence, heard: Sequence, bounds?: readonly Bounds[]): Path => {
   const [n, m] = [written.phones.length, heard.phones.length]
-  const width = Math.min(m + 1, 2 * HALF + 1)
-  const trace = new Uint8Array(Math.ceil(((n + 1) * width) / 2))
-  const set = (cell: number, way: number) => {
-    trace[cell >> 1] = (trace[cell >> 1] ?? 0) | (way << ((cell & 1) << 2))
+  const limits = bounds === undefined ? wideBand(n, m) : bandWithin(bounds, written.begins, m)
+  let band = limits
+  let scores = phoneScores(heard.phones)
+  let path: Path = { matches: new Int32Array(n).fill(-1), asides: new Uint8Array(m) }
+  let isOut: readonly boolean[] = []
+  for (const reluctance of RELUCTANCE) {
+    path = findPath(written, heard, scores, band, reluctance)
+    isOut = judge(written, heard, scores, path)
+    if (reluctance === 0) break
+    // What fits badly would teach what isn't so.
+    const taught = Int32Array.from(path.matches)
+    for (const [k, out] of isOut.entries()) if (out) taught.fill(-1, written.begins[k], written.begins[k + 1])
+    scores = phoneScores(heard.phones, { written: written.phones, matches: taught })
+    band = overlap(bandAround(path, m), limits)
   }
-  const lefts = new Int32Array(n + 1)
-  /** Begin of the stretch that ends at a column. */
-  const stretches = new Map(heard.begins.slice(1).map((end, i) => [end, heard.begins[i] ?? 0]))
-  const sentences = new Map(written.begins.slice(1).map((end, i) => [end, written.begins[i] ?? 0]))
-  const starts = new Set(written.begins)
-
-  const skipStretches = (row: Int32Array, i: number, left: number) => {
-    for (const [end, begin] of stretches) {
-      const [from, to] = [begin - left, end - left]
-      if (from < 0 || to >= width || begin === end) continue
-      const score = (row[from] ?? NEVER) + SKIP + SKIP_EACH * (end - begin)
-      if (score <= (row[to] ?? NEVER)) continue
-      row[to] = score
-      const cell = i * width + to
-      trace[cell >> 1] = (trace[cell >> 1] ?? 0) & ~(15 << ((cell & 1) << 2))
-      set(cell, STRETCH)
-      // What follows within the row may be reached better now.
-      for (let k = to + 1; k < width && !stretches.has(left + k); k++) {
-        const beside = (row[k - 1] ?? NEVER) + GAP
-        if (beside <= (row[k] ?? NEVER)) break
-        row[k] = beside
-        const next = i * width + k
-        trace[next >> 1] = (trace[next >> 1] ?? 0) & ~(15 << ((next & 1) << 2))
-        set(next, HEARD)
-      }
-    }
-  }
-
-  let before = new Int32Array(width)
-  for (let j = 1; j < width; j++) {
-    before[j] = j * GAP
-    set(j, HEARD)
-  }
-  skipStretches(before, 0, 0)
-  const kept = new Map<number, { row: Int32Array; left: number }>([[0, { row: before, left: 0 }]])
-  let left = 0
-  let centre = 0
-  const pace = m / Math.max(1, n)
-  for (let i = 1; i <= n; i++) {
-    const row = new Int32Array(width)
-    const from = Math.max(left, Math.min(m + 1 - width, Math.round(centre + pace) - HALF))
-    const shift = from - left
-    lefts[i] = from
-    const own = (written.phones[i - 1] ?? 0) * PHONES.length
-    const begun = sentences.get(i)
-    const skipped = begun === undefined ? undefined : kept.get(begun)
-    const cost = begun === undefined ? 0 : SKIP + SKIP_EACH * (i - begun)
-    let best = Number.NEGATIVE_INFINITY
-    for (let k = 0; k < width; k++) {
-      const j = from + k
-      const up = k + shift
-      const above = up < width ? (before[up] ?? NEVER) + GAP : NEVER
-      const diagonal =
-        j > 0 && up > 0 && up - 1 < width
-          ? (before[up - 1] ?? NEVER) + (SCORES[own + (heard.phones[j - 1] ?? 0)] ?? 0)
-          : NEVER
-      const beside = k > 0 ? (row[k - 1] ?? NEVER) + GAP : NEVER
-      let score = diagonal
-      let way = BOTH
-      if (above > score) [score, way] = [above, WRITTEN]
-      if (beside > score) [score, way] = [beside, HEARD]
-      if (skipped !== undefined) {
-        const at = j - skipped.left
-        const jump = at >= 0 && at < width ? (skipped.row[at] ?? NEVER) + cost : NEVER
-        if (jump > score) [score, way] = [jump, SENTENCE]
-      }
-      row[k] = score
-      set(i * width + k, way)
-      if (score > best) {
-        best = score
-        centre = j
-      }
-    }
-    if (starts.has(i)) {
-      skipStretches(row, i, from)
-      if (begun !== undefined) kept.delete(begun)
-      kept.set(i, { row, left: from })
-    }
-    left = from
-    before = row
-  }
-
-  const matches = new Int32Array(n).fill(-1)
-  let [i, j] = [n, m]
-  while (i > 0 || j > 0) {
-    const cell = i * width + Math.min(width - 1, Math.max(0, j - (lefts[i] ?? 0)))
-    const way = ((trace[cell >> 1] ?? 0) >> ((cell & 1) << 2)) & 15
-    if (way === BOTH && i > 0 && j > 0) {
-      matches[--i] = --j
-    } else if (way === SENTENCE) i = sentences.get(i) ?? i - 1
-    else if (way === STRETCH) j = stretches.get(j) ?? j - 1
-    else if ((way === HEARD && j > 0) || i === 0) j--
-    else i--
-  }
-  return matches
+  if (!isOut.includes(true)) return path
+  const { sequence, kept } = without(written, isOut)
+  const matches = Int32Array.from(kept, i => path.matches[i] ?? -1)
+  const again = findPath(sequence, heard, scores, bandAround({ matches, asides: path.asides }, m), 0)
+  path.matches.fill(-1)
+  for (const [k, i] of kept.entries()) path.matches[i] = again.matches[k] ?? -1
+  return { matches: path.matches, asides: again.asides }
 }

@@ -1,5 +1,4 @@
-/** Samples of a frame: 10 ms at 16 kHz. */
-const FRAME = 160
+import { levelAt, levelsOf } from './levels'
 
 /** Silence shorter than this before a word may be a soft consonant, frames. */
 const SILENCE = 15
@@ -16,14 +15,10 @@ const [RISE, SHARE] = [6, 0.3]
  *   with where that is at least 0.15 s
  */
 export const onsetIn = (samples: Float32Array): ((start: number, end: number) => number) => {
-  const levels = Float32Array.from({ length: Math.floor(samples.length / FRAME) }, (_, i) => {
-    let sum = 0
-    for (let k = i * FRAME; k < (i + 1) * FRAME; k++) sum += (samples[k] ?? 0) ** 2
-    return 10 * Math.log10(sum / FRAME + 1e-9)
-  })
+  const levels = levelsOf(samples)
   const sorted = levels.slice().sort()
-  const [quiet, loud] = [0.1, 0.9].map(share => sorted[Math.floor(sorted.length * share)] ?? -90)
-  const limit = (quiet ?? -90) + Math.max(RISE, SHARE * ((loud ?? 0) - (quiet ?? -90)))
+  const [quiet, loud] = [levelAt(sorted, 0.1), levelAt(sorted, 0.9)]
+  const limit = quiet + Math.max(RISE, SHARE * (loud - quiet))
   return (start, end) => {
     const first = Math.ceil(start * 100)
     let frame = first

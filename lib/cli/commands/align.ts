@@ -3,6 +3,7 @@ import { dirname, join, sep } from 'node:path'
 import { type Alignment, align } from '@/lib/footage/align'
 import { detectorOn } from '@/lib/footage/detector'
 import { loadFvad, loadRecogniser } from '@/lib/footage/engines-node'
+import { hintsOf } from '@/lib/footage/hints'
 import { speechFinder } from '@/lib/footage/speech'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Sentence } from '@/lib/procedure/recording'
@@ -16,7 +17,7 @@ import { readVoice, type VoiceSound } from '../sound'
 const usage = `usage: tellwright align TEXT SOUND [-o OUT.vtt] [--json]
 
 Times a text, sentence by sentence, against the sound in which it is spoken (English). TEXT is a transcript of any form,
-with or without times. SOUND is footage or sound: any file ffmpeg reads where ffmpeg is on the PATH, else a WAV file.
+with or without times; coarse times (one a paragraph) tell where to look. SOUND is footage or sound: any file ffmpeg reads where ffmpeg is on the PATH, else a WAV file.
 Sentences that are not heard, and speech that is not in the text, are told on standard error and noted in the file.
 
   -o, --out FILE   write WebVTT there instead of to standard output
@@ -105,7 +106,10 @@ export const command: Command = {
       io.err(`${Math.round(told * 100)} % timed`)
     }
     const texts = sentences.map(({ text }) => text)
-    const alignment = await align(texts, speech, voice.hear, await loadRecogniser(modelFolder()), { onProgress })
+    const alignment = await align(texts, speech, voice.hear, await loadRecogniser(modelFolder()), {
+      hints: hintsOf(read.value.transcript, sentences),
+      onProgress,
+    })
     report(sentences, alignment, io)
     if (alignment.words.length === 0) {
       io.err(`tellwright align: none of ${path} is heard in ${sound}; is it the sound of this text?`)
