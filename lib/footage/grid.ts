@@ -12,6 +12,9 @@ const SKIP = points(0.02)
 
 export const NEVER = -1e8
 
+/** The larger of two whole numbers less than 2^31 apart, without a branch: it would be guessed wrong half the time. */
+const larger = (a: number, b: number): number => a - ((a - b) & ((a - b) >> 31))
+
 /** Where each row of the grid lies: columns [left, right] of written phone 0 to n; neither goes back from row to row. */
 export type Band = { readonly left: Int32Array; readonly right: Int32Array }
 
@@ -39,7 +42,9 @@ export class Grid {
   readonly #scores: Int32Array
   readonly #band: Band
   readonly #reluctance: number
-  readonly #pauses: Int32Array
+  /** By column: the phone heard before it, and what it costs to begin or end an aside before that phone. */
+  readonly #sounds: Uint8Array
+  readonly #gates: Int32Array
   readonly #begins: ReadonlyMap<number, number>
 
   constructor(written: Sequence, heard: Sequence, scores: Int32Array, band: Band, reluctance: number) {
@@ -48,8 +53,10 @@ export class Grid {
     this.#scores = scores
     this.#band = band
     this.#reluctance = reluctance
-    this.#pauses = new Int32Array(heard.phones.length + 1).fill(NO_PAUSE)
-    for (const begin of heard.begins) this.#pauses[begin] = 0
+    this.#sounds = new Uint8Array(heard.phones.length + 1)
+    this.#sounds.set(heard.phones, 1)
+    this.#gates = new Int32Array(heard.phones.length + 2).fill(NO_PAUSE)
+    for (const begin of [-1, ...heard.begins]) this.#gates[begin + 1] = 0
     const sentences = written.begins.slice(1).map((end, k): [number, number] => [end, written.begins[k] ?? 0])
     this.#begins = new Map(sentences.filter(([end, begin]) => begin < end))
   }
@@ -83,8 +90,8 @@ export class Grid {
   step(cells: Row, row: number, most: number, ways?: Ways): void {
     const [pair, insert, drop, aside] = cells
     const [left, right, before] = [this.leftOf(row), this.rightOf(row, most), this.leftOf(Math.max(0, row - 1))]
-    const [phones, scores, pauses] = [this.#heard.phones, this.#scores, this.#pauses]
-    const own = (this.#written.phones[row - 1] ?? 0) * PHONES.length
+    const [sounds, scores, gates] = [this.#sounds, this.#scores, this.#gates]
+    const own = row === 0 ? 0 : (this.#written.phones[row - 1] ?? 0) * PHONES.length
     const isEdge = row === 0 || this.#begins.has(row)
     const enter = ASIDE + (isEdge ? 0 : IN_SENTENCE)
     const more = ASIDE_MORE - this.#reluctance
@@ -98,59 +105,42 @@ export class Grid {
     }
     let [lastPair, lastInsert, lastDrop, lastAside] = [NEVER, NEVER, NEVER, NEVER]
     for (let j = left; j <= right; j++) {
-      const [abovePair, aboveInsert] = [pair[j] ?? NEVER, insert[j] ?? NEVER]
-      const [aboveDrop, aboveAside] = [drop[j] ?? NEVER, aside[j] ?? NEVER]
-      const gate = j > 0 ? (pauses[j - 1] ?? 0) : 0
-      let code = 0
-      let bestPair = diagonalPair + GO_ON
-      if (diagonalInsert + BACK > bestPair) {
-        bestPair = diagonalInsert + BACK
-        code = 1
-      }
-      if (diagonalDrop + BACK > bestPair) {
-        bestPair = diagonalDrop + BACK
-        code = 2
-      }
-      if (diagonalAside + gate > bestPair) {
-        bestPair = diagonalAside + gate
-        code = 3
-      }
-      bestPair += scores[own + (phones[j - 1] ?? 0)] ?? 0
-      let bestDrop = abovePair + DROP
-      if (aboveDrop + DROP_MORE >= bestDrop) {
-        bestDrop = aboveDrop + DROP_MORE
-        code |= 128
-      }
-      if (row === 0) [bestPair, bestDrop] = [j === 0 ? 0 : NEVER, NEVER]
-      let bestInsert = lastPair + INSERT
-      if (lastInsert + INSERT_MORE > bestInsert) {
-        bestInsert = lastInsert + INSERT_MORE
-        code |= 64
-      }
-      let bestAside = lastAside + more
-      let from = 24
+      const abovePair = pair[j] ?? NEVER
+      const aboveInsert = insert[j] ?? NEVER
+      const aboveDrop = drop[j] ?? NEVER
+      const aboveAside = aside[j] ?? NEVER
+      const gate = gates[j] ?? 0
       const open = enter + gate
-      if (lastPair + open > bestAside) {
-        bestAside = lastPair + open
-        from = 0
-      }
-      if (lastInsert + open > bestAside) {
-        bestAside = lastInsert + open
-        from = 8
-      }
-      if (lastDrop + open > bestAside) {
-        bestAside = lastDrop + open
-        from = 16
-      }
-      if (ways !== undefined) ways.of[ways.offset + j - left] = code | from
-      pair[j] = lastPair = bestPair
-      insert[j] = lastInsert = bestInsert
-      drop[j] = lastDrop = bestDrop
-      aside[j] = lastAside = bestAside
+      // The way stands in the low bits, so that one comparison settles both.
+      const toPair = larger(
+        larger((diagonalPair + GO_ON) << 2, ((diagonalInsert + BACK) << 2) | 1),
+        larger(((diagonalDrop + BACK) << 2) | 2, ((diagonalAside + gate) << 2) | 3),
+      )
+      const toDrop = larger((abovePair + DROP) << 1, ((aboveDrop + DROP_MORE) << 1) | 1)
+      const toInsert = larger((lastPair + INSERT) << 1, ((lastInsert + INSERT_MORE) << 1) | 1)
+      const toAside = larger(
+        larger((lastPair + open) << 2, ((lastInsert + open) << 2) | 1),
+        larger(((lastDrop + open) << 2) | 2, ((lastAside + more) << 2) | 3),
+      )
+      if (ways !== undefined)
+        ways.of[ways.offset + j - left] =
+          (toPair & 3) | ((toAside & 3) << 3) | ((toInsert & 1) << 6) | ((toDrop & 1) << 7)
       diagonalPair = abovePair
       diagonalInsert = aboveInsert
       diagonalDrop = aboveDrop
       diagonalAside = aboveAside
+      lastPair = (toPair >> 2) + (scores[own + (sounds[j] ?? 0)] ?? 0)
+      lastInsert = toInsert >> 1
+      lastDrop = toDrop >> 1
+      lastAside = toAside >> 2
+      if (row === 0) {
+        lastPair = j === 0 ? 0 : NEVER
+        lastDrop = NEVER
+      }
+      pair[j] = lastPair
+      insert[j] = lastInsert
+      drop[j] = lastDrop
+      aside[j] = lastAside
     }
   }
 
@@ -165,7 +155,8 @@ export class Grid {
       ways.of[at] = ((ways.of[at] ?? 0) & ~mask) | way
     }
     const [oldPair, oldInsert, oldDrop, oldAside] = kept.cells
-    const gate = (j: number) => ASIDE + (this.#pauses[j - 1] ?? 0)
+    const gate = (j: number) => ASIDE + (this.#gates[j] ?? 0)
+    let [lastPair, lastInsert, lastAside] = [NEVER, NEVER, NEVER]
     for (let j = left; j <= right; j++) {
       const k = j - kept.left
       const olds = [oldPair[k], oldInsert[k], oldDrop[k]]
@@ -176,20 +167,23 @@ export class Grid {
         set(j, 7, 4 + state)
       }
       // What follows within the row may be reached better now.
-      const apart = (pair[j - 1] ?? NEVER) + gate(j)
-      const along = (aside[j - 1] ?? NEVER) + ASIDE_MORE - this.#reluctance
+      const apart = lastPair + gate(j)
+      const along = lastAside + ASIDE_MORE - this.#reluctance
       const jump = (oldAside[k] ?? NEVER) + cost
-      const best = j > left ? Math.max(apart, along, jump) : jump
+      const best = Math.max(apart, along, jump)
       if (best > (aside[j] ?? NEVER)) {
         aside[j] = best
         set(j, 56, best === jump ? 32 : best === along ? 24 : 0)
       }
-      const beside = j > left ? (pair[j - 1] ?? NEVER) + INSERT : NEVER
-      const further = j > left ? (insert[j - 1] ?? NEVER) + INSERT_MORE : NEVER
+      const beside = lastPair + INSERT
+      const further = lastInsert + INSERT_MORE
       if (Math.max(beside, further) > (insert[j] ?? NEVER)) {
         insert[j] = Math.max(beside, further)
         set(j, 64, further > beside ? 64 : 0)
       }
+      lastPair = pair[j] ?? NEVER
+      lastInsert = insert[j] ?? NEVER
+      lastAside = aside[j] ?? NEVER
     }
   }
 }
