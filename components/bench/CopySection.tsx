@@ -54,8 +54,8 @@ export const CopySection = ({ opened, project, sheet }: Props) => {
     <section className={styles.times}>
       <h3>A copy with chapters and captions inside</h3>
       <p>
-        For MP4, M4A and MOV. Nothing is encoded anew, and the original stays as it is. Browsers show no captions from
-        inside a file: publish the caption file beside it as well.
+        For MP4, M4A, MOV, WebM and MKV. Nothing is encoded anew, and the original stays as it is. Browsers show no
+        captions from inside a file: publish the caption file beside it as well.
       </p>
       {share === undefined ? (
         <Button onClick={() => void make()}>Save the copy</Button>

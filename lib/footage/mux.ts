@@ -1,7 +1,9 @@
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import { type Box, findBox } from './boxes'
-import { type CopyOptions, copyStream } from './copy-stream'
+import { type CopyOptions, copyStream, type FilePart } from './copy-stream'
+import { ID, readElement } from './ebml'
 import { closed, layOut, type MuxTexts, sizeOf } from './lay-out'
+import { layOutMatroska } from './matroska-mux'
 import { type Movie, readMovie } from './movie'
 import { bytesOf, outline } from './outline'
 
@@ -17,7 +19,7 @@ const LARGEST_INDEX = 2 ** 29
 
 const MESSAGES = {
   'not-mp4':
-    'chapters and captions can be put into MP4, M4A and MOV only. Save the footage as MP4 first, or use the caption and chapter files beside it',
+    'chapters and captions can be put into MP4, M4A, MOV, WebM and MKV only. Save the footage as MP4 first, or use the caption and chapter files beside it',
   'cut-short': 'the file breaks off before its end, so no copy of it can be relied on. Copy it from the camera again',
   'in-fragments':
     'the file is a recording in fragments, whose index is spread over it. Save it as an ordinary MP4 first, or use the caption and chapter files beside it',
@@ -33,7 +35,7 @@ const isLeftover = ({ type, start, end }: Box, movie: Movie): boolean => {
 }
 
 /**
- * A copy of MP4, M4A or MOV footage with chapters and captions inside; picture and sound are copied packet by packet as
+ * A copy of MP4, M4A, MOV, WebM or MKV footage with chapters and captions inside; picture and sound are copied packet by packet as
  * they are, and earlier chapters, and captions of an earlier copy, are replaced. The file itself is only read, in slices.
  * Chromium shows no captions from inside an MP4: give a WebVTT file along.
  *
@@ -47,6 +49,14 @@ export const muxTexts = async (file: Blob, name: string, texts: MuxTexts): Promi
   }
   if (texts.chapters.some(({ start }, i) => (i === 0 ? start !== 0 : start <= (texts.chapters[i - 1]?.start ?? 0))))
     return refuse('chapters-out-of-order')
+  const made = (parts: readonly FilePart[]): Result<Muxed> => {
+    const size = parts.reduce((sum, part) => sum + sizeOf(part), 0)
+    return success({ bytes: size, stream: options => copyStream(parts, name, options) })
+  }
+  if (readElement(await bytesOf(file, 0, 12), 0)?.id === ID.header) {
+    const parts = await layOutMatroska(file, texts)
+    return typeof parts === 'string' ? refuse(parts) : made(parts)
+  }
   const boxes = await outline(file)
   if (boxes === 'no-boxes') return refuse('not-mp4')
   if (boxes === 'cut-short') return refuse('cut-short')
@@ -71,6 +81,5 @@ export const muxTexts = async (file: Blob, name: string, texts: MuxTexts): Promi
     own,
     texts,
   )
-  const size = parts.reduce((sum, part) => sum + sizeOf(part), 0)
-  return success({ bytes: size, stream: options => copyStream(parts, name, options) })
+  return made(parts)
 }
