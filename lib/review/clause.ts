@@ -44,9 +44,10 @@ const allowedIn = (verb: string, tokens: readonly string[]): Clause | undefined 
   return { ...clause, phrases: [[...tokens.slice(0, at)].filter(token => token !== 'to')] }
 }
 
-/** "Slide the half of the seal onto the hub": where it goes stands after what it is of. */
+/** "Slide the half of the seal onto the hub", "take the block of wood away": where it goes stands after what it is of. */
 const beyondOwner = (tokens: readonly string[]): string | undefined => {
-  const next = tokens.find(token => PREPOSITIONS.has(token))
+  const next = tokens.find(token => PREPOSITIONS.has(token) || FIRM.has(token))
+  if (next !== undefined && FIRM.has(next)) return next
   return next === 'into' || next === 'onto' || next === 'over' ? PARTICLE_FROM[next] : undefined
 }
 

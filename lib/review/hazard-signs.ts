@@ -37,7 +37,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     knownOnly:
       /\b(?:crush\w*|fall(?:s|ing)?|drop\w*|jack\w*|stands?\b(?! (?:clear|back|aside|to|out|away|well))|lift\w*|heavy|pinch\w*|trap\w*|collaps\w*|tip(?:s|ped|ping)?|support\w*|two people|second person|helper|raised|hoist|weigh\w*|slip(?:s|ped)?|loads?|strain\w*|under (?:a|the|it|any|what|that)\b(?! pressure))\b/i,
     signals:
-      /\b(?:tip|tilt|lay|set|put|stand|roll|turn|drive|place)\w*\b[^.;]*\b(?:truck|vehicle|van|car|machine|tractor|mower|trailer|engine|press|lift)\b[^.;]*\b(?:on|onto)\b[^.;]*\b(?:stands?|blocks|trestles|ramps)\b|\b(?:tip|tilt|lay|turn|roll)\w*\b[^.;]*\b(?:truck|vehicle|tractor|mower|trailer|cabinet|dryer|washer|fridge|freezer)\b[^.;]*\b(?:on|onto|over|to)\b[^.;]*\b(?:side|back)\b|\b(?:lift|carry|draw|slide|lower|pull|move|tip|hold)\w*\b[^.;]*\b(?:two people|a (?:helper|second person|colleague)|a hoist|a crane)\b|\btest load\b|\bcounterweights?\b/i,
+      /\b(?:tip|tilt|lay|set|put|stand|roll|turn|drive|place)\w*\b[^.;]*\b(?:truck|vehicle|van|car|machine|tractor|mower|trailer|engine|press|lift)\b[^.;]*\b(?:on|onto)\b[^.;]*\b(?:stands?|blocks|trestles|ramps)\b|\b(?:tip|tilt|lay|turn|roll)\w*\b[^.;]*\b(?:truck|vehicle|tractor|trailer|cabinet|dryer|washer|fridge|freezer)\b[^.;]*\b(?:on|onto|over|to)\b[^.;]*\b(?:side|back)\b|\b(?:lift|carry|draw|slide|lower|pull|move|tip|hold)\w*\b[^.;]*\b(?:two people|a (?:helper|second person|colleague)|a hoist|a crane)\b|\btest load\b|\bcounterweights?\b/i,
   },
   sharp: {
     signals:

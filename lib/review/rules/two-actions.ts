@@ -7,8 +7,13 @@ import { sample } from '../sample'
 import { isLikeThing } from '../thing'
 
 const MINOR = new Set(
-  'keep hold let wait leave allow make be check look feel listen watch note record write use repeat'.split(' '),
+  'keep hold let wait leave allow make be check look feel listen watch note record write use repeat press run start stop switch power shut unplug turn'.split(
+    ' ',
+  ),
 )
+
+/** Where the thing in hand goes then: no action of its own. */
+const ASIDE = new Set(['put', 'place', 'lay', 'set'])
 
 /** Screws go with what they hold, both off or both on. */
 const SIDES: readonly (readonly Act[])[] = [
@@ -17,13 +22,15 @@ const SIDES: readonly (readonly Act[])[] = [
 ]
 const isOn = ({ acts }: Action, side: readonly Act[]): boolean => side.some(act => acts.has(act))
 
+const isOfFastener = ({ things }: Action): boolean => things.some(({ head }) => FASTENERS.has(head))
+
 /** How it is done is no second thing to do. */
 const MANNER = /\bby (?=[a-z]+ing\b)[^.;]*/gi
 
 /** Two actions that are one move: on one thing, screws with what they hold, or done at once. */
 const areOne = (a: Action, b: Action): boolean => {
   if (b.things.length === 0 || b.things.some(({ head }) => head === '') || a.things.length === 0) return true
-  if (MINOR.has(a.verb) || MINOR.has(b.verb)) return true
+  if (MINOR.has(a.verb) || MINOR.has(b.verb) || ASIDE.has(b.verb)) return true
   if (
     a.things.some(thing =>
       b.things.some(
@@ -32,10 +39,10 @@ const areOne = (a: Action, b: Action): boolean => {
     )
   )
     return true
-  return (
-    SIDES.some(side => isOn(a, side) && isOn(b, side)) &&
-    [...a.things, ...b.things].some(({ head }) => FASTENERS.has(head))
-  )
+  const drivesIn = (one: Action, other: Action) =>
+    isOfFastener(one) && one.acts.size === 0 && SIDES.some(side => isOn(other, side))
+  if (drivesIn(a, b) || drivesIn(b, a)) return true
+  return SIDES.some(side => isOn(a, side) && isOn(b, side)) && (isOfFastener(a) || isOfFastener(b))
 }
 
 /** One step, one thing to do. */
