@@ -9,6 +9,15 @@ export type FfmpegFootage = {
   readonly soundBetween: (from: number, to: number) => Promise<Float32Array<ArrayBuffer>>
   /** @returns the frame at a moment, as PNG in full size, turned as shown; undefined where there is none */
   readonly frameAt: (at: number) => Promise<Blob | undefined>
+  /**
+   * Brightness of frames at a steady rate between two moments (seconds), turned as shown, row by row; the first at `from`.
+   * Keep it to some seconds: the frames come at once.
+   */
+  readonly grayBetween: (
+    from: number,
+    to: number,
+    size: { readonly width: number; readonly height: number; readonly perSecond: number },
+  ) => Promise<readonly Uint8Array<ArrayBuffer>[]>
   /** Ends ffmpeg and frees its memory. */
   readonly close: () => void
 }
@@ -69,6 +78,14 @@ export const ffmpegOn = async (file: Blob): Promise<FfmpegFootage> => {
       // Its JPEG encoder reaches past its memory when asked for a quality (core 0.12.10); PNG works.
       const made = await make(['-ss', String(at)], ['-an', '-frames:v', '1', '-c:v', 'png', '-f', 'image2pipe'])
       return made && made.length > 0 ? new Blob([made], { type: 'image/png' }) : undefined
+    },
+    grayBetween: async (from, to, { width, height, perSecond }) => {
+      const filter = `fps=${perSecond}:start_time=0,scale=${width}:${height}:out_range=full,format=gray`
+      const made = await make(['-ss', String(from), '-t', String(to - from)], ['-an', '-vf', filter, '-f', 'rawvideo'])
+      const size = width * height
+      return Array.from({ length: Math.floor((made?.length ?? 0) / size) }, (_, i) =>
+        (made ?? new Uint8Array()).slice(i * size, (i + 1) * size),
+      )
     },
     close: () => ffmpeg.terminate(),
   }

@@ -1,5 +1,6 @@
 import { VideoSampleSink } from 'mediabunny'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
+import { framesByFfmpeg } from './frames-by-ffmpeg'
 import type { OpenFootage } from './open'
 import { changeFinder, FRAMES_PER_SECOND, type PictureChange } from './shots'
 import type { SmallFrame } from './small-picture'
@@ -20,12 +21,20 @@ function* moments(from: number, to: number): Generator<number> {
 /**
  * Decodes small frames at a steady rate, one after the other, in a page or a worker; only one is in memory.
  *
- * @param footage with a picture that the browser decodes
+ * @param footage with a picture that the browser or ffmpeg decodes
  * @returns frames of 64 pixels along the longer side, turned as they are shown; `time` is the moment asked for, seconds
  * @throws the signal's reason when cancelled
  */
 export async function* smallFrames(footage: OpenFootage, options: FramesOptions = {}): AsyncGenerator<SmallFrame> {
   const { signal, onProgress } = options
+  if (footage.ways.picture === 'ffmpeg') {
+    const wanted = { from: 0, to: footage.seconds, perSecond: FRAMES_PER_SECOND, side: SIDE, signal }
+    for await (const frame of framesByFfmpeg(footage, wanted)) {
+      onProgress?.(frame.time)
+      yield frame
+    }
+    return
+  }
   const track = await footage.input?.getPrimaryVideoTrack()
   if (!track || footage.picture === null) return
   const shrink = SIDE / Math.max(footage.picture.width, footage.picture.height)
@@ -58,8 +67,8 @@ export async function* smallFrames(footage: OpenFootage, options: FramesOptions 
 /**
  * Looks through the footage for changes of the picture; see shots.ts for what counts.
  *
- * @returns changes in order of time; problem `no-picture`, or `picture-not-decodable` where this browser can't decode it
- *   or stops on the way
+ * @returns changes in order of time; problem `no-picture`, or `picture-not-decodable` where neither browser nor
+ *   ffmpeg decodes it, or stops on the way
  * @throws the signal's reason when cancelled; the decoder is gone by then
  */
 export const findPictureChanges = async (
@@ -75,7 +84,7 @@ export const findPictureChanges = async (
       message: `changes of the picture can't be looked for: ${why}. Save the footage as H.264, or set edges by hand`,
       place,
     })
-  if (footage.ways.picture !== 'browser') return refuse(`this browser can't decode ${footage.picture.codec}`)
+  if (footage.ways.picture === 'none') return refuse(`nothing here can decode ${footage.picture.codec}`)
   const finder = changeFinder()
   const found: PictureChange[] = []
   try {

@@ -2,6 +2,7 @@ import { CanvasSink, type InputVideoTrack } from 'mediabunny'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
 import { ffmpegOn } from './ffmpeg'
+import { framesByFfmpeg } from './frames-by-ffmpeg'
 import type { OpenFootage } from './open'
 import { type FrameMeasure, measureFrame, type Plane, pickStills } from './still-measure'
 
@@ -39,7 +40,7 @@ const trackOf = async (footage: OpenFootage): Promise<Result<InputVideoTrack>> =
   if (footage.ways.picture !== 'browser')
     return refusal({
       code: 'picture-not-decodable',
-      message: `this browser can’t decode ${footage.picture?.codec ?? 'the picture'}, so no still can be proposed; choose a frame yourself, try another browser or save the footage as H.264`,
+      message: `this browser can’t decode ${footage.picture?.codec ?? 'the picture'}, so no still can be taken; try another browser or save the footage as H.264`,
       place,
     })
   return success(track)
@@ -107,18 +108,9 @@ const momentsIn = ({ start, end }: Span): readonly number[] => {
   return Array.from({ length: count }, (_, i) => start + step * (i + 0.5))
 }
 
-/**
- * Proposes three frames of a span: sharp, steady and well exposed, by measurement, and apart from each other.
- *
- * @param span seconds
- * @returns the best first, in full size; fewer where the span has fewer frames; problems as for `stillAt`
- * @throws the signal's reason when cancelled
- */
-export const proposeStills = async (
-  footage: OpenFootage,
-  span: Span,
-  { signal, count = 3 }: { readonly signal?: AbortSignal; readonly count?: number } = {},
-): Promise<Result<readonly ProposedStill[]>> => {
+type Measured = { readonly first: number; readonly last: number; readonly measures: readonly FrameMeasure[] }
+
+const measureHere = async (footage: OpenFootage, span: Span, signal?: AbortSignal): Promise<Result<Measured>> => {
   const track = await trackOf(footage)
   if (!track.ok) return track
   const first = await clampTo(track.value, span.start, footage.seconds)
@@ -141,6 +133,51 @@ export const proposeStills = async (
       measures.push(measureFrame(frame.timestamp, plane, before?.time === frame.timestamp ? undefined : before?.plane))
     before = { plane, time: frame.timestamp }
   }
+  return success({ first, last, measures })
+}
+
+/** The same through ffmpeg, from one pass over the span. */
+const measureByFfmpeg = async (footage: OpenFootage, span: Span, signal?: AbortSignal): Promise<Result<Measured>> => {
+  const [from, to] = [Math.max(0, span.start), Math.min(span.end, footage.seconds)]
+  const moments = [...momentsIn({ start: from, end: Math.max(from + 0.01, to) })]
+  const measures: FrameMeasure[] = []
+  let before: Plane | undefined
+  for await (const frame of framesByFfmpeg(footage, {
+    from,
+    to,
+    perSecond: 1 / BEFORE,
+    side: MEASURED_WIDTH,
+    signal,
+  })) {
+    const { width, height, luma } = frame
+    const plane = { width, height, values: Float32Array.from(luma) }
+    if (frame.time >= (moments[0] ?? Number.POSITIVE_INFINITY)) {
+      while (frame.time >= (moments[0] ?? Number.POSITIVE_INFINITY)) moments.shift()
+      measures.push(measureFrame(frame.time, plane, before))
+    }
+    before = plane
+  }
+  return success({ first: from, last: to, measures })
+}
+
+/**
+ * Proposes three frames of a span: sharp, steady and well exposed, by measurement, and apart from each other.
+ *
+ * @param span seconds
+ * @returns the best first, in full size; fewer where the span has fewer frames; problems as for `stillAt`
+ * @throws the signal's reason when cancelled
+ */
+export const proposeStills = async (
+  footage: OpenFootage,
+  span: Span,
+  { signal, count = 3 }: { readonly signal?: AbortSignal; readonly count?: number } = {},
+): Promise<Result<readonly ProposedStill[]>> => {
+  const measured =
+    footage.ways.picture === 'ffmpeg'
+      ? await measureByFfmpeg(footage, span, signal)
+      : await measureHere(footage, span, signal)
+  if (!measured.ok) return measured
+  const { first, last, measures } = measured.value
   const stills: ProposedStill[] = []
   for (const measure of pickStills(measures, count, last - first)) {
     signal?.throwIfAborted()

@@ -193,3 +193,24 @@ test('[F32] sound and picture the browser can’t decode are read through ffmpeg
   expect(read.speech).toBeGreaterThan(0)
   expect(read.still).toMatchObject({ width: 640, height: 360 })
 }, 120_000)
+
+test('[F32] of HEVC, which the browser can’t decode, stills are proposed through ffmpeg: those in focus and well lit', async () => {
+  const x265 = ['-c:v', 'libx265', '-x265-params', 'log-level=none', '-preset', 'ultrafast', '-tag:v', 'hvc1']
+  await ffmpeg('-i', folder.path('focus.mp4'), ...x265, folder.path('focus-hevc.mp4'))
+  const read = await page.on<{ way: string; times: number[]; sizes: number[][] }>(
+    folder.path('focus-hevc.mp4'),
+    `${OPEN} const stills = await footage.proposeStills(opened.value, { start: 0, end: 8 })
+    if (!stills.ok) throw new Error(JSON.stringify(stills.problems))
+    return {
+      way: opened.value.ways.picture,
+      times: stills.value.map(({ time }) => time),
+      sizes: stills.value.map(({ width, height }) => [width, height]),
+    }`,
+  )
+  expect(read.way).toBe('ffmpeg')
+  expect(read.sizes).toEqual([1, 2, 3].map(() => [640, 360]))
+  for (const time of read.times) {
+    expect(time).toBeGreaterThanOrEqual(3)
+    expect(time).toBeLessThanOrEqual(5)
+  }
+}, 120_000)

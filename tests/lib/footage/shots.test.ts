@@ -163,6 +163,19 @@ test('[F44] looks through footage in the browser, tells how far it is, and can b
     expectEdges(seen.found, edges)
     expect(seen.told).toHaveLength(60)
     expect(seen.told.at(-1)).toBeCloseTo(11.8, 3)
+    // HEVC the browser can't decode: through ffmpeg, with the same result.
+    const x265 = ['-c:v', 'libx265', '-x265-params', 'log-level=none', '-preset', 'ultrafast', '-tag:v', 'hvc1']
+    await ffmpeg('-i', folder.path('seen.mp4'), ...x265, folder.path('hevc.mp4'))
+    const other = await page.on<{ way: string; found: { time: number }[]; told: number }>(
+      folder.path('hevc.mp4'),
+      `${open}
+      let told = 0
+      const result = await footage.findPictureChanges(opened.value, { onProgress: done => { told = done } })
+      return result.ok ? { way: opened.value.ways.picture, found: result.value, told } : result.problems`,
+    )
+    expect(other.way).toBe('ffmpeg')
+    expectEdges(other.found, edges)
+    expect(other.told).toBeCloseTo(11.8, 3)
     const stopped = await page.on<string>(
       folder.path('seen.mp4'),
       `${open}
