@@ -8,9 +8,11 @@ export const toMono = ({ channels }: Omit<SoundPiece, 'start'>): Float32Array =>
   const [first, ...others] = channels
   if (first === undefined) return new Float32Array()
   if (others.length === 0) return first
-  const mono = Float32Array.from(first)
-  for (const channel of others) for (let i = 0; i < mono.length; i++) mono[i] = (mono[i] ?? 0) + (channel[i] ?? 0)
-  for (let i = 0; i < mono.length; i++) mono[i] = (mono[i] ?? 0) / channels.length
+  const mono = new Float32Array(first.length)
+  const [second, ...more] = others
+  for (let i = 0; i < mono.length; i++) mono[i] = ((first[i] ?? 0) + (second?.[i] ?? 0)) / channels.length
+  for (const channel of more)
+    for (let i = 0; i < mono.length; i++) mono[i] = (mono[i] ?? 0) + (channel[i] ?? 0) / channels.length
   return mono
 }
 
@@ -18,11 +20,11 @@ export const toMono = ({ channels }: Omit<SoundPiece, 'start'>): Float32Array =>
 const PHASES = 64
 
 /** Weights of a low-pass at the lower of both rates, for each phase: PHASES + 1 rows of `taps`. */
-const weights = (ratio: number, crossings: number): { table: Float32Array; taps: number } => {
+const weights = (ratio: number, crossings: number): { table: Float64Array; taps: number } => {
   const cut = Math.min(1, ratio) * 0.95
   const half = Math.ceil(crossings / cut)
   const taps = 2 * half
-  const table = new Float32Array((PHASES + 1) * taps)
+  const table = new Float64Array((PHASES + 1) * taps)
   for (let phase = 0; phase <= PHASES; phase++) {
     let sum = 0
     for (let tap = 0; tap < taps; tap++) {
@@ -35,6 +37,31 @@ const weights = (ratio: number, crossings: number): { table: Float32Array; taps:
     for (let tap = 0; tap < taps; tap++) table[phase * taps + tap] = (table[phase * taps + tap] ?? 0) / sum
   }
   return { table, taps }
+}
+
+/**
+ * Every `step`th sample, low-passed: the common case (48 to 16 kHz) in half the multiplications, as the filter is
+ * symmetrical where it sits on a sample.
+ *
+ * @param middle index of the first output's sample
+ * @param weights from the middle of the filter outwards
+ */
+const decimate = (out: Float32Array, all: Float32Array, middle: number, step: number, weights: Float64Array): void => {
+  const [length, stride] = [weights.length, step | 0]
+  let at = middle | 0
+  for (let n = 0; n < out.length; n++) {
+    // Two sums side by side: each addition would wait for the one before.
+    let even = (weights[0] ?? 0) * (all[at] ?? 0)
+    let odd = 0
+    let k = 1
+    for (; k + 1 < length; k += 2) {
+      odd += (weights[k] ?? 0) * ((all[at - k] ?? 0) + (all[at + k] ?? 0))
+      even += (weights[k + 1] ?? 0) * ((all[at - k - 1] ?? 0) + (all[at + k + 1] ?? 0))
+    }
+    if (k < length) odd += (weights[k] ?? 0) * ((all[at - k] ?? 0) + (all[at + k] ?? 0))
+    out[n] = even + odd
+    at = (at + stride) | 0
+  }
 }
 
 /**
@@ -61,15 +88,19 @@ export const resampler = (from: number, to: number, crossings = CROSSINGS) => {
     const last = offset + all.length - half - 1
     const ready = Math.max(0, Math.floor(last * ratio) - produced + 1)
     const out = new Float32Array(ready)
-    for (let n = 0; n < ready; n++) {
-      const at = (produced + n) / ratio
-      const base = Math.floor(at)
-      const row = Math.round((at - base) * PHASES) * taps
-      const first = base - half + 1 - offset
-      let sum = 0
-      for (let tap = 0; tap < taps; tap++) sum += (all[first + tap] ?? 0) * (table[row + tap] ?? 0)
-      out[n] = sum
-    }
+    const begin = -half + 1 - offset
+    if (from % to === 0)
+      decimate(out, all, produced * (from / to) + begin + half - 1, from / to, table.subarray(half - 1, taps))
+    else
+      for (let n = 0; n < ready; n++) {
+        const at = (produced + n) / ratio
+        const base = Math.floor(at)
+        const row = Math.round((at - base) * PHASES) * taps
+        const first = (base + begin) | 0
+        let sum = 0
+        for (let tap = 0; tap < taps; tap++) sum += (all[first + tap] ?? 0) * (table[row + tap] ?? 0)
+        out[n] = sum
+      }
     produced += ready
     const keep = Math.max(0, Math.min(all.length, Math.floor(produced / ratio) - half + 1 - offset))
     held = all.slice(keep)
