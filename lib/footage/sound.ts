@@ -1,6 +1,7 @@
 import { AudioSampleSink, type EncodedPacket, EncodedPacketSink, type InputAudioTrack } from 'mediabunny'
 import { adtsHeader } from './adts'
 import type { SoundPiece } from './peaks'
+import { soundStream } from './sound-stream'
 
 /**
  * Decodes a whole small file (a few packets wrapped so that they stand alone). In a page that is decodeAudioData, several
@@ -15,6 +16,8 @@ export type SoundOptions = {
   readonly to?: number
   readonly signal?: AbortSignal
   readonly decodeWhole?: DecodeWhole
+  /** Samples are not kept: each piece may be overwritten by the next; see sound-stream.ts. */
+  readonly isOnePass?: boolean
   /** Told of spans that could not be decoded and were left out. */
   readonly onGap?: (at: number, why: string) => void
 }
@@ -155,6 +158,19 @@ async function* bySamples(
  */
 export async function* soundPieces(track: InputAudioTrack, options: SoundOptions = {}): AsyncGenerator<SoundPiece> {
   const { decodeWhole } = options
+  if (options.isOnePass && typeof AudioDecoder !== 'undefined' && (await track.getCodec()) === 'aac') {
+    let done = options.from ?? 0
+    try {
+      yield* soundStream(track, options, seconds => {
+        done = seconds
+      })
+    } catch (error) {
+      options.signal?.throwIfAborted()
+      options.onGap?.(done, error instanceof Error ? error.message : String(error))
+      yield* bySamples(track, { ...options, from: done + SKIP })
+    }
+    return
+  }
   const wrapping = decodeWhole && (await wrapFor(track))
   if (decodeWhole && wrapping) yield* byPieces(track, options, wrapping, decodeWhole)
   else yield* bySamples(track, options)
