@@ -81,16 +81,19 @@ const memoryOf = async ({ page }: FootagePage): Promise<number> => {
   return Math.max(...(await Promise.all(most)).map(Number)) / 1024
 }
 
-/** Measures one thing in a page of its own. */
-const inPage = async (file: string, run: string): Promise<{ took: number; memory: number }> => {
+/** Measures one thing in a page of its own: the fastest of so many times, with the file opened anew for each. */
+const inPage = async (file: string, run: string, times = 2): Promise<{ took: number; memory: number }> => {
   const page = await footagePage('tests/lib/footage/making-page.ts')
   try {
-    const took = await page.on<number>(file, `${OPEN}${run}; ${TOOK}`)
-    return { took, memory: await memoryOf(page) }
+    const took: number[] = []
+    for (let i = 0; i < times; i++) took.push(await page.on<number>(file, `${OPEN}${run}; ${TOOK}`))
+    return { took: Math.min(...took), memory: await memoryOf(page) }
   } finally {
     await page.close()
   }
 }
+
+const fastest = (work: () => void): number => Math.min(seconds(work), seconds(work))
 
 const alignment = async (): Promise<readonly BenchRow[]> => {
   const talk = await makeSpeech(WHEEL)
@@ -139,14 +142,20 @@ export const bench: Bench = {
           },
           { what: `${what}, page's memory`, value: memory, unit: 'MB', against: 'under 500' },
         )
-      const big = await inPage(path('big.mp4'), '')
+      const big = await inPage(path('big.mp4'), '', 1)
       rows.push({ what: 'opening 4.5 GB', value: big.took, unit: 's', against: 'under 1' })
       rows.push({ what: "opening 4.5 GB, page's memory", value: big.memory, unit: 'MB', against: 'under 500' })
-      const sound = await inPage(hour, 'await footage.listen(opened.value)')
-      const native = seconds(() => ffmpeg('-i', hour, '-vn', '-ac', '1', '-ar', '16000', '-f', 'null', '-'))
-      row('peaks and speech of an hour', sound.took, native, sound.memory, 'within 3')
+      ffmpeg('-i', hour, '-vn', '-c', 'copy', path('hour.m4a'))
+      for (const [what, file] of [
+        ['peaks and speech of an hour of sound', path('hour.m4a')],
+        ['the same out of 3.4 GB of footage', hour],
+      ] as const) {
+        const sound = await inPage(file, 'await footage.listen(opened.value)')
+        const native = fastest(() => ffmpeg('-i', file, '-vn', '-ac', '1', '-ar', '16000', '-f', 'null', '-'))
+        row(what, sound.took, native, sound.memory, 'within 3')
+      }
       const still = await inPage(hour, 'await footage.stillAt(opened.value, 1801.3)')
-      const frame = seconds(() => ffmpeg('-ss', '1801.3', '-i', hour, '-frames:v', '1', path('still.jpg')))
+      const frame = fastest(() => ffmpeg('-ss', '1801.3', '-i', hour, '-frames:v', '1', path('still.jpg')))
       row('one still', still.took, frame, still.memory, 'no bound')
       const span = ['-ss', '1200.5', '-t', '30', '-i', hour]
       for (const way of ['copy', 'exact'] as const) {
@@ -155,7 +164,7 @@ export const bench: Bench = {
           `await footage.cutClip(opened.value, { start: 1200.5, end: 1230.5 }, { way: '${way}' })`,
         )
         const codecs = way === 'copy' ? ['-c', 'copy'] : ['-c:v', 'libx264', '-preset', 'veryfast', '-c:a', 'copy']
-        const peer = seconds(() => ffmpeg(...span, ...codecs, path('clip.mp4')))
+        const peer = fastest(() => ffmpeg(...span, ...codecs, path('clip.mp4')))
         row(`clip of 30 s, ${way}`, clip.took, peer, clip.memory, way === 'copy' ? 'within 3' : 'no bound')
       }
       return [...rows, ...(await alignment())]
