@@ -3,6 +3,7 @@
 import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { cutClips, type MadeClip, type WantedClip } from '@/lib/footage/clip-set'
+import { whyNotSaved } from '@/lib/footage/not-saved'
 import type { OpenFootage } from '@/lib/footage/open'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Sheet } from '@/lib/procedure/sheet'
@@ -74,9 +75,8 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
       }
       setState({ lines: [`${count} of ${wanted.length} clips were made.`, ...lines] })
     } catch (error) {
-      const why = error instanceof Error ? error.message : String(error)
       setState({
-        lines: [abort.signal.aborted ? 'Stopped; nothing was left behind.' : `The clips could not be made: ${why}`],
+        lines: [abort.signal.aborted ? 'Stopped; nothing was left behind.' : whyNotSaved(error, 'The set of clips')],
       })
     }
   }

@@ -3,6 +3,7 @@
 import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { muxTexts } from '@/lib/footage/mux'
+import { whyNotSaved } from '@/lib/footage/not-saved'
 import type { OpenFootage } from '@/lib/footage/open'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
@@ -31,13 +32,13 @@ export const CopySection = ({ opened, project, sheet }: Props) => {
       chapters: toChapters(sheet).map(({ start, title }) => ({ start, title })),
       captions: captions.map(({ start, end, lines }) => ({ start, end, text: lines.join('\n') })),
     }
+    const name = opened.name.replace(/(\.[^.]*)?$/, '-with-chapters$1')
     try {
       const muxed = await muxTexts(opened.file, opened.name, texts)
       if (!muxed.ok) return setSaid(muxed.problems.map(formatProblem).join(' '))
       const { bytes, stream } = muxed.value
       setShare(0)
       const body = () => new Response(stream({ signal: abort.signal, onProgress: done => setShare(done / bytes) }))
-      const name = opened.name.replace(/(\.[^.]*)?$/, '-with-chapters$1')
       const isSaved = await saveStream(name, body, opened.file.type || 'video/mp4', abort.signal)
       setSaid(
         isSaved
@@ -45,7 +46,7 @@ export const CopySection = ({ opened, project, sheet }: Props) => {
           : undefined,
       )
     } catch (error) {
-      setSaid(abort.signal.aborted ? 'Stopped.' : error instanceof Error ? error.message : String(error))
+      setSaid(abort.signal.aborted ? 'Stopped.' : whyNotSaved(error, name))
     } finally {
       setShare(undefined)
     }

@@ -1,3 +1,4 @@
+import { truncate } from 'node:fs/promises'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type FootagePage, footagePage } from './browser'
 import { ffmpeg, makeTalk, sampleFolder } from './samples'
@@ -92,6 +93,57 @@ test('[F5] listening can be stopped; the worker is gone then', async () => {
   expect(said).toBe('AbortError')
   await expect.poll(() => page.page.workers().length).toBeLessThanOrEqual(before)
 })
+
+test('[F5] of footage cut short what is there is listened to', async () => {
+  await ffmpeg('-i', folder.path('long.m4a'), '-c', 'copy', '-movflags', '+faststart', folder.path('cut.m4a'))
+  await truncate(folder.path('cut.m4a'), 300_000)
+  const heard = await page.on<{ seconds: number; speech: number; loudest: number; last: number }>(
+    folder.path('cut.m4a'),
+    `${OPEN} const listened = await footage.listen(opened.value)
+    if (!listened.ok) return listened.problems
+    const { peaks, speech, seconds } = listened.value
+    return { seconds, speech: speech.length, loudest: Math.max(...peaks), last: Math.max(...peaks.slice(-1000)) }`,
+  )
+  expect(heard.seconds).toBeGreaterThan(10)
+  expect(heard.seconds).toBeLessThan(60)
+  expect(heard.speech).toBeGreaterThan(2)
+  expect(Math.min(heard.loudest, heard.last)).toBeGreaterThan(0.2)
+})
+
+test('[F5] five hours of sound open at once, are heard as they come, and let go of when stopped', async () => {
+  // The same talk again and again, its packets copied: 18,000 s.
+  await ffmpeg(
+    '-stream_loop',
+    '-1',
+    '-i',
+    folder.path('long.m4a'),
+    '-t',
+    '18000',
+    '-c',
+    'copy',
+    folder.path('five.m4a'),
+  )
+  const before = page.page.workers().length
+  const heard = await page.on<{ seconds: number; name: string; done: number; left: number; buckets: number }>(
+    folder.path('five.m4a'),
+    `${OPEN}
+    const control = new AbortController()
+    const seen = { seconds: opened.value.seconds }
+    const onProgress = ({ done, left, total, peaks }) => {
+      if (done < 60 || left === undefined) return
+      Object.assign(seen, { done, left, buckets: peaks.length })
+      control.abort(new DOMException('stopped', 'AbortError'))
+    }
+    try { await footage.listen(opened.value, { signal: control.signal, onProgress }) } catch (error) { seen.name = error.name }
+    opened.value.close()
+    return seen`,
+  )
+  expect(heard.seconds).toBeCloseTo(18_000, 0)
+  expect(heard).toMatchObject({ name: 'AbortError', buckets: Math.ceil(heard.seconds * 100 - 1e-6) })
+  expect(heard.done).toBeLessThan(17_000)
+  expect(heard.left).toBeGreaterThan(0)
+  await expect.poll(() => page.page.workers().length).toBeLessThanOrEqual(before)
+}, 60_000)
 
 test('[F5] footage without sound says there is nothing to listen to', async () => {
   const said = await page.on<string>(

@@ -295,3 +295,29 @@ test('[F46] a page makes the same copy, byte for byte, and plays it', async () =
     await page.close()
   }
 }, 60_000)
+
+test('[F48] a full disk is told; the copy before stays as it was, and with room again it is saved', async () => {
+  const page = await footagePage('tests/lib/footage/mux-page.ts')
+  try {
+    const session = await page.page.context().newCDPSession(page.page)
+    const { origin } = new URL(page.page.url())
+    const save = `
+      const root = await navigator.storage.getDirectory()
+      const handle = await root.getFileHandle('copy.mp4', { create: true })
+      const muxed = await footage.muxTexts(file, file.name, ${JSON.stringify(TEXTS)})
+      const result = await handle.createWritable().then(to => muxed.value.stream().pipeTo(to)).then(() => 'saved', error => footage.whyNotSaved(error, 'copy.mp4'))
+      const names = []
+      for await (const name of root.keys()) names.push(name)
+      return [result, (await handle.getFile()).size, names]`
+    const saved = await page.on<[string, number, string[]]>(folder.path('end.mp4'), save)
+    expect(saved).toEqual(['saved', expect.any(Number), ['copy.mp4']])
+    // The browser's own disk with room for what is there and 100 kB.
+    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: saved[1] + 100_000 })
+    const full = await page.on<[string, number, string[]]>(folder.path('end.mp4'), save)
+    expect(full).toEqual([expect.stringMatching(/^The disk is full: copy.mp4 was not saved/), saved[1], ['copy.mp4']])
+    await session.send('Storage.overrideQuotaForOrigin', { origin })
+    expect(await page.on(folder.path('end.mp4'), save)).toEqual(saved)
+  } finally {
+    await page.close()
+  }
+}, 60_000)
