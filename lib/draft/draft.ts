@@ -12,15 +12,25 @@ import { readTalk } from './talk'
 /** How far, in sentences, a caution may stand before the step it is about. */
 const AHEAD = 2
 
-/** The step a mark belongs to: in its own sentence, else (cautions) the next if near, else the last before. */
-const stepFor = (one: Drafted, steps: readonly Drafted[]): string | undefined => {
-  const own = steps.find(step => step.sentence === one.sentence)
-  if (own !== undefined) return own.mark.id
-  if (one.mark.kind === 'caution') {
-    const next = steps.find(step => step.sentence > one.sentence && step.sentence - one.sentence <= AHEAD)
-    if (next !== undefined) return next.mark.id
+/** Finds the step a mark belongs to: in its own sentence, else (cautions) the next if near, else the last before. */
+const toStepFinder = (steps: readonly Drafted[]): ((one: Drafted) => string | undefined) => {
+  const inOrder = [...steps].sort((a, b) => a.sentence - b.sentence)
+  /** How many steps stand before a sentence. */
+  const countBefore = (sentence: number): number => {
+    let [low, high] = [0, inOrder.length]
+    while (low < high) {
+      const middle = (low + high) >> 1
+      if ((inOrder[middle]?.sentence ?? 0) < sentence) low = middle + 1
+      else high = middle
+    }
+    return low
   }
-  return (steps.findLast(step => step.sentence < one.sentence) ?? steps[0])?.mark.id
+  return ({ sentence, mark }) => {
+    const before = countBefore(sentence)
+    const next = inOrder[before]
+    const isNear = next !== undefined && next.sentence - sentence <= (mark.kind === 'caution' ? AHEAD : 0)
+    return (isNear ? next : (inOrder[before - 1] ?? inOrder[0]))?.mark.id
+  }
 }
 
 const numbered = (kind: Kind, drafted: readonly Drafted[]): readonly Drafted[] => {
@@ -63,11 +73,12 @@ export const draftMarks = (
     ]),
   )
   const steps = byKind.get('step') ?? []
+  const stepFor = toStepFinder(steps)
   const places = new Map(placeSteps(steps).map(mark => [mark.id, mark]))
   const marks = KINDS.flatMap(kind => {
     const own = (byKind.get(kind) ?? []).map(one => {
       if (kind === 'step') return places.get(one.mark.id) ?? one.mark
-      const step = stepFor(one, steps)
+      const step = stepFor(one)
       return step === undefined ? one.mark : { ...one.mark, step }
     })
     return separate(own)

@@ -44,7 +44,7 @@ export const toFeatureIndex = <Outcome extends string>(scorer: Scorer<Outcome>):
     cache.set(reading, found)
     return found
   }
-  const gramAt = toPartsIndex(scorer.names.map(name => (/^(?:w|word):/.test(name) ? name : '')))
+  const grams = toPartsIndex(scorer.names.map(name => (/^(?:w|word):/.test(name) ? name : '')))
   // At which turn a feature was last told, so that each is told once a sentence.
   const toldAt = new Int32Array(scorer.names.length)
   let turn = 0
@@ -52,8 +52,8 @@ export const toFeatureIndex = <Outcome extends string>(scorer: Scorer<Outcome>):
     at: (readings, i, limits) => {
       const indices: number[] = []
       turn++
-      eachNgram(readings[i]?.tokens ?? [], (prefix, a, b, c) => {
-        const index = gramAt(prefix, a, b, c)
+      eachNgram(readings[i]?.tokens ?? [], grams.partOf, (prefix, a, b, c) => {
+        const index = grams.at(prefix, a, b, c)
         if (index < 0 || toldAt[index] === turn) return
         toldAt[index] = turn
         indices.push(index)

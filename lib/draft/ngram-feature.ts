@@ -30,8 +30,8 @@ const COMMON = new Set(
 )
 
 /** Single words, pairs and triples of a sentence, content words seen as what they are. One may be told more than once. */
-export const eachNgram = (tokens: readonly Token[], emit: Emit): void => {
-  const shape = ['^', ...tokens.map(shapeOf), '$']
+export const eachNgram = <Part>(tokens: readonly Token[], partOf: (text: string) => Part, emit: Emit<Part>): void => {
+  const shape = ['^', ...tokens.map(shapeOf), '$'].map(partOf)
   shape.forEach((one, i) => {
     const two = shape[i + 1]
     const three = shape[i + 2]
@@ -40,12 +40,17 @@ export const eachNgram = (tokens: readonly Token[], emit: Emit): void => {
     if (two !== undefined && three !== undefined) emit('w', one, two, three)
   })
   for (const token of tokens)
-    if (!['number', 'unit', 'name'].includes(token.tag)) emit('word', token.base ?? token.word)
+    if (token.tag !== 'number' && token.tag !== 'unit' && token.tag !== 'name')
+      emit('word', partOf(token.base ?? token.word))
 }
 
 /** The same by name, each once. */
 export const ngrams = (tokens: readonly Token[]): readonly string[] => {
   const found = new Set<string>()
-  eachNgram(tokens, (...parts) => void found.add(nameOfParts(...parts)))
+  eachNgram(
+    tokens,
+    text => text,
+    (...parts) => void found.add(nameOfParts(...parts)),
+  )
   return [...found]
 }

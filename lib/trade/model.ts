@@ -25,40 +25,81 @@ export type Scorer<Outcome extends string> = {
   readonly threshold: (outcome: Outcome) => number
 }
 
-/** Tells of a feature by its parts: "w:put the" is (`w`, `put`, `the`). Saves joining names that the model mostly does not know. */
-export type Emit = (prefix: string, a?: string, b?: string, c?: string, d?: string) => void
+/**
+ * Tells of a feature by its parts: "w:put the" is (`w`, `put`, `the`). Parts are words or numbers that stand for them.
+ * Saves joining names that the model mostly does not know.
+ */
+export type Emit<Part = string> = (prefix: string, a?: Part, b?: Part, c?: Part, d?: Part) => void
 
-type Node = { index: number; readonly next: Map<string, Node> }
+/** A model's features by their parts, each part a number, so that a word is looked up once however many features it is in. */
+export type PartsIndex = {
+  /** @returns the number that stands for a part, 0 where no feature has it */
+  readonly partOf: (part: string) => number
+  /** @returns index of a feature, -1 where the model does not know it */
+  readonly at: (prefix: string, a?: number, b?: number, c?: number, d?: number) => number
+}
 
-const toNode = (): Node => ({ index: -1, next: new Map() })
+/** Mixes one more number into a hash. Multipliers are odd and have about half their bits set; values from memory. */
+const mixed = (hash: number, part: number, factor: number): number => {
+  const product = Math.imul(hash ^ part, factor)
+  return product ^ (product >>> 15)
+}
+
+const FIRST = 0x9e3779b1
+const SECOND = 0x85ebca6b
+
+/** Stands for a part that no feature has, and for no part at all. */
+const [UNKNOWN, NONE] = [0, -1]
 
 /**
- * Looks features up by their parts.
+ * Looks features up by their parts: one open table of hashes, so that asking for what the model does not know, as nearly
+ * every question does, costs one read. A feature is told by 64 bits of hash.
  *
- * @param names of the features, by index; parts are told apart by a colon after the prefix and blanks between
- * @returns index of a feature, -1 where the model does not know it
+ * @param names of the features, by index; parts are told apart by a colon after the prefix and blanks between; an empty
+ *   name is none
  */
-export const toPartsIndex = (
-  names: readonly string[],
-): ((prefix: string, a?: string, b?: string, c?: string, d?: string) => number) => {
-  const root = toNode()
+export const toPartsIndex = (names: readonly string[]): PartsIndex => {
+  const parts = new Map<string, number>()
+  const prefixes = new Map<string, number>()
+  const numberIn = (numbers: Map<string, number>, text: string): number => {
+    const known = numbers.get(text) ?? numbers.size + 1
+    numbers.set(text, known)
+    return known
+  }
+  const mask = 2 ** Math.ceil(Math.log2(names.length * 3 + 2)) - 1
+  const [hashes, checks] = [new Int32Array(mask + 1), new Int32Array(mask + 1)]
+  const indices = new Int32Array(mask + 1).fill(-1)
+  /** Where a feature is, or where it would be. */
+  const placeOf = (hash: number, check: number): number => {
+    let place = hash & mask
+    while (indices[place] !== -1 && (hashes[place] !== hash || checks[place] !== check)) place = (place + 1) & mask
+    return place
+  }
+  const hashOf = (prefix: number, a: number, b: number, c: number, d: number): number =>
+    mixed(mixed(mixed(mixed(prefix, a, FIRST), b, FIRST), c, FIRST), d, FIRST)
+  const checkOf = (prefix: number, a: number, b: number, c: number, d: number): number =>
+    mixed(mixed(mixed(mixed(prefix, d, SECOND), c, SECOND), b, SECOND), a, SECOND)
   names.forEach((name, index) => {
+    if (name === '') return
     const colon = name.indexOf(':')
-    let node = root
-    for (const part of colon < 0 ? [name] : [name.slice(0, colon), ...name.slice(colon + 1).split(' ')]) {
-      const known = node.next.get(part) ?? toNode()
-      node.next.set(part, known)
-      node = known
-    }
-    node.index = index
+    const prefix = numberIn(prefixes, colon < 0 ? name : name.slice(0, colon))
+    const [a = NONE, b = NONE, c = NONE, d = NONE] = (colon < 0 ? [] : name.slice(colon + 1).split(' ')).map(part =>
+      numberIn(parts, part),
+    )
+    const [hash, check] = [hashOf(prefix, a, b, c, d), checkOf(prefix, a, b, c, d)]
+    const place = placeOf(hash, check)
+    hashes[place] = hash
+    checks[place] = check
+    indices[place] = index
   })
-  return (prefix, a, b, c, d) => {
-    let node = root.next.get(prefix)
-    if (a !== undefined) node = node?.next.get(a)
-    if (b !== undefined) node = node?.next.get(b)
-    if (c !== undefined) node = node?.next.get(c)
-    if (d !== undefined) node = node?.next.get(d)
-    return node?.index ?? -1
+  return {
+    partOf: part => parts.get(part) ?? UNKNOWN,
+    at: (prefix, a = NONE, b = NONE, c = NONE, d = NONE) => {
+      if (a === UNKNOWN || b === UNKNOWN || c === UNKNOWN || d === UNKNOWN) return -1
+      const known = prefixes.get(prefix)
+      if (known === undefined) return -1
+      return indices[placeOf(hashOf(known, a, b, c, d), checkOf(known, a, b, c, d))] ?? -1
+    },
   }
 }
 
@@ -70,6 +111,23 @@ export const nameOfParts = (prefix: string, a?: string, b?: string, c?: string, 
 
 const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 
+/** Reads whole numbers separated by blanks, one after the other: several times faster than splitting for 20,000 of them. */
+const wholeNumbers = (text: string, count: number): Float64Array => {
+  const numbers = new Float64Array(count)
+  let [at, n, sign] = [0, 0, 1]
+  for (let i = 0; i <= text.length; i++) {
+    const code = i < text.length ? text.charCodeAt(i) : 32
+    if (code === 45) sign = -1
+    else if (code !== 32) n = n * 10 + code - 48
+    else {
+      numbers[at++] = sign * n
+      n = 0
+      sign = 1
+    }
+  }
+  return numbers
+}
+
 /** Unpacks a model. */
 export const toScorer = <Outcome extends string>(model: Model): Scorer<Outcome> => {
   const names = model.features.split(' ').map(name => name.replaceAll('_', ' '))
@@ -77,7 +135,7 @@ export const toScorer = <Outcome extends string>(model: Model): Scorer<Outcome> 
   const weights = new Map(
     Object.entries(model.weights).map(([outcome, row]) => [
       outcome,
-      Float64Array.from(row.split(' '), text => Number(text) / 100),
+      wholeNumbers(row, names.length).map(hundredths => hundredths / 100),
     ]),
   )
   const logOdds = (outcome: Outcome, indices: readonly number[]): number => {

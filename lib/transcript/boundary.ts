@@ -23,15 +23,15 @@ const suffixOf = (word: string): string => {
 }
 
 const tagsOf = (words: readonly string[]): readonly string[] => {
-  const offsets: number[] = []
-  let at = 0
-  for (const word of words) {
-    offsets.push(at)
+  const tokens = tagWords(words.join(' '))
+  let [at, next] = [0, 0]
+  return words.map(word => {
+    while ((tokens[next]?.at ?? Number.POSITIVE_INFINITY) < at) next++
+    const token = tokens[next]
+    const tag = token?.at === at ? token.tag : 'none'
     at += word.length + 1
-  }
-  const byOffset = new Map<number, string>()
-  for (const token of tagWords(words.join(' '))) if (!byOffset.has(token.at)) byOffset.set(token.at, token.tag)
-  return offsets.map(offset => byOffset.get(offset) ?? 'none')
+    return tag
+  })
 }
 
 /** Cues from which the pace of a talk can be told. */
@@ -97,20 +97,38 @@ const gapBucket = (gap: number): number => (gap < 0.05 ? 0 : gap < 0.2 ? 1 : gap
 export const slackBucket = (slack: number): number =>
   [-0.3, 0.15, 0.4, 0.7, 1, 1.6, 2.4].findLastIndex(limit => slack >= limit) + 1
 
+/** Words of a run as parts of features, with one before and two after for the edges of the run. */
+export type Seen<Part> = {
+  readonly word: readonly Part[]
+  readonly tag: readonly Part[]
+  readonly suffix: readonly Part[]
+}
+
+/** @returns the words as parts; words[i] is at i + 1. */
+export const seenAs = <Part>(words: readonly RunWord[], partOf: (text: string) => Part): Seen<Part> => {
+  const edged = (told: (word: RunWord) => string): readonly Part[] => [
+    partOf('^'),
+    ...words.map(word => partOf(told(word))),
+    partOf('$'),
+    partOf('$'),
+  ]
+  return { word: edged(({ word }) => word), tag: edged(({ tag }) => tag), suffix: edged(({ word }) => suffixOf(word)) }
+}
+
 /** Tells the features of the place after words[i]: does a sentence end there? */
-export const eachBoundaryFeature = (words: readonly RunWord[], i: number, emit: Emit): void => {
+export const eachBoundaryFeature = <Part>(
+  words: readonly RunWord[],
+  { word, tag, suffix }: Seen<Part>,
+  i: number,
+  partOf: (text: string) => Part,
+  emit: Emit<Part>,
+): void => {
   const here = words[i]
   const next = words[i + 1]
   if (here === undefined || next === undefined) return
-  const a = words[i - 1]?.word ?? '^'
-  const b = here.word
-  const c = next.word
-  const d = words[i + 2]?.word ?? '$'
-  const e = words[i + 3]?.word ?? '$'
-  const ta = words[i - 1]?.tag ?? '^'
-  const tb = here.tag
-  const tc = next.tag
-  const td = words[i + 2]?.tag ?? '$'
+  const [a, b, c, d, e] = [word[i], word[i + 1], word[i + 2], word[i + 3], word[i + 4]]
+  const [ta, tb, tc, td] = [tag[i], tag[i + 1], tag[i + 2], tag[i + 3]]
+  const [bs, cs] = [suffix[i + 1], suffix[i + 2]]
   emit('bias')
   emit('b', b)
   emit('c', c)
@@ -120,9 +138,9 @@ export const eachBoundaryFeature = (words: readonly RunWord[], i: number, emit: 
   emit('cd', c, d)
   emit('ab', a, b)
   emit('cde', c, d, e)
-  emit('bs', suffixOf(b))
-  emit('cs', suffixOf(c))
-  emit('bsc', suffixOf(b), c)
+  emit('bs', bs)
+  emit('cs', cs)
+  emit('bsc', bs, c)
   emit('tb', tb)
   emit('tc', tc)
   emit('td', td)
@@ -134,13 +152,17 @@ export const eachBoundaryFeature = (words: readonly RunWord[], i: number, emit: 
   emit('tbwc', tb, c)
   emit('wbtc', b, tc)
   emit('tbwctd', tb, c, td)
-  emit(here.isLastOfCue ? 'end-of-cue' : 'inside', String(gapBucket(next.start - here.end)))
-  if (!here.isLastOfCue && here.slack !== undefined) emit('slack', String(slackBucket(here.slack)))
+  emit(here.isLastOfCue ? 'end-of-cue' : 'inside', partOf(String(gapBucket(next.start - here.end))))
+  if (!here.isLastOfCue && here.slack !== undefined) emit('slack', partOf(String(slackBucket(here.slack))))
 }
 
-/** The same by name. */
-export const boundaryFeatures = (words: readonly RunWord[], i: number): readonly string[] => {
-  const found: string[] = []
-  eachBoundaryFeature(words, i, (...parts) => void found.push(nameOfParts(...parts)))
-  return found
+/** Names of the features of the place after each word. */
+export const boundaryFeatures = (words: readonly RunWord[]): readonly (readonly string[])[] => {
+  const asIs = (text: string): string => text
+  const seen = seenAs(words, asIs)
+  return words.map((_, i) => {
+    const found: string[] = []
+    eachBoundaryFeature(words, seen, i, asIs, (...parts) => void found.push(nameOfParts(...parts)))
+    return found
+  })
 }

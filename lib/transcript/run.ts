@@ -1,5 +1,5 @@
 import { type Model, toPartsIndex, toScorer } from '@/lib/trade/model'
-import { eachBoundaryFeature, type Pace, type RunWord, slackBucket, toRunWords } from './boundary'
+import { eachBoundaryFeature, type Pace, type RunWord, seenAs, slackBucket, toRunWords } from './boundary'
 import boundaryModel from './boundary-model.json'
 import type { Token } from './token'
 
@@ -69,26 +69,30 @@ const divide = (odds: readonly number[], count: number, { lengths, density }: Bo
 
 const model = boundaryModel as unknown as BoundaryModel
 const scorer = toScorer<'end'>(model)
-const featureAt = toPartsIndex(scorer.names)
+const features = toPartsIndex(scorer.names)
 
-/** @returns indices, relative to the run, of the last word of every sentence, with a model of one's own for fitting. */
-export const divideRun = (
-  words: readonly RunWord[],
-  oddsAt: (words: readonly RunWord[], i: number) => number,
-  given: BoundaryModel,
-): readonly number[] => {
-  const odds = words.slice(0, -1).map((_, i) => oddsAt(words, i))
+/**
+ * Divides a run, with a model of one's own for fitting.
+ *
+ * @param odds log odds of an end after each word but the last; changed
+ * @returns indices, relative to the run, of the last word of every sentence
+ */
+export const divideRun = (words: readonly RunWord[], odds: number[], given: BoundaryModel): readonly number[] => {
   heedPauses(words, odds, given.held)
   return divide(odds, words.length, given)
 }
 
-const oddsOfPlace = (words: readonly RunWord[], i: number): number => {
-  const indices: number[] = []
-  eachBoundaryFeature(words, i, (prefix, a, b, c, d) => {
-    const index = featureAt(prefix, a, b, c, d)
-    if (index >= 0) indices.push(index)
+/** Log odds of an end after each word of a run but the last. */
+const oddsOf = (words: readonly RunWord[]): number[] => {
+  const seen = seenAs(words, features.partOf)
+  return words.slice(0, -1).map((_, i) => {
+    const indices: number[] = []
+    eachBoundaryFeature(words, seen, i, features.partOf, (prefix, a, b, c, d) => {
+      const index = features.at(prefix, a, b, c, d)
+      if (index >= 0) indices.push(index)
+    })
+    return scorer.logOdds('end', indices)
   })
-  return scorer.logOdds('end', indices)
 }
 
 /**
@@ -99,5 +103,7 @@ const oddsOfPlace = (words: readonly RunWord[], i: number): number => {
  * @param pace of the whole talk
  * @returns indices of the last token of each sentence, ascending, the last one `to - 1`
  */
-export const cutRun = (tokens: readonly Token[], from: number, to: number, pace: Pace): readonly number[] =>
-  divideRun(toRunWords(tokens, from, to, pace), oddsOfPlace, model).map(end => from + end)
+export const cutRun = (tokens: readonly Token[], from: number, to: number, pace: Pace): readonly number[] => {
+  const words = toRunWords(tokens, from, to, pace)
+  return divideRun(words, oddsOf(words), model).map(end => from + end)
+}

@@ -32,7 +32,7 @@ const toRun = ({ name, isOwn, gold, transcript }: Case): Run => {
     m += keyOf(token.text).length
     return goldEnds.has(m)
   })
-  return { name, isOwn, words, ends, features: words.map((_, i) => boundaryFeatures(words, i)) }
+  return { name, isOwn, words, ends, features: boundaryFeatures(words) }
 }
 
 /** How long sentences are, and how often a cue that runs over holds an end. */
@@ -87,7 +87,8 @@ const fitEnds = (runs: readonly Run[]): Fitted => {
 const count = (runs: readonly Run[], fitted: Fitted, shape: Pick<BoundaryModel, 'lengths' | 'density' | 'held'>) => {
   let [hit, found, wanted] = [0, 0, 0]
   for (const run of runs) {
-    const ends = divideRun(run.words, (words, i) => oddsOf(fitted, 'end', boundaryFeatures(words, i)), {
+    const odds = run.features.slice(0, -1).map(features => oddsOf(fitted, 'end', features))
+    const ends = divideRun(run.words, odds, {
       ...shape,
       features: '',
       weights: {},
