@@ -3,16 +3,22 @@ import type { SoundPiece } from './peaks'
 /** Zero crossings of the sinc on each side; a Hann window over 12 keeps what folds back under -50 dB. */
 const CROSSINGS = 12
 
-/** Mean of all channels. */
-export const toMono = ({ channels }: Omit<SoundPiece, 'start'>): Float32Array => {
+/**
+ * Mean of all channels.
+ *
+ * @param into memory to be used, where it is long enough: fresh memory costs more than the mean
+ * @returns one sample for each; the channel itself where there is one
+ */
+export const toMono = ({ channels }: Omit<SoundPiece, 'start'>, into?: Float32Array): Float32Array => {
   const [first, ...others] = channels
   if (first === undefined) return new Float32Array()
   if (others.length === 0) return first
-  const mono = new Float32Array(first.length)
-  const [second, ...more] = others
-  for (let i = 0; i < mono.length; i++) mono[i] = ((first[i] ?? 0) + (second?.[i] ?? 0)) / channels.length
-  for (const channel of more)
-    for (let i = 0; i < mono.length; i++) mono[i] = (mono[i] ?? 0) + (channel[i] ?? 0) / channels.length
+  const { length } = first
+  const mono = into !== undefined && into.length >= length ? into.subarray(0, length) : new Float32Array(length)
+  const share = 1 / channels.length
+  const [second = first, ...more] = others
+  for (let i = 0; i < length; i++) mono[i] = ((first[i] ?? 0) + (second[i] ?? 0)) * share
+  for (const channel of more) for (let i = 0; i < length; i++) mono[i] = (mono[i] ?? 0) + (channel[i] ?? 0) * share
   return mono
 }
 
@@ -41,26 +47,36 @@ const weights = (ratio: number, crossings: number): { table: Float64Array; taps:
 
 /**
  * Every `step`th sample, low-passed: the common case (48 to 16 kHz) in half the multiplications, as the filter is
- * symmetrical where it sits on a sample.
+ * symmetrical where it sits on a sample. Four side by side: each addition would wait for the one before.
  *
  * @param middle index of the first output's sample
  * @param weights from the middle of the filter outwards
  */
 const decimate = (out: Float32Array, all: Float32Array, middle: number, step: number, weights: Float64Array): void => {
-  const [length, stride] = [weights.length, step | 0]
-  let at = middle | 0
-  for (let n = 0; n < out.length; n++) {
-    // Two sums side by side: each addition would wait for the one before.
-    let even = (weights[0] ?? 0) * (all[at] ?? 0)
-    let odd = 0
-    let k = 1
-    for (; k + 1 < length; k += 2) {
-      odd += (weights[k] ?? 0) * ((all[at - k] ?? 0) + (all[at + k] ?? 0))
-      even += (weights[k + 1] ?? 0) * ((all[at - k - 1] ?? 0) + (all[at + k + 1] ?? 0))
+  const { length } = weights
+  const top = weights[0] ?? 0
+  let at = middle
+  let n = 0
+  for (; n + 3 < out.length; n += 4) {
+    const [a, b, c, d] = [at, at + step, at + 2 * step, at + 3 * step]
+    let [p, q, r, s] = [top * (all[a] ?? 0), top * (all[b] ?? 0), top * (all[c] ?? 0), top * (all[d] ?? 0)]
+    for (let k = 1; k < length; k++) {
+      const weight = weights[k] ?? 0
+      p += weight * ((all[a - k] ?? 0) + (all[a + k] ?? 0))
+      q += weight * ((all[b - k] ?? 0) + (all[b + k] ?? 0))
+      r += weight * ((all[c - k] ?? 0) + (all[c + k] ?? 0))
+      s += weight * ((all[d - k] ?? 0) + (all[d + k] ?? 0))
     }
-    if (k < length) odd += (weights[k] ?? 0) * ((all[at - k] ?? 0) + (all[at + k] ?? 0))
-    out[n] = even + odd
-    at = (at + stride) | 0
+    out[n] = p
+    out[n + 1] = q
+    out[n + 2] = r
+    out[n + 3] = s
+    at += 4 * step
+  }
+  for (; n < out.length; n++, at += step) {
+    let sum = top * (all[at] ?? 0)
+    for (let k = 1; k < length; k++) sum += (weights[k] ?? 0) * ((all[at - k] ?? 0) + (all[at + k] ?? 0))
+    out[n] = sum
   }
 }
 
@@ -77,14 +93,19 @@ export const resampler = (from: number, to: number, crossings = CROSSINGS) => {
   const { table, taps } = weights(ratio, crossings)
   const half = taps / 2
   // Half a filter of silence before the first sample, so that the output starts with it.
-  let held = new Float32Array(half - 1)
+  let memory = new Float32Array(half - 1)
+  let held = half - 1
   let offset = -(half - 1)
   let produced = 0
   const push = (samples: Float32Array): Float32Array<ArrayBuffer> => {
-    if (from === to) return Float32Array.from(samples)
-    const all = new Float32Array(held.length + samples.length)
-    all.set(held)
-    all.set(samples, held.length)
+    if (from === to) return new Float32Array(samples)
+    if (memory.length < held + samples.length) {
+      const larger = new Float32Array(2 * (held + samples.length))
+      larger.set(memory.subarray(0, held))
+      memory = larger
+    }
+    memory.set(samples, held)
+    const all = memory.subarray(0, held + samples.length)
     const last = offset + all.length - half - 1
     const ready = Math.max(0, Math.floor(last * ratio) - produced + 1)
     const out = new Float32Array(ready)
@@ -103,7 +124,8 @@ export const resampler = (from: number, to: number, crossings = CROSSINGS) => {
       }
     produced += ready
     const keep = Math.max(0, Math.min(all.length, Math.floor(produced / ratio) - half + 1 - offset))
-    held = all.slice(keep)
+    memory.copyWithin(0, keep, all.length)
+    held = all.length - keep
     offset += keep
     return out
   }

@@ -28,27 +28,34 @@ const [WIDEN, CLOSE, CLEAR] = [0.06, 30, 50]
 /** Seconds looked at around a frame to tell noise from voice. */
 const AROUND = 8
 
-/** Level of the given share of sorted decibels. */
-const quantile = (levels: Float32Array, share: number): number =>
-  Float32Array.from(levels).sort()[Math.min(levels.length - 1, Math.floor(levels.length * share))] ?? -100
+/** Levels of the given shares of decibels. */
+const quantiles = (levels: Float32Array, shares: readonly number[]): readonly number[] => {
+  const sorted = levels.slice().sort()
+  return shares.map(share => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? -100)
+}
 
 /** For each second the level, in decibels, that parts noise from voice around it. */
 const thresholds = (levels: Float32Array): readonly { limit: number; widen: number }[] => {
   const seconds = Math.ceil(levels.length / PER_SECOND)
   return Array.from({ length: seconds }, (_, second) => {
     const near = levels.subarray(Math.max(0, (second - AROUND) * PER_SECOND), (second + AROUND + 1) * PER_SECOND)
-    const [noise, voice] = [quantile(near, 0.08), quantile(near, 0.92)]
+    const [noise = -100, voice = -100] = quantiles(near, [0.08, 0.92])
     const clear = Math.min(1, Math.max(0, (CLEAR - (voice - noise)) / (CLEAR - CLOSE)))
     return { limit: noise + Math.max(RISE, SHARE * (voice - noise)), widen: WIDEN * clear }
   })
 }
 
 /** Mean of the levels around each frame. */
-const smoothed = (levels: Float32Array): Float32Array =>
-  levels.map((_, i) => {
-    const near = levels.subarray(Math.max(0, i - SMOOTH), i + SMOOTH + 1)
-    return near.reduce((sum, level) => sum + level, 0) / near.length
-  })
+const smoothed = (levels: Float32Array): Float32Array => {
+  const means = new Float32Array(levels.length)
+  for (let i = 0; i < levels.length; i++) {
+    const [from, to] = [Math.max(0, i - SMOOTH), Math.min(levels.length, i + SMOOTH + 1)]
+    let sum = 0
+    for (let at = from; at < to; at++) sum += levels[at] ?? 0
+    means[i] = sum / (to - from)
+  }
+  return means
+}
 
 const spansOf = (flags: Uint8Array, widenAt: (seconds: number) => number): Span[] => {
   const spans: { start: number; end: number }[] = []

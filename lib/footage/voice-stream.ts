@@ -21,6 +21,7 @@ const ROUNDING = 0.03
 export const voiceStream = (onSamples: (samples: Float32Array<ArrayBuffer>) => void, crossings = COARSE, from = 0) => {
   let stream: ReturnType<typeof resampler> | undefined
   let rate = 0
+  let scratch = new Float32Array()
   let at = from
   const silence = (seconds: number) => {
     for (let left = seconds; left > 0; left -= 10)
@@ -38,7 +39,9 @@ export const voiceStream = (onSamples: (samples: Float32Array<ArrayBuffer>) => v
         silence(late)
         at = piece.start
       }
-      const mono = toMono(piece)
+      const { length } = piece.channels[0] ?? []
+      if (scratch.length < length) scratch = new Float32Array(length)
+      const mono = toMono(piece, scratch)
       const early = late < -ROUNDING ? Math.min(mono.length, Math.round(-late * rate)) : 0
       const fresh = mono.subarray(early)
       onSamples(stream.push(fresh))
