@@ -1,9 +1,11 @@
-import { ACTS, type Act, PARTICLES } from '@/lib/trade/pairs'
+import { AUXILIARIES, CHAT, CONDITIONS, FILLERS, MODALS, QUESTION_WORDS, SUBJECTS } from '@/lib/trade/english'
+import { type Act, PARTICLES } from '@/lib/trade/pairs'
+import { actsFor, distantParticle, hingedActs, isWording, NO_ACTS } from './acts'
 import { alongIn, type Clause, meanwhileIn, readClause, thingsOf } from './clause'
 import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, PREPOSITIONS, SKIPPED, SURE_VERBS } from './grammar'
 import { onceForText } from './memo'
 import type { Thing } from './thing'
-import { NUMBER_WORDS, tokensOf, VERBS } from './words'
+import { isSmall, isVerb, NUMBER_WORDS, tokensOf } from './words'
 
 /** One thing a text tells to do: "take the upper tray off" is verb take, particle off, thing "upper tray". */
 export type Action = {
@@ -16,12 +18,9 @@ export type Action = {
   readonly rest: readonly string[]
   /** What goes along: "with its screws". */
   readonly along: readonly Thing[]
+  /** Said to go back where it was: "push the cap back on". */
+  readonly isAgain: boolean
 }
-
-const BY_WORDING = new Map<string, Set<Act>>()
-for (const [act, entries] of Object.entries(ACTS) as [Act, readonly string[]][])
-  for (const entry of entries) BY_WORDING.set(entry, (BY_WORDING.get(entry) ?? new Set()).add(act))
-const NO_ACTS: ReadonlySet<Act> = new Set()
 
 type Segment = { readonly tokens: readonly string[]; readonly after: string }
 
@@ -54,8 +53,24 @@ const isArticleLike = (token: string): boolean =>
 /** "Out and back" is one movement; "back off" is a verb. */
 const FIRM_AFTER = new Set(['off', 'out', 'away'])
 
+const NO_VERB = new Set([...SUBJECTS, ...AUXILIARIES, ...MODALS, ...QUESTION_WORDS, ...CONDITIONS, ...FILLERS, ...CHAT])
+const ARTICLES = new Set(
+  'the a an your its each both all any some every these those this that two three four'.split(' '),
+)
+
+/** No noun has an article after it: "wave a broom", "whack the pin out" begin with verbs, whether or not a list has them. */
+const isUnknownVerb = (token: string, next: string | undefined): boolean =>
+  next !== undefined &&
+  ARTICLES.has(next) &&
+  /^[a-z]{3,}(?:-[a-z]+)*$/.test(token) &&
+  !isSmall(token) &&
+  !isAdverb(token) &&
+  !PREPOSITIONS.has(token) &&
+  !NO_VERB.has(token) &&
+  !/(?:ing|ed|ness|tion|ment|ity|er|or)$/.test(token)
+
 const isVerbHere = (segment: Segment, isFirst: boolean, token: string, next: string | undefined): boolean => {
-  if (!VERBS.has(token)) return false
+  if (!isVerb(token)) return isFirst && isUnknownVerb(token, next)
   if (
     segment.after === ',' &&
     !isFirst &&
@@ -68,7 +83,7 @@ const isVerbHere = (segment: Segment, isFirst: boolean, token: string, next: str
     return false
   if (isFirst || isFresh(segment) || SURE_VERBS.has(token) || !NOUNS_TOO.has(token)) return true
   if (PARTICLES.has(token) && !FIRM_AFTER.has(next ?? '')) return false
-  if (next !== undefined && PARTICLES.has(next)) return BY_WORDING.has(`${token} ${next}`)
+  if (next !== undefined && PARTICLES.has(next)) return isWording(token, next)
   return next !== undefined && (isArticleLike(next) || next === 'until' || next === 'at' || next === 'for')
 }
 
@@ -91,20 +106,10 @@ const addTo = (group: readonly Clause[], tokens: readonly string[], isList: bool
     if (clause.phrases.length > 0 && more.phrases.length > 0 && clause.rest.length === 0 && isList)
       clause.phrases.push(...more.phrases)
     else clause.rest.push(...tokens)
+    if (clause.phrases.at(-1) === more.phrases.at(-1)) clause.rest.push(...more.rest)
     if (more.particle !== undefined && FIRM.has(more.particle)) clause.particle ??= more.particle
   }
 }
-
-/** Verbs that put a thing somewhere, with the particles that make them fit it there. */
-const PLACES = new Set(
-  'lay put place set slide slip push press drop lower hang hook thread feed wrap guide ease tap roll stretch position pull draw lift work clip screw snap pop wind route loop lead stand knock hammer drive drift force squeeze twist tuck stick clamp seat swing fold bring click rest'.split(
-    ' ',
-  ),
-)
-const INTO = new Set(['on', 'in', 'over', 'back', 'home', 'around', 'through'])
-/** "Stand the truck on its wheels" lowers it as well. */
-const PUTS: ReadonlySet<Act> = new Set<Act>(['refit', 'connect', 'lower'])
-const REFIT: ReadonlySet<Act> = new Set<Act>(['refit', 'connect'])
 
 /** "Turn the valve clockwise to close it" is closing. */
 const TURNS = new Set('turn rotate twist swing move flip push pull press lift squeeze slide'.split(' '))
@@ -140,39 +145,11 @@ const purposeOf = ({ verb, rest }: Clause): string | undefined => {
   return purpose !== undefined && PURPOSES.has(purpose) ? purpose : undefined
 }
 
-const actsFor = (verb: string, particle: string | undefined): ReadonlySet<Act> =>
-  BY_WORDING.get(`${verb} ${particle}`) ??
-  (PLACES.has(verb) && INTO.has(particle ?? '') ? (BY_WORDING.get(verb)?.has('lower') ? PUTS : REFIT) : undefined) ??
-  BY_WORDING.get(verb) ??
-  NO_ACTS
-
-/** Covers on a hinge or slide: up and aside is open, down and to is closed. */
-const HINGED = new Set(
-  'guard lid hood cover flap bonnet shield door hatch visor canopy screen gate shutter seat'.split(' '),
-)
-const SWINGS = new Set(
-  'swing fold flip lift tilt hinge raise pivot slide push pull roll prop turn bring lower move'.split(' '),
-)
-const APART = new Set(['up', 'open', 'aside', 'away', 'clear', 'out'])
-const TOGETHER = new Set(['down', 'shut', 'closed', 'over', 'home', 'back', 'to', 'in'])
-const OPENS: ReadonlySet<Act> = new Set<Act>(['open'])
-const CLOSES: ReadonlySet<Act> = new Set<Act>(['close', 'refit'])
-
-const hingedActs = (
-  verb: string,
-  particle: string | undefined,
-  things: readonly Thing[],
-): ReadonlySet<Act> | undefined => {
-  if (!SWINGS.has(verb) || !things.some(({ head }) => HINGED.has(head))) return undefined
-  if (verb === 'raise' || (particle !== undefined && APART.has(particle))) return OPENS
-  return verb === 'lower' || (particle !== undefined && TOGETHER.has(particle)) ? CLOSES : undefined
-}
-
 const finish = (clause: Clause, before: Thing | undefined): Action => {
   const { rest } = clause
   const purpose = purposeOf(clause)
   const verb = purpose ?? clause.verb
-  const particle = purpose === undefined ? clause.particle : undefined
+  const particle = purpose === undefined ? (clause.particle ?? distantParticle(verb, rest)) : undefined
   const along = alongIn(rest)
   // "Plug the line with a blanking plug" connects nothing.
   const isCapped = (verb === 'plug' || verb === 'cap') && along.length > 0
@@ -185,6 +162,7 @@ const finish = (clause: Clause, before: Thing | undefined): Action => {
     things,
     rest,
     along,
+    isAgain: clause.isAgain || particle === 'back' || /^re-?[a-z]{3}/.test(verb),
   }
 }
 

@@ -1,5 +1,5 @@
-import { HAZARDS } from '@/lib/trade/hazards'
-import { NOUNS_TOO } from './grammar'
+import { NOUNS_TOO, PREPOSITIONS } from './grammar'
+import { HAZARDS } from './hazard-signs'
 import { onceForText } from './memo'
 import { tokensOf, VERBS } from './words'
 
@@ -21,10 +21,17 @@ const HAZARD_WORDS =
 /** Words that begin a clause as adjectives although they are verbs too. */
 const ADJECTIVES = new Set('warm live open dry clean clear free cool loose slow level spare separate hot'.split(' '))
 
+/** Verbs of the hands that a preposition may follow: "lift with a helper"; "oil under pressure" orders nothing. */
+const MANUAL = new Set(
+  'lift work hold stand push pull turn press roll step lean reach cut drive slide use clamp'.split(' '),
+)
+
 const isOrdering = (part: string): boolean => {
   const [first = '', next = ''] = tokensOf(part)
   if (!VERBS.has(first)) return false
-  return ADJECTIVES.has(first) || NOUNS_TOO.has(first) ? /^(?:the|a|an|it|your|any|all|both)$/.test(next) : true
+  return ADJECTIVES.has(first) || NOUNS_TOO.has(first)
+    ? /^(?:the|a|an|it|your|any|all|both)$/.test(next) || (MANUAL.has(first) && PREPOSITIONS.has(next) && next !== 'of')
+    : true
 }
 
 /** What a caution says and how grave its consequence is. */

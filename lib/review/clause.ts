@@ -1,10 +1,17 @@
 import { PARTICLES } from '@/lib/trade/pairs'
 import { DETERMINERS, FIRM, isAdverb, PREPOSITIONS } from './grammar'
 import { isDistinguishing, type Thing, toThing } from './thing'
-import { NUMBER_WORDS, VERBS, verbOf } from './words'
+import { isVerb, NUMBER_WORDS, verbOf } from './words'
 
 /** A clause being read: its verb, what it acts on, and what follows from the first preposition on. */
-export type Clause = { verb: string; particle: string | undefined; phrases: string[][]; rest: string[] }
+export type Clause = {
+  verb: string
+  particle: string | undefined
+  phrases: string[][]
+  rest: string[]
+  /** Whether "back" stood with the particle. */
+  isAgain: boolean
+}
 
 const PARTICLE_FROM: Readonly<Record<string, string>> = Object.setPrototypeOf(
   {
@@ -32,13 +39,13 @@ const isEnd = (token: string | undefined): boolean =>
 
 /** A participle after the noun it describes: "the bar turned over". */
 const isTrailing = (token: string, following: string | undefined): boolean =>
-  !VERBS.has(token) && /(?:ed|ing|[a-z]n|wound)$/.test(token) && verbOf(token) !== undefined && isEnd(following)
+  !isVerb(token) && /(?:ed|ing|[a-z]n|wound)$/.test(token) && verbOf(token) !== undefined && isEnd(following)
 
 /** "Let the oil run out" is running out, of the oil. */
 const allowedIn = (verb: string, tokens: readonly string[]): Clause | undefined => {
   if (verb !== 'let' && verb !== 'allow') return undefined
   const named = tokens.findIndex(isNaming)
-  const at = tokens.findIndex((token, i) => i > named && VERBS.has(token))
+  const at = tokens.findIndex((token, i) => i > named && isVerb(token))
   if (named < 0 || at < 0 || tokens.slice(0, at).some(token => PREPOSITIONS.has(token))) return undefined
   const clause = readClause(tokens[at] ?? '', tokens.slice(at + 1))
   return { ...clause, phrases: [[...tokens.slice(0, at)].filter(token => token !== 'to')] }
@@ -55,7 +62,7 @@ const beyondOwner = (tokens: readonly string[]): string | undefined => {
 export const readClause = (verb: string, tokens: readonly string[]): Clause => {
   const allowed = allowedIn(verb, tokens)
   if (allowed !== undefined) return allowed
-  const clause: Clause = { verb, particle: undefined, phrases: [], rest: [] }
+  const clause: Clause = { verb, particle: undefined, phrases: [], rest: [], isAgain: false }
   const phrase: string[] = []
   let i = 0
   let isClosed = false
@@ -63,6 +70,7 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
   if (next !== undefined && PARTICLES.has(next)) {
     const isTwo = next === 'back' && second !== undefined && PARTICLES.has(second)
     clause.particle = isTwo ? second : next
+    clause.isAgain = isTwo
     i = isTwo ? 2 : 1
   }
   for (; i < tokens.length; i++) {
@@ -80,6 +88,7 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       const isTwo =
         token === 'back' && (following === 'on' || following === 'in' || following === 'off' || following === 'out')
       clause.particle = isTwo ? following : token
+      clause.isAgain = isTwo
       clause.rest.push(...tokens.slice(i + (isTwo ? 2 : 1)))
       break
     }
@@ -112,8 +121,18 @@ export const meanwhileIn = (rest: readonly string[]): Clause | undefined => {
   return verb === undefined ? undefined : readClause(verb, rest.slice(at + 2))
 }
 
+/** What stands for the thing it is part of: "both halves of the old seal". */
+const PORTIONS = new Set('half part piece pair rest remains remainder bit bits length stack bunch set'.split(' '))
+
+/** The words after "of", up to where something else begins. */
+const ownerOf = (rest: readonly string[]): readonly string[] => {
+  if (rest[0] !== 'of') return []
+  const end = rest.findIndex((token, i) => i > 0 && (PREPOSITIONS.has(token) || PARTICLES.has(token)))
+  return rest.slice(1, end < 0 ? rest.length : end)
+}
+
 /** @returns the things of a clause; "suction and delivery hoses" are two kinds of hose, "the back one" is one more of the first. */
-export const thingsOf = ({ phrases }: Clause, before: Thing | undefined): readonly Thing[] =>
+export const thingsOf = ({ phrases, rest }: Clause, before: Thing | undefined): readonly Thing[] =>
   phrases.map((phrase, i) => {
     const last = phrase.at(-1) ?? ''
     const first = phrases[0]?.at(-1)
@@ -122,6 +141,10 @@ export const thingsOf = ({ phrases }: Clause, before: Thing | undefined): readon
     if (before !== undefined && before.head !== '' && (phrase[0] === 'its' || phrase[0] === 'their'))
       return toThing([before.head, ...phrase])
     const thing = toThing(phrase)
+    if (i === phrases.length - 1 && thing.words.length === 1 && PORTIONS.has(thing.head)) {
+      const owner = toThing(ownerOf(rest))
+      if (owner.head !== '') return owner
+    }
     const head = phrases[i + 1]?.at(-1)
     return head !== undefined && isDistinguishing(thing.head) ? toThing([...phrase, head]) : thing
   })
@@ -131,6 +154,6 @@ export const alongIn = (rest: readonly string[]): readonly Thing[] => {
   const at = rest.indexOf('with')
   if (at < 0) return []
   const phrase = rest.slice(at + 1)
-  const end = phrase.findIndex(token => PREPOSITIONS.has(token))
+  const end = phrase.findIndex((token, i) => PREPOSITIONS.has(token) || (i > 0 && PARTICLES.has(token)))
   return [toThing(end < 0 ? phrase : phrase.slice(0, end))]
 }

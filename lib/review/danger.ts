@@ -1,9 +1,9 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import type { Hazard } from '@/lib/trade/hazard'
-import { HAZARDS } from '@/lib/trade/hazards'
+import { cautionParts, harmsPeople } from './caution-parts'
 import { inSteps } from './chunks'
-import { hazardsIn, hintsIn, knownIn } from './hazard-signs'
+import { contextHazards, HAZARDS, hasContext, hazardsIn, hintsIn, knownIn } from './hazard-signs'
 import { listedThing } from './listed'
 import { onceFor, onceForLast, onceForText } from './memo'
 import { stemIndex } from './stem-index'
@@ -20,6 +20,8 @@ export type Presence = {
   readonly isMet: boolean
   /** The last step that signals or hints at it: a caution after that one is late in any case. */
   readonly last: SheetStep
+  /** Numbers of all such steps. */
+  readonly steps: ReadonlySet<number>
   /** Cautions against it, with the number of the step they stand before (0: at the front). */
   readonly cautions: readonly { readonly mark: Mark; readonly number: number }[]
   /** Whether something worn, set up or listed answers it, and from which step on (0: listed). */
@@ -48,13 +50,22 @@ const fieldHazards = onceForText(
 const COMMON =
   /\b(?:sparks?|sparking|burn\w*|fire|flames?|gloves?|goggles|glasses|eyes?|fingers?|hands?|skin|clear|moves?|moving|support\w*|slip\w*|release[sd]?|air|face|isolat\w*|unexpected\w*|catch\w*|breath\w*|heat|cool\w*|irritat\w*|ventilat\w*|outside|outdoors|indoors|doors)\b/gi
 
+/** Harm to things only: "brake fluid strips paint" warns nobody of what it does to eyes. */
+const isOfThings = onceFor(
+  ({ text, level }: Mark): boolean =>
+    !harmsPeople(text) && cautionParts(text).consequence === 'damage' && (level === 'notice' || level === undefined),
+)
+
 /** @returns whether a caution speaks of a hazard, by its field or its words. */
 export const isAgainst = (caution: Mark, { id }: Hazard): boolean => {
   const field = fieldOf(caution)
+  if (isOfThings(caution) && field !== id) return false
   if (field === undefined) return knownIn(caution.text).has(id)
   const named = fieldHazards(field)
-  if (named.has(id) || knownIn(field.replaceAll('-', ' ')).has(id)) return true
-  return knownIn(named.size === 0 ? caution.text : caution.text.replaceAll(COMMON, ' ')).has(id)
+  const known = knownIn(named.size === 0 ? caution.text : caution.text.replaceAll(COMMON, ' '))
+  if (field === id || field.includes(id) || known.has(id) || knownIn(field.replaceAll('-', ' ')).has(id)) return true
+  // By another name that goes with several hazards: it stands for this one unless the words speak of others.
+  return named.has(id) && ![...known].some(other => named.has(other))
 }
 
 const protectedBy = onceForText(
@@ -63,10 +74,15 @@ const protectedBy = onceForText(
 
 const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.equipment}`
 
-const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
-  hazard.equipment === undefined || hazard.equipment.test(equipmentOf(sheet))
+/** Machines that work in the open: nobody starts them in a closed room without a word of it. Common practice, no source. */
+const OUTDOOR =
+  /\b(?:tractor|loader|skid[- ]?steer|excavator|digger|backhoe|dozer|combine|harvester|baler|telehandler|outboard|snowmobile|dumper|grader|road roller)\b/i
 
-type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boolean }
+const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
+  (hazard.equipment === undefined || hazard.equipment.test(equipmentOf(sheet))) &&
+  !(hazard.id === 'carbon-monoxide' && OUTDOOR.test(equipmentOf(sheet)))
+
+type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boolean; readonly steps: Set<number> }
 
 /** What is asleep while the power is off: a guard may come off, a blade be handled by its hub. */
 const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
@@ -74,6 +90,10 @@ const CUTS =
   /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\bswitch(?:ed)? to (?:0|off)\b|\bdead\b/i
 const POWERS =
   /\b(?:switch|turn|power)\w*\b[^.;]*\bon\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b|\b(?:remove|take off|unlock)\w*\b[^.;]*\b(?:padlock|lock|tag)\b/i
+
+/** A plug in one's own hand is isolation enough, so pulling it brings no danger of its own. @source OSHA 29 CFR 1910.147(a)(2)(iii)(A), from memory */
+const UNPLUGS =
+  /\bunplug\w*\b(?![^.;]*\b(?:connector|sensor|harness|hose)\b)|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b[^.;]*\b(?:wall|socket|outlet|mains)\b|\bpull\w*\b[^.;]*\b(?:mains|power) (?:plug|cord)\b/i
 
 const cuts = onceForText((text: string): boolean => CUTS.test(text) && !/\b(?:water|gas|fuel|air|oil)\b/i.test(text))
 const powers = onceForText((text: string): boolean => POWERS.test(text))
@@ -87,8 +107,9 @@ const signsIn = inSteps(step => {
   const listed = [...tools, ...materials]
     .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
     .filter(own => own.plain.length + own.hinted.length > 0)
-  const isSilent = !isCut && !isPowered && plain.length + hinted.length + listed.length === 0
-  return isSilent ? [] : [{ step, isCut, isPowered, plain, hinted, listed }]
+  const inContext = texts.filter(hasContext)
+  const isSilent = !isCut && !isPowered && plain.length + hinted.length + listed.length + inContext.length === 0
+  return isSilent ? [] : [{ step, isCut, isPowered, plain, hinted, listed, inContext }]
 })
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
@@ -107,21 +128,33 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   const all = new Map<Hazard, Seen>()
   const machine = equipmentOf(sheet)
   const note = (hazard: Hazard, step: SheetStep, key: 'plain' | 'hinted', isMade = false) => {
-    const seen = all.get(hazard) ?? { last: step, isMet: true }
+    const seen = all.get(hazard) ?? { last: step, isMet: true, steps: new Set<number>() }
     seen.isMet &&= isMade
+    seen.steps.add(step.number)
     all.set(hazard, seen)
     if (seen[key] === undefined || step.number < seen[key].number) seen[key] = step
     if (step.number > seen.last.number) seen.last = step
   }
   const end = sheet.steps.at(-1)
   let isOff = false
-  for (const { step, isCut, isPowered, plain, hinted, listed } of signsIn(sheet)) {
+  let isPulled = false
+  for (const { step, isCut, isPowered, plain, hinted, listed, inContext } of signsIn(sheet)) {
     isOff = isCut || (isOff && !isPowered)
+    const isUnplugging = UNPLUGS.test(step.mark.text)
+    isPulled = isUnplugging || (isPulled && !isPowered)
     for (const hazard of plain) {
       const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
       if (weight !== undefined) note(hazard, step, weight, isCut)
     }
-    for (const hazard of hinted) if (hazard.hintsIn?.test(machine) !== false) note(hazard, step, 'hinted', isCut)
+    for (const hazard of hinted)
+      if (hazard.hintsIn?.test(machine) !== false && !(hazard.id === 'electric-shock' && isUnplugging))
+        note(hazard, step, 'hinted', isCut)
+    for (const { hazard, isHint } of inContext.flatMap(text => contextHazards(text, machine))) {
+      if (!isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue
+      const weight = weightOf(hazard, isCut, isOff)
+      const isMade = isCut || (hazard.id === 'electric-shock' && isPulled)
+      if (weight !== undefined) note(hazard, step, isHint ? 'hinted' : weight, isMade)
+    }
     for (const { text, plain, hinted } of listed) {
       const use = firstUse(text, sheet)
       for (const hazard of plain)
@@ -137,6 +170,9 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
 
 /** @returns the cautions of a sheet's steps with the number of their step, in order. */
 export const cautionsIn = inSteps(({ cautions, number }) => cautions.map(mark => ({ mark, number })))
+
+/** Whether a step sets going what was still: a caution against moving parts is in time there. */
+export const isPowering = ({ mark }: SheetStep): boolean => powers(mark.text)
 
 /** Every hazard that a caution speaks of. */
 const answeredBy = onceFor((caution: Mark): readonly Hazard[] => HAZARDS.filter(hazard => isAgainst(caution, hazard)))
@@ -155,12 +191,13 @@ export const presences = onceForLast((sheet: Sheet): readonly Presence[] => {
       else known.push(own)
     }
   const guards = protectedFrom(sheet)
-  return [...seenIn(sheet)].map(([hazard, { plain, hinted, last, isMet }]) => ({
+  return [...seenIn(sheet)].map(([hazard, { plain, hinted, last, isMet, steps }]) => ({
     hazard,
     step: plain ?? hinted ?? last,
     isPlain: plain !== undefined,
     isMet,
     last,
+    steps,
     cautions: answers.get(hazard) ?? [],
     protectedFrom: guards.get(hazard),
   }))

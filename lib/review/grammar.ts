@@ -37,6 +37,7 @@ export const NOUNS_TOO = words(`
   fire trip reset ground earth charge jump bridge choke prime vent heat cut zero coat spray dab fill top dip wet work butter wax dress mist mix dose test look feel try probe sight
   scan meter mark label note record log sketch stamp date punch film set soak form solder weld glue face part score notch bag bin scrap shield mask glove use lap pick
   level square blade turn roll wind tilt tip lift jack drop wheel park back bump nudge stretch grip bend crank throttle run start stop screen trap strip release lead ring centre
+  link button buckle zip lace catch mate chain stopper dose spill discharge boost split break swing dump plug-in let
   center stand clutch brake saw nut housing body boot frame plane gauge mount cable hold time second hand`)
 
 /** @returns whether a word is an adverb of manner by its ending. */

@@ -1,6 +1,12 @@
 import type { Hazard } from '@/lib/trade/hazard'
-import { HAZARDS } from '@/lib/trade/hazards'
+import { HAZARDS as SHARED } from '@/lib/trade/hazards'
+import { HAZARD_CONTEXTS, type HazardContext } from '@/lib/trade/hazards-context'
+import { MORE_HAZARDS } from '@/lib/trade/hazards-more'
 import { onceForText } from './memo'
+
+/** Every hazard the review looks for. */
+export const HAZARDS: readonly Hazard[] = [...SHARED, ...MORE_HAZARDS]
+const BY_ID = new Map(HAZARDS.map(hazard => [hazard.id, hazard]))
 
 /** What the review reads beyond the lexicon's own signs. */
 type Signs = {
@@ -30,7 +36,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     hints: /\b(?:wait|leave|allow)\w*\b[^.;]*\b(?:cold|cool(?:s|ed|ing)?)\b/i,
     signals:
       /\b(?:open|undo|unscrew|remove|take off|drain|touch|pull)\w*\b[^.;]*\b(?:expansion tank|header tank|radiator|steam|boiler|portafilter|fryer|hot ?plate|kettle|autoclave)\b/i,
-    known: /\bwarm\b|\bboil\w*\b/i,
+    knownOnly: /\b(?:burn\w*|hot|scald\w*|cool\w*|heat\w*|steam|warm|boil\w*|blister\w*|sear\w*)\b/i,
     noHint: /^(?!.*\b(?:drain|empty|let|run)\b).*\bremaining water\b/i,
   },
   crush: {
@@ -40,6 +46,9 @@ const MORE: Readonly<Record<string, Signs>> = {
       /\b(?:tip|tilt|lay|set|put|stand|roll|turn|drive|place)\w*\b[^.;]*\b(?:truck|vehicle|van|car|machine|tractor|mower|trailer|engine|press|lift)\b[^.;]*\b(?:on|onto)\b[^.;]*\b(?:stands?|blocks|trestles|ramps)\b|\b(?:tip|tilt|lay|turn|roll)\w*\b[^.;]*\b(?:truck|vehicle|tractor|trailer|cabinet|dryer|washer|fridge|freezer)\b[^.;]*\b(?:on|onto|over|to)\b[^.;]*\b(?:side|back)\b|\b(?:lift|carry|draw|slide|lower|pull|move|tip|hold)\w*\b[^.;]*\b(?:two people|a (?:helper|second person|colleague)|a hoist|a crane)\b|\btest load\b|\bcounterweights?\b/i,
   },
   sharp: {
+    not: /\briving knife\b/i,
+    knownOnly:
+      /\b(?:cuts?(?! off)\b|cutting|sharp|gloves?|lacerat\w*|edges?|slic\w*|teeth|barbs?|burrs?|splinters?|razor\w*|gash\w*)\b/i,
     signals:
       /\b(?:slide|pull|draw|press|push|put|hold|take|wipe|brush|grip|carry|unscrew|slip|insert|mount|set|swap|scrape|turn)\w*\b[^.;]*\b(?:(?<!(?:wiper|fan|rotor|turbine|switch|feeler) )blades?|cutters?|knife|knives|cutting (?:disc|wheel|chain)|scalpel|razor)\b/i,
     known: /\bpierc\w*\b|\bneedle\b|\bprick\w*\b|\bteeth\b|\bstab\w*\b/i,
@@ -49,9 +58,12 @@ const MORE: Readonly<Record<string, Signs>> = {
     known:
       /\bthrow\w* (?:the |a |up |out )?(?:\w+ )?(?:chips?|debris|boards?|splinters?|swarf|work|grit|sparks?|wood)\b/i,
   },
+  battery: {
+    knownOnly:
+      /\b(?:hydrogen|gas(?:es)?|explo\w*|sparks?|sparking|short\w*|bridg\w*|jewell?ery|rings?|arc\w*|melt\w*|weld\w*)\b/i,
+  },
+  sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
   'rotating-parts': {
-    signals:
-      /\b(?:run|cycle|start|jog|operate)\w*\b[^.;]*\b(?:doors?|gate|barrier|shutter|robot|carriage|conveyor)\b|\blet\b[^.;]*\b(?:doors?|gate|barrier|shutter|conveyor|robot)\b[^.;]*\b(?:run|cycle|move|travel)\b/i,
     known: /\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i,
   },
   chemical: {
@@ -60,6 +72,8 @@ const MORE: Readonly<Record<string, Signs>> = {
     known: /\bchlor\w*\b|\bpowder\b|\bglycol\b|\balkaline\b|\bswallow\w*\b/i,
   },
   dust: {
+    knownOnly:
+      /\b(?:dust\w*|masks?|respirators?|fibres?|fibers?|soot|fly ash|asbestos|silica|inhal\w*|toner|powder)\b/i,
     signals:
       /\b(?:vacuum|sweep|blow|brush|knock|shake|clean|wipe)\w*\b[^.;]*\b(?:(?:carbon|brake|clutch|wood|grinding|cement|stone|toner|metal|lead) dust|dust\b[^.;]*\b(?:motor|commutator|armature|brush(?:es| holders?)?|brakes?|clutch))\b/i,
     noHint:
@@ -87,6 +101,35 @@ export const hazardsIn = onceForText((text: string): readonly Hazard[] => {
       MORE[id]?.not?.test(text) !== true,
   )
 })
+
+/** Rows of the table that a text matches, whatever the machine. */
+const rowsFor = onceForText((text: string): readonly HazardContext[] => {
+  const forms = formsOf(text)
+  return HAZARD_CONTEXTS.filter(({ signals, not }) => signals.test(forms) && not?.test(text) !== true)
+})
+
+const rowsOn = onceForText(
+  (machine: string): ReadonlySet<HazardContext> =>
+    new Set(HAZARD_CONTEXTS.filter(row => row.machine.test(machine) && row.notMachine?.test(machine) !== true)),
+)
+
+/** A hazard that a text signals only on certain machines. */
+export type InContext = { readonly hazard: Hazard; readonly isHint: boolean }
+
+/** @returns what a text signals on a machine, as title and equipment name it. */
+export const contextHazards = (text: string, machine: string): readonly InContext[] => {
+  const rows = rowsFor(text)
+  if (rows.length === 0) return NONE
+  const here = rowsOn(machine)
+  return rows.flatMap(row => {
+    const hazard = here.has(row) ? BY_ID.get(row.hazard) : undefined
+    return hazard === undefined ? [] : [{ hazard, isHint: row.isHint === true }]
+  })
+}
+const NONE: readonly InContext[] = []
+
+/** @returns whether a text may signal a hazard on some machine. */
+export const hasContext = (text: string): boolean => rowsFor(text).length > 0
 
 /** @returns those it hints at. */
 export const hintsIn = onceForText((text: string): readonly Hazard[] =>

@@ -23,14 +23,21 @@ export const isInstructing = onceForText((text: string): boolean => {
 
 /** Verbs of thought and talk, and those too general to be an order by themselves. */
 const MENTAL = new Set(
-  'be have do go come get give let make see look know think say tell mean want need like keep find show call talk ask explain watch listen wait read remember note expect use try start stop begin continue work feel bear prevent allow order'.split(
+  'be have do go come get give let make see look know think say tell mean want need like keep find show call talk ask explain watch listen wait leave repeat read remember note expect use try start stop begin continue work feel bear prevent allow order'.split(
     ' ',
   ),
 )
 
+/** How often the job is done: no order of the job itself. */
+const OFTEN =
+  /\bevery (?:\d+|two|three|four|six|twelve|few|other) (?:hours?|days?|weeks?|months?|years?|shifts?|miles|kilomet)|\b(?:every|once a|twice a|each) (?:day|week|month|year|season|spring|autumn|fall|shift)\b/i
+/** "Torque wrench, the small one" names a tool. */
+const TOOL_NAME =
+  /^(?:the |a |an |my |your )?(?:torque|pry|pipe|drill|feeler|grease|heat|strap|tap|lock|hook|press|wire|pin|drain|screw|impact|spring|clamp|crimp|paint|spray|test|level|stop) (?:wrench|bars?|bits?|gauges?|gun|tool|driver|spanner|watch|brush|lamp|light|meter|pan|stand|vice|kit|set)\b(?! (?:the|it|them)\b)/i
+
 /** @returns whether a sentence plainly orders an action on something. */
 export const isOrder = onceForText((text: string): boolean => {
-  if (CHAT.test(text)) return false
+  if (CHAT.test(text) || OFTEN.test(text) || TOOL_NAME.test(withoutLeadIn(text))) return false
   const [first] = actionsOf(withoutLeadIn(text))
   return (
     first !== undefined &&

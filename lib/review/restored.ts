@@ -103,6 +103,8 @@ const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySe
   const isOthers = isOfAnother(action, thing, of)
   if ((!isOthers && things.some(other => isLikeThing(thing, other))) || along.some(other => isLikeThing(thing, other)))
     return true
+  // "Clamp the base" closes the base clamp.
+  if (verb === thing.head && things.some(({ head }) => thing.rest.includes(head))) return true
   if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
   if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug')
     return !things.some(({ head }) => LEADS.has(head))

@@ -54,6 +54,11 @@ const LETS_OUT = oneOf('let release relieve vent bleed drain')
 const TIPS = oneOf('tip pour empty run')
 const CATCHES = oneOf('pan bucket container jug drum bowl tub can')
 const PIPED = oneOf('hose line pipe lead cable wire connector')
+/** What is loosened by being wound or eased back; a motor or a table moved so only changes its place. */
+const WOUND = oneOf(
+  'screw bolt nut nipple union gland fitting cap clamp strap collar fastener setscrew grubscrew locknut cable belt chain tensioner adjuster hose connector valve clip knob fixing stud capscrew jack',
+)
+const LOOSENS = oneOf('loosen slacken slack undo unclamp release crack unscrew untighten unbolt unlock untie')
 const LET_GO = oneOf('brake pressure tension grip hand button trigger lever')
 const FIXED_TO = oneOf('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
@@ -115,7 +120,8 @@ const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if (head === 'charger') return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
-  if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head)) return 'loosened'
+  if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head))
+    return LOOSENS.has(verb) || WOUND.has(head) ? 'loosened' : undefined
   return undefined
 }
 
@@ -154,11 +160,15 @@ const BRINGS = oneOf(
   'cap plug mask fit insert install connect place put push attach clip block seal stick apply tape bridge',
 )
 
+const NONE: readonly Thing[] = []
+
 /** @returns what an action puts in only for the time of the work: blanking plugs, masking, a locking pin, a gauge manifold. */
-export const addedBy = onceFor(({ verb, acts, things, along }: Action): readonly Thing[] =>
-  JAMS.has(verb) && things.some(({ head }) => TURNING.has(head))
-    ? along.filter(({ head }) => head !== '')
-    : BRINGS.has(verb) && !acts.has('remove')
-      ? [...things, ...along].filter(({ words }) => AIDS_IN.test(words.join(' ')))
-      : [],
+export const addedBy = onceFor(({ verb, acts, things, along, isAgain }: Action): readonly Thing[] =>
+  isAgain
+    ? NONE
+    : JAMS.has(verb) && things.some(({ head }) => TURNING.has(head))
+      ? along.filter(({ head }) => head !== '')
+      : BRINGS.has(verb) && !acts.has('remove')
+        ? [...things, ...along].filter(({ words }) => AIDS_IN.test(words.join(' ')))
+        : [],
 )

@@ -11,10 +11,22 @@ export const tokensOf = onceForText(
 
 const KEEP_S = /(?:ss|us|is|ics|gas|chassis|lens|always)$/
 
+/** Plurals in -ves of nouns in -f and -fe. English, no source. */
+const IN_F: ReadonlyMap<string, string> = new Map([
+  ['leaves', 'leaf'],
+  ['halves', 'half'],
+  ['knives', 'knife'],
+  ['shelves', 'shelf'],
+  ['sheaves', 'sheave'],
+  ['scarves', 'scarf'],
+  ['hooves', 'hoof'],
+])
+
 /** @returns the singular of a noun as written, lower case; words that are no plural come back unchanged. */
 export const singular = (word: string): string => {
   if (word.length < 4 || !word.endsWith('s') || KEEP_S.test(word)) return word
-  if (word === 'leaves') return 'leaf'
+  const inF = IN_F.get(word)
+  if (inF !== undefined) return inF
   if (word.endsWith('ies') && word.length > 4) return `${word.slice(0, -3)}y`
   if (/(?:x|ch|sh|ss|zz)es$/.test(word)) return word.slice(0, -2)
   return word.slice(0, -1)
@@ -54,6 +66,27 @@ export const VERBS: ReadonlySet<string> = new Set([
   ...MORE_VERBS,
 ])
 
+/** Before a verb: again, undone, beforehand, or by what of the hand. English, no source. */
+const PREFIX = /^(?:re-?|un-?|de-?|dis|pre-?|hand-|finger-|thumb-|cross-)(?=[a-z]{3,}$)/
+/** Nouns that only look so. */
+const NO_PREFIX = new Set(
+  'relay refuse research resort retail recoil rebound recount react remark remain record report request result display dispatch distance decrease detail device design deposit descent unit union desk present premium prefix rest reed reel recess rebate respect regard repress repose return resin depart discover discuss discount'.split(
+    ' ',
+  ),
+)
+
+/** @returns whether a word is a verb as it stands: known, or a known one with again, undone or beforehand put before it. */
+export const isVerb = onceForText(
+  (word: string): boolean =>
+    VERBS.has(word) || (PREFIX.test(word) && !NO_PREFIX.has(word) && VERBS.has(word.replace(PREFIX, ''))),
+)
+
+/** @returns a verb with its prefix taken off, and the prefix: "rebolt" is bolt again; undefined where it has none. */
+export const unprefixed = (verb: string): { readonly prefix: string; readonly verb: string } | undefined => {
+  const prefix = VERBS.has(verb) ? undefined : PREFIX.exec(verb)?.[0]
+  return prefix === undefined ? undefined : { prefix: prefix.replace('-', ''), verb: verb.slice(prefix.length) }
+}
+
 const IRREGULARS = new Map(
   IRREGULAR.flatMap(([base, past, participle]) => [[past, base] as const, [participle, base] as const]),
 )
@@ -78,10 +111,10 @@ const candidates = (word: string): readonly string[] => {
 
 /** @returns the base form of a known verb in any form, or undefined for every other word. */
 export const verbOf = onceForText((word: string): string | undefined => {
-  if (VERBS.has(word)) return word
+  if (isVerb(word)) return word
   const irregular = IRREGULARS.get(word)
   if (irregular !== undefined && VERBS.has(irregular)) return irregular
-  return candidates(word).find(candidate => VERBS.has(candidate))
+  return candidates(word).find(isVerb)
 })
 
 /** @returns a word reduced so that forms of one word agree: verbs to their base, nouns to the singular. */

@@ -3,6 +3,8 @@ export type LicensedWork = {
   readonly id: string
   readonly signals: RegExp
   readonly not?: RegExp
+  /** What signals it only on such a machine, as title or equipment name it. */
+  readonly inContext?: { readonly machine: RegExp; readonly signals: RegExp }
   /** Completes "… is work for". */
   readonly who: string
   /** What a line that defers says, for the sheet. */
@@ -19,7 +21,13 @@ export const LICENSED: readonly LicensedWork[] = [
   {
     id: 'refrigerant',
     signals:
-      /\b(?:(?:recover|charge|evacuate|vent|top up|add|release|purge|braze|leak[- ]test|weigh in|bleed)\w*\b[^.;]*\b(?:refrigerant|r-?(?:22|32|134a|290|404a|407c|410a|600a|1234yf)|line ?set|sealed system|suction line|liquid line)|(?:manifold gauges?|gauge manifold)\b)/i,
+      /\b(?:(?:recover|charge|recharge|evacuate|vent|top up|top off|topping|add|release|purge|braze|leak[- ]test|weigh in|bleed|fill|refill|replenish|discharge|drain|cut|open|flare|reclaim|gas up|regas|pump down)\w*\b[^.;]*\b(?:refrigerant|r-?(?:22|32|134a|290|404a|407c|410a|448a|449a|454b|600a|744|1234yf)|line ?set|sealed (?:system|circuit)|suction line|liquid line|refrigeration circuit)|(?:manifold gauges?|gauge manifold|charging (?:hose|manifold|scale)|schrader (?:core|valve)s? of the (?:system|circuit))\b)/i,
+    inContext: {
+      machine:
+        /\b(?:refrigerat\w*|fridge|freezer|walk-in|cooler|ice (?:machine|maker)|chiller|air[- ]condition\w*|heat pump|split (?:unit|system)|condensing unit|evaporator|cold room)\b/i,
+      signals:
+        /\b(?:(?:charge|recharge|evacuate|recover|top (?:up|off)|bleed|vent|release|braze|cut|add|weigh)\w*\b[^.;]*\b(?:gas|charge|circuit|system|suction|discharge line|capillary|filter[- ]drier|drier|compressor)|(?:replace|swap|change|remove|cut out)\w*\b[^.;]*\b(?:compressor|filter[- ]drier|drier|expansion valve|evaporator coil|condenser coil|capillary)|pull a vacuum|hook up the manifold)\b/i,
+    },
     who: 'people certified for refrigerants',
     caution:
       'Refrigerant freezes, suffocates and harms the climate: only people certified for it under local law may open the circuit.',
@@ -28,8 +36,13 @@ export const LICENSED: readonly LicensedWork[] = [
   {
     id: 'gas',
     signals:
-      /\b(?:(?:disconnect|connect|open|loosen|undo|remove|replace|fit|adjust|swap|change|unscrew|install|crack|cut|extend|reconnect)\w*\b[^.;]*\b(?:(?:natural |mains )?gas (?:line|pipe|valve|supply|meter|train|union|cock|regulator|connection|jet|manifold|hose)|burner (?:jet|manifold|pressure)|propane (?:line|regulator|hose|tank valve)|lpg (?:line|regulator|hose)))\b/i,
+      /\b(?:(?:disconnect|connect|open|loosen|undo|remove|replace|fit|adjust|swap|change|unscrew|install|crack|cut|extend|reconnect|reroute|run|set|break|remake|convert|renew|take off|service|strip)\w*\b[^.;]*\b(?:(?:natural |mains )?gas (?:line|pipe|valve|supply|meter|train|union|cock|regulator|connection|connector|jet|manifold|hose|control|fitting|nut|tap|pressure|burner)|burner (?:jet|manifold|pressure)|propane (?:line|regulator|hose|tank valve)|lpg (?:line|regulator|hose)))\b/i,
     not: /\b(?:turn off|shut off|close)\b[^.;]*$|\bgas (?:strut|spring|bottle only)\b/i,
+    inContext: {
+      machine: /\b(?:gas|lpg|propane|butane)\b(?! (?:strut|spring))/i,
+      signals:
+        /\b(?:(?:disconnect|undo|remove|unscrew|take off|withdraw|replace|break|crack|adjust|set|clean|pull|drop)\w*\b[^.;]*\b(?:burner assembly|burner tray|main burners?|pilot (?:tube|assembly|line|burner)|gas|manifold|orifices?|flex(?:ible)? connector|injectors?))\b/i,
+    },
     who: 'a gas fitter licensed under local law',
     caution:
       'Gas explodes and suffocates: this is work for someone licensed under local law, who tests it for tightness afterwards.',
@@ -40,6 +53,12 @@ export const LICENSED: readonly LicensedWork[] = [
     signals:
       /\b(?:consumer unit|fuse ?board|distribution board|breaker panel|load cent(?:er|re)|service panel|meter tails?|fixed wiring|house wiring|(?:new|add|extend|run|wire|replace|install|rewire|disconnect|connect|swap|change)\w*\b[^.;]*\b(?:branch circuit|ring main|wall (?:outlet|socket|receptacle)|socket outlet|light switch|receptacle|ceiling rose|light fitting|mains (?:cable|circuit|wiring)|240[ -]volt circuit|three-phase (?:supply|cable|feed)|supply cables?|circuit breaker in the panel|hard-?wired))\b/i,
     not: /\b(?:plug into|unplug)\b/i,
+    inContext: {
+      machine:
+        /\b(?:hard-?wired|ceiling|light fitting|luminaire|water heater|immersion heater|cooker|range|oven|hob|boiler|pool|spa|hot tub|pump|wall|house|socket|switch|fan|charger|generator|air condition\w*|air handler|furnace|doorbell|shower|domestic|230|240|208|220|120|110|400|415)\b/i,
+      signals:
+        /\b(?:(?:open|disconnect|reconnect|connect|undo|remove|wire|rewire|splice|join|land|twist|cap|strip|extend|run|make|take|pull|put|terminate)\w*\b[^.;]*\b(?:junction box|(?:house|supply|circuit|mains|ceiling|fixed|branch|feed) (?:wir\w+|cables?|conductors?|leads?|box)|(?:active|live|hot|line|phase|black)(?:,| and|\/)[^.;]*\b(?:neutral|white|earth|ground)|neutral (?:wires?|conductors?)|live (?:wires?|conductors?)|wire nuts?|wire connectors?|(?:element|thermostat) wires|transfer switch|inlet box|back-?feed|outlet box|ceiling box|mounting box))\b/i,
+    },
     who: 'an electrician licensed under local codes',
     caution:
       'Mains wiring kills and burns houses down: local codes leave it to a licensed electrician, who tests it afterwards.',
@@ -49,6 +68,11 @@ export const LICENSED: readonly LicensedWork[] = [
     id: 'airbag',
     signals:
       /\b(?:(?:remove|disconnect|unplug|unbolt|take off|fit|refit|replace|install|reconnect|lift off|detach)\w*\b[^.;]*\b(?:air ?bags?|srs|squib|clock ?spring|pretensioners?|driver module))\b/i,
+    inContext: {
+      machine: /\b(?:air ?bags?|srs|steering wheel|clock ?spring|restraint)\b/i,
+      signals:
+        /\b(?:remove|disconnect|unplug|unbolt|take|fit|refit|replace|install|reconnect|lift|detach|pull|release|unclip|undo|probe|measure|test)\w*\b[^.;]*\b(?:module|horn pad|inflator|igniter|squib|yellow (?:connectors?|plugs?)|steering wheel)\b/i,
+    },
     who: 'people trained on restraint systems',
     caution:
       'An airbag can go off and kill: this is work for someone trained and authorised for it, by the maker’s manual.',
@@ -59,6 +83,12 @@ export const LICENSED: readonly LicensedWork[] = [
     signals:
       /\b(?:(?:inspect|repair|certify|load[- ]test|splice|re-?rope|replace|adjust|modify|overhaul|test|change|fit)\w*\b[^.;]*\b(?:hoist (?:rope|brake|chain|hook|limit)|crane|wire rope|lifting (?:gear|eye|beam|chain|sling)s?|chain block|load (?:chain|hook|brake)|lift (?:car|rope|brake)s?|elevator|vehicle lift|passenger lift))\b/i,
     not: /\b(?:crane to|with (?:a|the) (?:crane|hoist|sling))\b/i,
+    inContext: {
+      machine:
+        /\b(?:chain (?:hoist|block)|lever hoist|hoists?|cranes?|winch|lifting|passenger lift|stair ?lift|elevator|car lift|vehicle lift|sling)\b/i,
+      signals:
+        /\b(?:(?:remove|take|replace|renew|change|fit|adjust|set|dismantle|open|strip|undo|overhaul|repair|weld|test|load|lift|turn|shorten|swap)\w*\b[^.;]*\b(?:load chain|chain guide|brake|pawls?|ratchet|hook|limit switch|rope|load sheave|gear ?case|latch|test load|rated load|load test|friction disc|discs?|linings?))\b/i,
+    },
     who: 'a competent person under local lifting rules',
     caution:
       'Lifting gear that fails kills: inspection and repair are for a competent person under local rules, with a record.',
@@ -69,6 +99,12 @@ export const LICENSED: readonly LicensedWork[] = [
     signals:
       /\b(?:(?:weld|repair|drill|modify|set|adjust|re-?set|hydro(?:static(?:ally)?)?[- ]?test|pressure[- ]test|recertify|replace|braze|plug|cut)\w*\b[^.;]*\b(?:safety valve|pressure relief valve|relief valve|pressure vessel|boiler shell|air receiver|steam boiler|pressure tank|lpg (?:tank|cylinder)|gas cylinder|scuba (?:tank|cylinder)))\b/i,
     not: /\b(?:pull the ring|lever|test button|blow[- ]?down)\b/i,
+    inContext: {
+      machine:
+        /\b(?:autoclaves?|steri[lz]i[sz]ers?|steam boilers?|pressure (?:vessel|cooker|pot|tank)|air receivers?|compressors?|gas cylinder|accumulator|blast pot|extinguishers?)\b/i,
+      signals:
+        /\b(?:(?:replace|adjust|set|remove|plug|weld|grind|drill|modify|change|repair|cap|bypass|defeat|screw)\w*\b[^.;]*\b(?:safety valve|relief valve|rupture disc|burst(?:ing)? disc|vessel|door (?:interlock|lock)|interlock|shell|receiver wall))\b/i,
+    },
     who: 'people authorised under local pressure-equipment rules',
     caution:
       'A pressure vessel that bursts kills: work on it and on its safety valve is for people authorised under local rules.',

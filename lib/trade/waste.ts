@@ -16,12 +16,21 @@ export type Waste = {
 export const DISPOSAL =
   /\b(?:dispos\w*|recycl\w*|collection (?:point|site|centre|center)|hazardous[- ]waste|waste (?:drum|oil|bin|container|tank|can|station|site|collection|contractor)|scrap(?:yard| bin| metal)?\b|take\b[^.;]*\bto\b[^.;]*\b(?:recycl\w*|depot|tip|dealer|shop|garage|collection|council|point|facility|centre|center|bin)|hand (?:it |them )?in|return(?:ed|s)?\b[^.;]*\b(?:supplier|dealer|store|retailer|core|point)|in(?:to)? the [^.;]*\b(?:drum|bin|trash|waste|skip)\b|not (?:down|in) the drain|bin(?:ned)? the|throw(?:n)? away|neutrali[sz]\w*|discard(?:ed)?|oily[- ](?:rag|water|waste))/i
 
+/** How stuff comes out of a machine. English, no source. */
+const OUT =
+  '(?:drain|empty|pump|suck|siphon|syphon|syringe|draw|extract|change|replace|renew|flush|bleed|purge|let|run|pour|tip|drop|dump|squeeze|scoop|catch|collect|evacuate|swap|bail|soak up|mop up|remove|skim|release|decant)\\w*'
+const out = (things: string): RegExp => new RegExp(`\\b${OUT}\\b[^.;]*\\b(?:${things})\\b`, 'i')
+const either = (...patterns: readonly RegExp[]): RegExp =>
+  new RegExp(patterns.map(({ source }) => source).join('|'), 'i')
+
 /** Kinds of waste. General knowledge, no source; local rules decide. To teach a kind, add a row. */
 export const WASTES: readonly Waste[] = [
   {
     id: 'oil',
-    arises:
+    arises: either(
       /\b(?:(?:drain|change|empty|pump out|suck out|siphon|extract|replace|flush)\w*\b[^.;]*\b(?:oil|gearbox|crankcase|sump|transmission|gearcase)|(?:loosen|remove|unscrew|open|undo|crack)\w*\b[^.;]*\b(?:drain (?:plug|bolt|screw)|oil filter)|oil drain|oil run out)\b|\b(?:undo|disconnect|renew|replace|remove|crack)\w*\b[^.;]*\b(?:hydraulic (?:hoses?|lines?)|hose unions?)\b|\b(?:tip|pour|let|catch|pump)\w*\b[^.;]*\b(?:old|used|waste) (?:\w+ )?oil\b/i,
+      out('(?:old|used|dirty|waste|spent|engine|gear|hydraulic|motor) oil'),
+    ),
     not: /\b(?:condensate|water tank|(?:remove|open|clean)[^.;]*\bwater drain|pump drain|heater drain|washing machine|water heater|coolant|radiator|drain plug(?:s)? from the pump)\b/i,
     named: /\boils?\b|\bfluids?\b|\bfilters?\b/i,
     isHazardous: true,
@@ -29,16 +38,20 @@ export const WASTES: readonly Waste[] = [
   },
   {
     id: 'coolant',
-    arises:
+    arises: either(
       /\b(?:drain|flush|empty|replace|change|siphon)\w*\b[^.;]*\b(?:coolant|antifreeze|radiator|glycol|cooling system)\b/i,
+      out('(?:old|used) (?:coolant|antifreeze)'),
+    ),
     named: /\b(?:coolant|antifreeze|glycol|fluids?)\b/i,
     isHazardous: true,
     advice: 'Catch the coolant and take it to a collection point; it poisons animals and water',
   },
   {
     id: 'brake-fluid',
-    arises:
+    arises: either(
       /\b(?:bleed|drain|flush|change|replace|siphon|suck)\w*\b[^.;]*\b(?:brake fluid|brakes?\b(?! (?:pads?|shoes?|discs?|lever|light|hose))|hydraulic (?:fluid|oil)|clutch fluid|power steering fluid|fluid)\b/i,
+      out('(?:old|used|dirty|brake|clutch|hydraulic|power steering|transmission) fluid'),
+    ),
     not: /\b(?:condensate|bleed (?:the )?air|washing|water|release)\b/i,
     named: /\b(?:brake fluid|hydraulic|fluids?|oils?)\b/i,
     isHazardous: true,
@@ -46,8 +59,10 @@ export const WASTES: readonly Waste[] = [
   },
   {
     id: 'fuel',
-    arises:
+    arises: either(
       /\b(?:drain|empty|siphon|syphon|pour out|flush)\w*\b[^.;]*\b(?:fuel|petrol|gasoline|diesel|carburett?or|kerosene)\b/i,
+      out('(?:old|stale) (?:fuel|petrol|gasoline|gas|diesel)|fuel tank|float bowl|carburett?or bowl'),
+    ),
     named: /\b(?:fuel|petrol|gasoline|diesel|fluids?)\b/i,
     isHazardous: true,
     advice: 'Take drained fuel to a collection point in an approved can, by local rules',
@@ -117,6 +132,39 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:cutting fluid|emulsion|coolant|fluids?)\b/i,
     isHazardous: true,
     advice: 'Hand spent cutting fluid to a waste contractor; it must not go down the drain',
+  },
+  {
+    id: 'cooking-oil',
+    arises: out('(?:old|used|cooking|frying|fryer) (?:oil|fat)|fryer|grease trap'),
+    named: /\b(?:oils?|fat|grease)\b/i,
+    isHazardous: false,
+    advice: 'Hand old cooking oil and grease to a collector; they block drains',
+  },
+  {
+    id: 'blast-media',
+    arises: out(
+      '(?:old|used|spent|dirty) (?:media|grit|abrasive|beads|sand)|media|blast (?:dust|grit)|dust (?:bag|drawer|drum|bin)',
+    ),
+    not: /\b(?:social|new media)\b/i,
+    named: /\b(?:media|grit|abrasive|beads|dust|sand)\b/i,
+    isHazardous: false,
+    advice: 'Bag spent media and dust closed; with lead paint or heavy metals in it, it is hazardous waste',
+  },
+  {
+    id: 'sharps',
+    arises: /\b(?:old|used|blunt|worn|spent|broken)\b[^.;]*\b(?:blades?|knives|needles?|razors?|scalpels?|glass)\b/i,
+    not: /\b(?:sharpen|saw blade|clean|inspect|wiper)\b/i,
+    named: /\b(?:blades?|knives|needles?|sharps|glass|razors?)\b/i,
+    isHazardous: false,
+    advice: 'Put old blades and needles in a closed sharps container, where nobody reaches in',
+  },
+  {
+    id: 'pyrotechnic',
+    arises:
+      /\b(?:old|replace|new|renew|swap|deployed)\b[^.;]*\b(?:air ?bags?|air ?bag modules?|driver modules?|pretensioners?|inflators?)\b/i,
+    named: /\b(?:air ?bags?|modules?|pretensioners?|inflators?|parts?)\b/i,
+    isHazardous: true,
+    advice: 'Hand the old module in to the maker or a licensed depot; unfired ones are explosive waste',
   },
   {
     id: 'rags',

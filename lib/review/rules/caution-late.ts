@@ -1,26 +1,13 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
-import { cautionsIn, presences } from '../danger'
+import { cautionsIn, isPowering, presences } from '../danger'
 import { doneTooEarly, quote } from '../late'
-import { onceForText } from '../memo'
+import { isApart, lateness, ownStems } from '../lateness'
 import { attachTo } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import { type StemIndex, stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
-import { stemSet } from '../words'
-
-const COMMON = new Set(
-  'touch keep make clear work let never wear burn cut hurt kill damage serious injury cause remove fit use open turn run put hold check step hot hand face clean set start move pull push take'.split(
-    ' ',
-  ),
-)
-
-const ownStems = onceForText((text: string): readonly string[] => [...stemSet(text)].filter(stem => !COMMON.has(stem)))
-
-/** Whether a caution has nothing in common with the step it stands before, nor with a later one. */
-const isApart = (caution: Mark, number: number, index: StemIndex): boolean =>
-  !ownStems(caution.text).some(stem => (index.get(stem)?.at(-1) ?? 0) >= number)
 
 /** The earlier step a caution speaks of in so many words, where its own and every later step say nothing of it. */
 const spokenOf = (
@@ -29,7 +16,8 @@ const spokenOf = (
   steps: readonly SheetStep[],
   index: StemIndex,
 ): SheetStep | undefined => {
-  if (!isApart(caution, number, index)) return undefined
+  const own = steps[number - 1]
+  if (!isApart(caution, number, index) || (own !== undefined && isPowering(own))) return undefined
   const counts = new Map<number, number>()
   for (const stem of ownStems(caution.text))
     for (const step of index.get(stem) ?? []) counts.set(step, (counts.get(step) ?? 0) + 1)
@@ -42,15 +30,11 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   const found = new Map<Mark, SheetStep>()
   // Where the danger is only hinted at, lateness is arguable.
   const hinted = new Set<Mark>()
-  for (const { step, isPlain, last, cautions, protectedFrom } of presences(sheet)) {
-    const by = isPlain ? step.number : last.number
-    const [first] = cautions
-    const isInTime =
-      cautions.some(({ number }) => number <= by) || (protectedFrom !== undefined && protectedFrom <= step.number)
-    if (first !== undefined && !isInTime && (isPlain || isApart(first.mark, first.number, index))) {
-      found.set(first.mark, step)
-      if (!isPlain) hinted.add(first.mark)
-    }
+  for (const presence of presences(sheet)) {
+    const [first] = presence.cautions
+    if (first === undefined || lateness(presence, index) !== 'late') continue
+    found.set(first.mark, presence.step)
+    if (!presence.isPlain) hinted.add(first.mark)
   }
   for (const { mark: caution, number } of cautionsIn(sheet)) {
     const early =

@@ -1,10 +1,11 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
+import type { Reading } from '@/lib/quantity/read'
 import { isComparable } from '@/lib/quantity/units'
 import { eachMarkInTalk } from '../chunks'
 import { quote } from '../late'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
-import { numbersIn, readingsIn, wordsAround } from '../said'
+import { numbersIn, readingsIn, sentenceAt, wordsAround } from '../said'
 import { sample } from '../sample'
 import { contentStems, stemSet } from '../words'
 
@@ -27,12 +28,58 @@ const sharesName = (mark: Mark, words: string): boolean => {
   return contentStems(mark.text).some(stem => stems.has(stem))
 }
 
+/** How people take back what they said before. Common speech, no source. */
+const TAKES_BACK =
+  /\b(?:tell a lie|hang on|hold on|scrap that|scratch that|strike that|forget that|correction|(?:my|our) (?:mistake|bad|error)|i was wrong|(?:that's|that was|that is|it's|i got (?:that|it)|had (?:that|it)) (?:wrong|the wrong|not right|for the|the other)|wrong (?:one|number|figure|value|page|line|column)|misread|misspoke|mis-spoke|misspoken|slip of the tongue|let me correct|correct (?:that|myself)|i (?:meant|should have said|mean)|take (?:that|it) back|make that|oops|whoops|sorry|no,? (?:wait|not|it's|that's|sorry|hang)|not \d[\d.]* (?:but|it's)|rather|actually)\b/i
+/** Sentences after a mark in which people notice their slip. */
+const SOON = 4
+
+/** Words that go with many limits. */
+const GENERAL = new Set(
+  'torque pressure gap limit temperature time level value tension length clearance voltage reading set'.split(' '),
+)
+const namesIt = (mark: Mark, words: string): boolean => {
+  const stems = stemSet(words)
+  return contentStems(mark.text).some(stem => stems.has(stem) && !GENERAL.has(stem))
+}
+
+/** The value that a sentence soon after the mark gives for the same thing instead. */
+const takenBackLater = (mark: Mark, sentences: readonly Sentence[]): Reading | undefined => {
+  const { quantity } = mark
+  if (quantity?.unit === undefined) return undefined
+  const own = [quantity.low, quantity.high, quantity.nominal].filter(value => value !== undefined)
+  const from = sentenceAt(sentences, mark.end)
+  for (const [i, { text, start }] of sentences.slice(from, from + SOON).entries()) {
+    if (start < mark.end || !TAKES_BACK.test(text)) continue
+    if (!namesIt(mark, text) && (i > 0 || !/\b(?:it|that|those|they|this|them)(?:'s|'re)?\b/i.test(text))) continue
+    const other = readingsIn(text).find(reading => {
+      const values = [reading.quantity.low, reading.quantity.high, reading.quantity.nominal]
+      return (
+        isComparable(reading.quantity.unit ?? '', quantity.unit ?? '') &&
+        !values.some(value => value !== undefined && own.includes(value)) &&
+        values.some(value => value !== undefined && own.some(mine => isSlip(mine, value)))
+      )
+    })
+    if (other !== undefined) return other
+  }
+  return undefined
+}
+
 const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[] => {
   if (sentences.length === 0) return []
   const { quantity } = mark
   const value = quantity?.nominal ?? quantity?.low ?? quantity?.high
   if (mark.kind !== 'spec' || value === undefined) return []
   const words = wordsAround(sentences, mark, 0, 1)
+  const later = takenBackLater(mark, sentences)
+  if (later !== undefined)
+    return [
+      {
+        place: atMark(mark),
+        message: `${quote(mark)} still has ${value}, which the speaker takes back afterwards ("${later.text}"). Take the corrected value.`,
+        remedy: remedyFor(mark, later.quantity),
+      },
+    ]
   if (!CUE.test(words)) return []
   const own = wordsAround(sentences, mark, 0, 0)
   for (const reading of readingsIn(words)) {

@@ -6,7 +6,7 @@ import { sample } from '../sample'
 export const emptyMark: Rule = {
   id: 'empty-mark',
   level: 'fix',
-  about: 'A mark has no words, or its end is before its start.',
+  about: 'A mark has no words, lasts no time, or ends before it starts.',
   why: 'It prints as an empty line, or as a number with nothing to do.',
   source: 'common practice, no source',
   trips: sample([['step', '']]),
@@ -29,6 +29,13 @@ export const emptyMark: Rule = {
             label: 'Swap its edges',
             edits: [{ do: 'change-mark', id: mark.id, to: { start: mark.end, end: mark.start } }],
           },
+        },
+      ]
+    if (mark.end === mark.start && mark.start > 0 && mark.kind !== 'step' && mark.still === undefined)
+      return [
+        {
+          place: atMark(mark),
+          message: `"${mark.text}" lasts no time: it starts and ends at the same moment. Set its edges to what is said or shown.`,
         },
       ]
     return []

@@ -1,9 +1,11 @@
 import type { Hazard } from '@/lib/trade/hazard'
 import { presences } from '../danger'
 import { quote } from '../late'
+import { lateness } from '../lateness'
 import { addCaution } from '../remedy'
 import { atMark, type FindingLevel, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
+import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 
 /** Protection without a word of why weighs least; a mere hint weighs less than a plain sign. */
@@ -12,9 +14,15 @@ const levelOf = ({ level }: Hazard, isPlain: boolean, isProtected: boolean): Fin
   return level === 'danger' && isPlain ? 'stop' : 'fix'
 }
 
-const check = ({ sheet }: Subject): readonly Found[] =>
-  presences(sheet).flatMap(({ hazard, step, isPlain, isMet, cautions, protectedFrom }): Found[] => {
-    if (cautions.length > 0) return []
+/** Told to do it outdoors, nobody breathes exhaust: the place is the whole precaution. */
+const BY_PLACE = new Set(['carbon-monoxide'])
+
+const check = ({ sheet }: Subject): readonly Found[] => {
+  const index = stemIndex(sheet.steps)
+  return presences(sheet).flatMap((presence): Found[] => {
+    const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
+    if (cautions.length > 0 && lateness(presence, index) !== 'missing') return []
+    if (BY_PLACE.has(hazard.id) && protectedFrom !== undefined && protectedFrom <= step.number) return []
     const level = levelOf(hazard, isPlain, isMet || protectedFrom !== undefined)
     const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`
     return [
@@ -26,6 +34,7 @@ const check = ({ sheet }: Subject): readonly Found[] =>
       },
     ]
   })
+}
 
 /** The hazard is there; the warning is not. */
 export const hazardNoCaution: Rule = {

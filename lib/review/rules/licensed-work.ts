@@ -23,22 +23,53 @@ const licensedIn = onceForText((text: string): readonly LicensedWork[] =>
   ),
 )
 
+/** Work that a text tells of only on certain machines. */
+const inContext = onceForText((text: string): readonly LicensedWork[] =>
+  LICENSED.filter(({ inContext: on, not }) => on?.signals.test(text) === true && not?.test(text) !== true),
+)
+
 const licensedSteps = inSteps(({ mark, number, tools }) =>
-  [mark, ...tools].flatMap(({ text }) => licensedIn(text)).map(work => ({ mark, number, work })),
+  [mark, ...tools].flatMap(({ text }) => [
+    ...licensedIn(text).map(work => ({ mark, number, work, isSure: true })),
+    ...inContext(text).map(work => ({ mark, number, work, isSure: false })),
+  ]),
 )
 const deferringIn = inSteps(({ mark, cautions, checks, reasons }) =>
-  [mark, ...cautions, ...checks, ...reasons].filter(({ text }) => defers(text)),
+  [mark, ...cautions, ...checks, ...reasons].map(({ text }) => text).filter(defers),
 )
+
+/** Trades by the words that a deferring line names them with: leaving the chimney to a sweep says nothing of the wiring. */
+const TRADES: readonly (readonly [kind: string, words: RegExp])[] = [
+  ['mains-wiring', /\b(?:electric\w*|wir(?:e|es|ing)|mains|volt\w*|live)\b/i],
+  ['gas', /\b(?:gas|propane|lpg|burner)\b/i],
+  ['refrigerant', /\b(?:refriger\w*|circuit|charge)\b/i],
+  ['airbag', /\b(?:air ?bags?|restraint|srs|pyrotechnic)\b/i],
+  ['lifting-gear', /\b(?:lifting|hoists?|cranes?|chains?|load|brake|inspector)\b/i],
+  ['pressure-vessel', /\b(?:pressure|vessel|boiler|steam|valve)\b/i],
+  [
+    '',
+    /\b(?:sweep|chimney|door technician|springs?|plumb\w*|weld\w*|doctor|fall|roof|dealer|glazier|roofer|arborist)\b/i,
+  ],
+]
+const tradesIn = onceForText(
+  (text: string): ReadonlySet<string> => new Set(TRADES.flatMap(([kind, words]) => (words.test(text) ? [kind] : []))),
+)
+const isFor = (text: string, { id }: LicensedWork): boolean => {
+  const named = tradesIn(text)
+  return named.size === 0 || named.has(id)
+}
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const { heading, loose } = sheet
-  const work = licensedSteps(sheet)
-  if (work.length === 0 || deferringIn(sheet).length > 0) return []
-  if ([heading.scope, ...loose.map(({ text }) => text)].some(text => DEFERS.test(text))) return []
+  const all = licensedSteps(sheet)
+  if (all.length === 0) return []
+  const machine = `${heading.title} ${heading.equipment}`
+  const lines = [...deferringIn(sheet), ...[heading.scope, ...loose.map(({ text }) => text)].filter(defers)]
   const seen = new Set<LicensedWork>()
-  return work.flatMap(({ mark, number, work }): Found[] => {
-    if (seen.has(work)) return []
+  return all.flatMap(({ mark, number, work, isSure }): Found[] => {
+    if (seen.has(work) || (!isSure && work.inContext?.machine.test(machine) !== true)) return []
     seen.add(work)
+    if (lines.some(text => isFor(text, work))) return []
     const message = `Step ${number}, ${quote(mark)}, is work for ${work.who}. Say so in a caution and send the reader to them and to local codes.`
     return [{ place: atMark(mark), message, remedy: addCaution(mark, work.id, 'danger', work.caution) }]
   })

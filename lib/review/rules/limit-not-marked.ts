@@ -4,6 +4,7 @@ import { hasNumber, isToleranced } from '@/lib/quantity/quantity'
 import { type Reading, readQuantities } from '@/lib/quantity/read'
 import { onceFor } from '../memo'
 import type { Found, Rule } from '../rule'
+import { numbersIn } from '../said'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
@@ -16,10 +17,18 @@ const FIRM =
 const STORY =
   /\b(?:mine|ours|this one|last (?:week|month|year|time|spring)|i (?:once|had|paid|bought|did)|(?:he|she|they) (?:said|used|put|applied|had|got|did)|was|were|used to|years? (?:ago|old)|cost|trainee|customer|reads?|got|shop down|neighbou?r|other (?:model|machine|one))\b/i
 
+/** What a tool covers is no limit of the job. */
+const TOOL_RANGE =
+  /\b(?:wrench|gauge|meter|multimeter|cal(?:l)?ipers?|micrometer|scales?|driver|screwdriver|thermometer|tester|indicator)\b[^.;]*\b(?:clicks|reads|goes|covers|measures|ranges|scale|range|good for|runs from|marked)\b/i
+
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const specs = project.marks.filter(({ kind }) => kind === 'spec').sort((a, b) => a.start - b.start)
-  const values = new Set(specs.flatMap(({ quantity }) => [quantity?.low, quantity?.high, quantity?.nominal]))
+  const values = new Set(
+    specs
+      .flatMap(({ quantity, equivalent }) => [quantity, equivalent])
+      .flatMap(own => [own?.low, own?.high, own?.nominal]),
+  )
   return sentences.flatMap((sentence, i): Found[] => {
     const own = (readings(sentences)[i] ?? []).filter(
       ({ quantity, equivalentOf }) => hasNumber(quantity) && quantity.unit !== undefined && equivalentOf === undefined,
@@ -28,7 +37,7 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
       ({ quantity }) =>
         ![quantity.low, quantity.high, quantity.nominal].some(value => value !== undefined && values.has(value)),
     )
-    if (left.length === 0 || STORY.test(sentence.text)) return []
+    if (left.length === 0 || STORY.test(sentence.text) || TOOL_RANGE.test(sentence.text)) return []
     if (!left.some(({ quantity }) => isToleranced(quantity)) && !FIRM.test(sentence.text)) return []
     if (
       specs.some(
@@ -45,7 +54,7 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
     if (
       left.every(({ quantity }) =>
         [quantity.low, quantity.high, quantity.nominal].some(
-          value => value !== undefined && written.includes(String(value)),
+          value => value !== undefined && (written.includes(String(value)) || numbersIn(written).includes(value)),
         ),
       )
     )

@@ -4,7 +4,7 @@ import { sample } from '../sample'
 import type { Subject } from '../subject'
 
 /** Shorter than this nobody sees what is done, seconds. Common practice, no source. */
-const LEAST = 0.6
+const LEAST = 0.4
 
 const check = ({ project, sheet }: Subject): readonly Found[] => {
   if (project.recording.footage === null) return []

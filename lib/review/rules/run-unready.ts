@@ -2,7 +2,7 @@ import type { SheetStep } from '@/lib/procedure/sheet'
 import { type Action, actionsOf } from '../action'
 import { inSteps } from '../chunks'
 import { quote } from '../late'
-import { onceFor } from '../memo'
+import { onceFor, onceForText } from '../memo'
 import { moveStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -100,6 +100,13 @@ const isTry = (action: Action): boolean =>
   (action.particle === 'on' ||
     action.things.some(({ head }) => MACHINE.test(head) || head === 'test' || head === 'self-test'))
 
+/** What only happens with the power on: it gets hot, fills with pressure, lights up, counts down. */
+const NEEDS_POWER =
+  /\b(?:wait|let|leave|allow|watch|until)\b[^.;]*\b(?:(?:is |are |gets? |comes? |builds? )?up to (?:temperature|pressure|speed|heat)|heats? up|warms? up|boots?|lights? (?:up|comes? on)|(?:lamp|light|display|led) (?:comes? on|lights|shows|goes out)|reach(?:es|ed)? (?:its |the )?(?:working |operating |set )?(?:temperature|pressure|speed)|beeps?|is hot|gets? hot|has heated|spins? up|comes? on)\b|\bpreheat\b|\bwarm (?:it|the machine) up\b/i
+const waitsForPower = onceForText(
+  (text: string): boolean => NEEDS_POWER.test(text) && !/\b(?:engine|sun|hair ?dryer|heat gun)\b/i.test(text),
+)
+
 /** Whether an action can have to do with power at all. */
 const mayPower = onceFor(
   (action: Action): boolean =>
@@ -115,18 +122,18 @@ const mayPower = onceFor(
 )
 
 /** Running what has no power: the step stood before the power was cut. */
-const poweringIn = inSteps(step =>
-  actionsOf(step.mark.text)
-    .filter(mayPower)
-    .map(action => ({ step, action })),
-)
+const poweringIn = inSteps(step => {
+  const actions = actionsOf(step.mark.text)
+  const waits = waitsForPower(step.mark.text)
+  return actions.filter((action, i) => mayPower(action) || (waits && i === 0)).map(action => ({ step, action, waits }))
+})
 
 const runWithoutPower = (sheet: Subject['sheet']): readonly Found[] => {
   let cut: SheetStep | undefined
   let pulled: SheetStep | undefined
   let tried: SheetStep[] = []
   const early: { readonly step: SheetStep; readonly cut: SheetStep }[] = []
-  for (const { step, action } of poweringIn(sheet)) {
+  for (const { step, action, waits } of poweringIn(sheet)) {
     const { verb, particle, acts, things } = action
     if (
       things.some(thing => isCord(thing) && undoneBy(action, thing) === 'disconnected') ||
@@ -141,7 +148,7 @@ const runWithoutPower = (sheet: Subject['sheet']): readonly Found[] => {
     } else if (
       pulled !== undefined &&
       pulled !== step &&
-      isTry(action) &&
+      (waits || isTry(action)) &&
       !NOT_A_RUN.test(step.mark.text) &&
       !PROVES_DEAD.test(step.mark.text)
     )
@@ -156,8 +163,7 @@ const runWithoutPower = (sheet: Subject['sheet']): readonly Found[] => {
     else if (
       cut !== undefined &&
       cut !== step &&
-      (verb === 'run' || verb === 'start') &&
-      things.some(({ head }) => MACHINE.test(head)) &&
+      (waits || ((verb === 'run' || verb === 'start') && things.some(({ head }) => MACHINE.test(head)))) &&
       !NOT_A_RUN.test(step.mark.text)
     )
       early.push({ step, cut })

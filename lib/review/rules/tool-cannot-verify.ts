@@ -2,6 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import { hasNumber } from '@/lib/quantity/quantity'
 import { dimensionOf } from '@/lib/quantity/units'
 import { checkTool, type ToolCheck } from '@/lib/quantity/verify'
+import { instrumentIn, isTooCoarse } from '../instrument'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
@@ -11,23 +12,42 @@ type Measuring = Mark & { readonly capability: NonNullable<Mark['capability']> }
 const isMeasuring = (mark: Mark): mark is Measuring => mark.kind === 'tool' && mark.capability !== undefined
 const TORQUE_TOOL = /\btorque\b|\bangle gauge\b|\bclick\w*\b/i
 
+/** Tolerance over error that a hand torque tool is trusted with; 4:1 would rule out most wrenches to ISO 6789. Common practice, no source. */
+const TORQUE_RATIO = 2
+
 const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined =>
   spec.quantity &&
-  checkTool(spec.quantity, {
-    range: capability.range,
-    ...(capability.deviation === undefined ? {} : { deviation: capability.deviation }),
-  })
+  checkTool(
+    spec.quantity,
+    {
+      range: capability.range,
+      ...(capability.deviation === undefined ? {} : { deviation: capability.deviation }),
+    },
+    dimensionOf(spec.quantity.unit ?? '') === 'torque' ? { threshold: TORQUE_RATIO } : {},
+  )
 
 /** The doubt about one spec: every tool that measures such a thing is out of range or too coarse. */
 const doubt = (spec: Mark, tools: readonly Measuring[]): string | undefined => {
-  const checks = tools.flatMap(tool => measures(spec, tool) ?? [])
+  const coarse = tools.filter(tool => isTooCoarse(spec, tool.text))
+  const checks = tools.filter(tool => !coarse.includes(tool)).flatMap(tool => measures(spec, tool) ?? [])
+  const [first] = coarse
+  if (checks.length === 0 && first !== undefined && measures(spec, first) !== undefined)
+    return `"${first.text}" cannot be read as finely as the tolerance asks.`
   if (checks.length === 0 || checks.some(({ isCovered, isEnough }) => isCovered && isEnough !== false)) return undefined
   return (checks.find(({ isCovered }) => isCovered) ?? checks[0])?.text
 }
 
-/** Tools that may measure and don't say what range. */
-const MAY_MEASURE =
-  /\b(?:gauge|meter|multimeter|cal(?:l)?ipers?|micrometer|rule|ruler|tape|indicator|template|tester|scales?|balance|thermometer|refractometer|protractor|level|square|clock|feeler)\b/i
+/** Whether a tool without a range may measure a spec: an instrument of its kind, fine enough. */
+const mayMeasure = (spec: Mark, { kind, text, capability }: Mark): boolean => {
+  if (kind !== 'tool' || capability !== undefined || TORQUE_TOOL.test(text)) return false
+  const instrument = instrumentIn(text)
+  const dimension = dimensionOf(spec.quantity?.unit ?? '')
+  return (
+    instrument !== undefined &&
+    (instrument.kinds.length === 0 || dimension === undefined || instrument.kinds.includes(dimension)) &&
+    !isTooCoarse(spec, text)
+  )
+}
 
 const check = ({ project }: Subject): readonly Found[] => {
   const specs = project.marks.filter(
@@ -35,12 +55,10 @@ const check = ({ project }: Subject): readonly Found[] => {
   )
   if (specs.length === 0) return []
   const tools = project.marks.filter(isMeasuring)
-  const isOpen = project.marks.some(
-    ({ kind, text, capability }) =>
-      kind === 'tool' && capability === undefined && MAY_MEASURE.test(text) && !TORQUE_TOOL.test(text),
-  )
   const measured = specs.flatMap((spec): Found[] => {
-    const text = isOpen && dimensionOf(spec.quantity?.unit ?? '') !== 'torque' ? undefined : doubt(spec, tools)
+    const isOpen =
+      dimensionOf(spec.quantity?.unit ?? '') !== 'torque' && project.marks.some(mark => mayMeasure(spec, mark))
+    const text = isOpen ? undefined : doubt(spec, tools)
     return text === undefined
       ? []
       : [

@@ -3,6 +3,7 @@ import { IMPLIED_TOOLS } from '@/lib/trade/implied-tools'
 import { PART_HEADS } from '@/lib/trade/parts'
 import { TOOL_HEADS, WEAK_TOOLS } from '@/lib/trade/tools'
 import { inSteps } from '../chunks'
+import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { listedThing, namedThing } from '../listed'
 import { onceForText } from '../memo'
@@ -82,10 +83,14 @@ const listTool = (step: Mark, name: string): Remedy => ({
   ],
 })
 
+const WITH_WHAT = /\b(?:with (?:a|an|the|your|two|some)?\s?(?!care)[\w-]+|using|by hand)\b/i
+
 /** Tools that steps name or imply, in order. */
 const needsIn = inSteps(({ mark, number, checks }) => {
+  if (isDisposing(mark.text)) return []
   const named = [mark, ...checks].flatMap(own => toolsIn(own.text))
-  const implied = impliedBy(mark.text)
+  // Told with what, nobody looks for another tool.
+  const implied = impliedBy(mark.text).filter(({ id }) => id === 'air' || !WITH_WHAT.test(mark.text))
   return named.length + implied.length === 0 ? [] : [{ mark, number, named, implied }]
 })
 

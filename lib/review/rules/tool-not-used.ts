@@ -24,7 +24,11 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
     /\b(?:drain|fill|pour|oil|fluid|water|coolant|catch|collect|screws?|empty|mix|top up|refill|rinse|soak|parts?|flush|bleed)\w*\b/i,
   ],
   [
-    /\b(?:gauge|meter|multimeter|caliper|micrometer|feeler|rule|ruler|tape|tester|indicator|scale|thermometer|level|straightedge|refractometer|hydrometer|square|stopwatch|timer|watch)s?\b/i,
+    /\b(?:multimeter|voltmeter|ohmmeter|ammeter|clamp meter|voltage tester|test lamp|insulation tester|oscilloscope)s?\b/i,
+    /\b(?:volt\w*|current|amps?|resist\w*|ohms?|continuity|dead|live|charging|fuses?|wires?|wiring|terminals?|winding|element|electric\w*|coil|capacitor|battery|posts?)\b/i,
+  ],
+  [
+    /\b(?:gauge|meter|caliper|micrometer|feeler|rule|ruler|tape|tester|indicator|scale|thermometer|level|straightedge|refractometer|hydrometer|square|stopwatch|timer|watch)s?\b/i,
     /\b(?:measure|check|gap|clearance|read|test|pressure|voltage|resistance|thickness|temperature|length|wear|prove|dead|depth|runout|play|level|straight|square|time|deflection|align|distance|slack|tension|weigh|wait|minutes?|inspect|verify)\w*\b/i,
   ],
   [
@@ -79,9 +83,13 @@ const finding = (mark: Mark): Found => ({
   message: `"${mark.text}" is listed, but no step uses it. Name it in its step, or drop it from the list.`,
 })
 
+/** What only shows what lies ready. Common speech, no source. */
+const PRESENTS =
+  /\b(?:i(?:'ve| have)|we(?:'ve| have)|you(?:'ve| have)|there(?:'s| is| are)|here(?:'s| is| are))\b[^.;]*\b(?:got|laid out|here|ready|lying|on the (?:table|bench|cart|tray|floor)|in my (?:bag|box|kit)|at hand|with me)\b|\b(?:also|always) (?:got|have|carry|bring)\b/i
+
 const toldStems = onceFor(
   (sentences: Subject['sentences']): ReadonlySet<string> =>
-    new Set(sentences.flatMap(({ text }) => contentStems(text))),
+    new Set(sentences.flatMap(({ text }) => (PRESENTS.test(text) ? [] : contentStems(text)))),
 )
 
 const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
@@ -90,6 +98,12 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   const told = toldStems(sentences)
   const lines = sentences.length > 0 ? [] : project.marks.filter(({ kind }) => kind !== 'tool' && kind !== 'material')
   const all = lines.map(({ text, reference }) => `${text} ${reference ?? ''}`).join('\n')
+  const own = new Map(
+    sheet.steps.map(({ mark, checks, specs }) => [
+      mark.id,
+      [mark, ...checks, ...specs].map(({ text }) => text).join('\n'),
+    ]),
+  )
   const unnamed = (mark: Mark): boolean => {
     const { words: all, head } = listedThing(mark.text)
     const words = all.filter(word => word === head || verbOf(word) === undefined)
@@ -99,10 +113,11 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   const tools = sheet.tools.flatMap((mark): Found[] => {
     const last = stemOf(listedThing(mark.text).head)
     if (last === '' || stems.has(last) || isInVerb(mark.text, stems)) return []
-    if (sentences.length > 0) return told.has(last) ? [] : [finding(mark)]
+    if (told.has(last)) return []
     if (isForAnother(mark.text, stems)) return [finding(mark)]
-    const uses = USES.filter(([tool]) => tool.test(mark.text))
-    return uses.some(([, use]) => use.test(all)) ? [] : [finding(mark)]
+    const uses = USES.filter(([tool]) => tool.test(mark.text)).slice(0, sentences.length > 0 ? 1 : undefined)
+    const words = sentences.length > 0 ? (own.get(mark.step ?? '') ?? '') : all
+    return uses.some(([, use]) => use.test(words)) ? [] : [finding(mark)]
   })
   return [...tools, ...materials]
 }

@@ -7,6 +7,8 @@ import { onceFor, onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { toThing } from '../thing'
+import { tokensOf } from '../words'
 
 /** Pointing words that need the picture. Common speech, no source. */
 const VAGUE =
@@ -14,7 +16,7 @@ const VAGUE =
 
 const vagueIn = onceForText((text: string): string | undefined => VAGUE.exec(text)?.[0])
 const NOT_VAGUE =
-  /\b(?:the (?:first|last|same|main|important|other|only) thing|(?:the|that) bits? (?:holder|set)|drill bits?|this bit of|the right thing)\b/i
+  /\b(?:the (?:first|last|same|main|important|other|only) thing|(?:the|that) bits? (?:holder|set)|drill bits?|(?:this|that|the|these|those) (?:[\w-]+ )?bits? of|the right thing)\b/i
 
 /** A part is named in the words that follow, seconds. */
 const SOON = 6
@@ -36,6 +38,13 @@ const vagueTalk = onceFor((sentences: Subject['sentences']) =>
   sentences.filter(({ text }) => vagueIn(text) !== undefined && !NOT_VAGUE.test(text)),
 )
 
+/** Whether the words said name the part themselves: "the torque wrench, the small fella". */
+const isNamed = (mark: Mark, words: string): boolean => {
+  const name = toThing(tokensOf(mark.text)).head
+  const at = words.toLowerCase().indexOf(`${name}, the `)
+  return name !== '' && at >= 0 && vagueIn(words.slice(at)) !== undefined
+}
+
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   const written = writtenIn(cutMarks(project.marks))
   const told = vagueTalk(sentences)
@@ -54,7 +63,8 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
           message: `The talk says "${vague}". If it matters, mark it and name the part.`,
         },
       ]
-    if (mark === undefined || seen.has(mark.id) || vagueIn(mark.text) !== undefined) return []
+    if (mark === undefined || seen.has(mark.id) || vagueIn(mark.text) !== undefined || isNamed(mark, sentence.text))
+      return []
     seen.add(mark.id)
     return [
       {
