@@ -83,6 +83,30 @@ const opensBy = (action: Action, step: Mark, number: number): readonly Open[] =>
   return [...added, ...undone]
 }
 
+/** A pan put under a joint says that something runs out of it. */
+const CATCHES =
+  /\b(?:pan|tray|bucket|container|bowl|jar|jug|tub|rags?|absorbent)\b[^.;]*\b(?:under|below|beneath|ready|catch)\b|\bcatch\w*\b[^.;]*\b(?:oil|coolant|fluid)\b/i
+const LEVEL = /\b(?:level|sight glass|dipstick|max(?:imum)? (?:mark|line)|full mark)\b/i
+/** What flows in the circuit a job opens, by its title and equipment. */
+const FLUIDS_BY_JOB: readonly (readonly [job: RegExp, fluid: string])[] = [
+  [/\bhydraulics?\b(?! (?:disc|brake))/i, 'hydraulic oil'],
+  [/\b(?:radiator|coolant|cooling system|thermostat|water pump)\b/i, 'coolant'],
+  [/\bbrakes?\b[^.]*\b(?:hoses?|lines?|calipers?|cylinders?)\b/i, 'brake fluid'],
+  [/\bpower steering\b/i, 'steering fluid'],
+  [/\boil cooler|transmission cooler\b/i, 'oil'],
+]
+const fluidIn = ({ heading }: Sheet): string | undefined =>
+  FLUIDS_BY_JOB.find(([job]) => job.test(`${heading.title} ${heading.equipment}`))?.[1]
+
+const LINES = oneOf('hose line pipe fitting union nut coupling banjo tube connector')
+const isLine = ({ thing, undone }: Open): boolean =>
+  (undone === 'disconnected' || undone === 'removed' || undone === 'loosened') &&
+  (thing.words.includes('hose') ||
+    thing.words.includes('line') ||
+    thing.words.includes('pipe') ||
+    thing.words.includes('union')) &&
+  LINES.has(thing.head)
+
 /** What a step tells the ledger; read once a step. */
 const tellingIn = inSteps(({ mark, number, checks }) => {
   const tells = tellsOf(mark.text)
@@ -91,8 +115,10 @@ const tellingIn = inSteps(({ mark, number, checks }) => {
     .filter(isTelling)
     .map(action => ({ action, drained: runsOut(action, texts), opens: opensBy(action, mark, number) }))
   const done = checks.filter(({ text }) => tellsOf(text).isDone).map(({ text }) => stemSet(text))
-  const isIdle = tells.isDisposal || (telling.length + done.length === 0 && !tells.isGeneral && !tells.isLeftSo)
-  return isIdle ? [] : [{ mark, number, tells, stems: stemSet(mark.text), telling, done }]
+  const isLevel = checks.some(({ text }) => LEVEL.test(text))
+  const isIdle =
+    tells.isDisposal || (telling.length + done.length === 0 && !tells.isGeneral && !tells.isLeftSo && !isLevel)
+  return isIdle ? [] : [{ mark, number, checks, tells, stems: stemSet(mark.text), telling, done }]
 })
 
 type Telling = ReturnType<typeof tellingIn>[number]
@@ -111,9 +137,13 @@ class Ledger {
       sheet.tools.map(tool => listedThing(tool.text)),
       ({ head }) => head,
     )
+    this.#fluid = sheet.steps.some(({ mark }) => CATCHES.test(mark.text)) ? fluidIn(sheet) : undefined
   }
 
-  step({ mark, number, tells, stems, telling, done }: Telling): void {
+  /** What a hydraulic, cooling or brake circuit loses when a line of it is opened over a pan. */
+  readonly #fluid: string | undefined
+
+  step({ mark, number, checks, tells, stems, telling, done }: Telling): void {
     if (tells.isGeneral) this.open = this.open.filter(({ undone }) => !ASSEMBLY.has(undone))
     if (tells.isLeftSo) this.open = this.open.filter(({ thing }) => !stems.has(thing.head))
     let fresh: Open[] = []
@@ -128,7 +158,9 @@ class Ledger {
       if (action.verb === 'close' || action.verb === 'shut' || action.particle === 'off')
         this.#shut.push(...action.things)
       if (isClosing && !action.acts.has('remove')) continue
-      if (drained !== undefined) this.#runOut(drained, mark, number)
+      const lost =
+        drained ?? (this.#fluid !== undefined && opens.some(isLine) ? toThing(this.#fluid.split(' ')) : undefined)
+      if (lost !== undefined) this.#runOut(lost, mark, number)
       for (const item of this.#opened(opens)) {
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
@@ -140,6 +172,7 @@ class Ledger {
       }
     }
     this.open.push(...withoutHeldFasteners(fresh))
+    if (this.#implied !== undefined && checks.some(({ text }) => LEVEL.test(text))) this.#implied = undefined
     for (const own of done) this.open = this.open.filter(item => item.number === number || !own.has(item.thing.head))
   }
 

@@ -2,6 +2,8 @@
 export type SafetyDevice = {
   readonly id: string
   readonly machine: RegExp
+  /** What a step has to handle before the device is in question; without it, any work on the machine. */
+  readonly touched?: RegExp
   readonly proves: RegExp
   readonly name: string
 }
@@ -24,15 +26,54 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
   },
   {
     id: 'garage-reverse',
-    machine: /\bgarage door opener\b/i,
-    proves: /\b(?:auto[- ]?reverse|reverses|photo ?eye|safety sensor)\b/i,
+    machine:
+      /\b(?:garage|sectional|overhead|roller) doors?\b[^.]*\b(?:opener|operator|drive|motor)|\b(?:opener|operator)\b[^.]*\bdoor|\b(?:automatic|powered|sliding|swing) gates?\b/i,
+    proves:
+      /\b(?:auto[- ]?reverse|revers(?:es|al|ing)|photo ?eyes?|safety (?:sensor|edge|beam)|light beam|two-by-four|2 ?x ?4)\b/i,
     name: 'automatic reverse',
   },
   {
     id: 'flame-failure',
+    touched:
+      /\b(?:flame (?:sensor|rod|probe)|thermocouple|pilot|electrodes?|ignit(?:er|or)|gas valve|burner control)\b/i,
     machine: /\b(?:gas (?:boiler|furnace|oven|cooker|heater)|burner control)\b/i,
     proves:
       /\b(?:flame (?:failure|rollout|sensor)|cuts? off|lockout test|thermocouple drops|goes out|ignition lockout|gas valve closes)\b/i,
     name: 'flame failure device',
+  },
+  {
+    id: 'door-interlock',
+    machine:
+      /\b(?:mixers?|slicers?|centrifuges?|bowl cutters?|dough (?:mixer|divider|sheeter)|blast cabinets?|tumble dryers?|microwaves?|shredders?|balers?|autoclaves?|steri[lz]i[sz]ers?)\b/i,
+    touched:
+      /\b(?:bowl guard|safety (?:guard|grid|switch)|interlock\w*|limit switch|micro ?switch|door (?:switch|lock|seal|gasket|hinge|interlock)|guard switch)\b/i,
+    proves:
+      /\b(?:interlock\w*|stops?\b[^.;]*\b(?:guard|door|lid|bowl|opened|lifted)|(?:does not|doesn't|will not|won't|cannot) (?:start|run)|guard (?:open|up)|with the (?:guard|door|lid) (?:open|up)|locks?\b[^.;]*\b(?:pressure|door))\b/i,
+    name: 'interlock',
+  },
+  {
+    id: 'relief-valve',
+    machine: /\b(?:water heaters?|calorifier|hot water cylinder|steam boilers?|air (?:compressor|receiver))\b/i,
+    touched: /\b(?:relief valve|safety valve|t ?& ?p|temperature and pressure)\b/i,
+    proves:
+      /\b(?:lift|lever|test|trip|pull|operate|discharge)\w*\b[^.;]*\b(?:relief|safety) valve|\b(?:relief|safety) valve\b[^.;]*\b(?:opens?|discharges?|lifts?|reseats?|flows?|closes?|vents?)\b/i,
+    name: 'relief valve',
+  },
+  {
+    id: 'hoist-brake',
+    machine: /\b(?:chain (?:hoist|block)s?|lever hoists?|hoists?|winch(?:es)?|cranes?)\b/i,
+    touched: /\b(?:brake|pawl|ratchet|load chain|friction disc|limit switch|hook)\b/i,
+    proves:
+      /\b(?:holds?|test load|load test|rated load|brake (?:holds?|test)|does not (?:slip|creep|drop|sink)|no (?:slip|creep|drift)|proof load|trial lift|limit switch (?:stops|trips))\b/i,
+    name: 'load brake',
+  },
+  {
+    id: 'wheelchair-brake',
+    machine:
+      /\b(?:wheelchairs?|rollators?|mobility scooters?|power chairs?|patient (?:lifts?|hoists?)|hospital beds?|stretchers?|prams?|strollers?)\b/i,
+    touched: /\b(?:brakes?|wheel locks?|parking|motors?|wheels?|castors?|casters?|tyres?|tires?)\b/i,
+    proves:
+      /\b(?:brakes?|wheel locks?)\b[^.;]*\b(?:holds?|stops?|lock\w*|grips?|work)\b|\b(?:hold|holds|roll|push|stop|stops|test|try|check)\w*\b[^.;]*\b(?:brakes?|wheel locks?)\b|\bdoes not (?:roll|move|creep)\b/i,
+    name: 'parking brake',
   },
 ]

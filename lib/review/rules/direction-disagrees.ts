@@ -14,7 +14,19 @@ const LEFT_HAND = /\bleft[- ]hand(?:ed)? thread|\breverse thread|\bleft-hand thr
 const LOOSENS = new Set('unscrew undo loosen slacken remove unthread crack'.split(' '))
 const TIGHTENS = new Set('tighten torque screw refit fit nip snug do retighten secure close'.split(' '))
 
-type Turn = { readonly thing: Thing; readonly direction: 'left' | 'right'; readonly does: 'loosens' | 'tightens' }
+/** Directions told by what lies there: front against rear, towards you against away from you. */
+const WAYS: readonly (readonly [way: string, words: RegExp])[] = [
+  ['front', /\b(?:to(?:wards?)? the front|forwards?|frontwards?)\b/i],
+  ['rear', /\b(?:to(?:wards?)? the (?:rear|back)|backwards?|rearwards?)\b/i],
+  ['near', /\b(?:towards? (?:you|yourself|the operator)|to you)\b/i],
+  ['far', /\baway from (?:you|yourself|the operator)\b/i],
+  ['up', /\b(?:upwards?|to the top)\b/i],
+  ['down', /\b(?:downwards?|to the bottom)\b/i],
+  ['wall', /\btowards? the (?:wall|window|door)\b/i],
+]
+
+type Direction = 'left' | 'right' | (string & {})
+type Turn = { readonly thing: Thing; readonly direction: Direction; readonly does: 'loosens' | 'tightens' | 'turns' }
 
 const doesIn = ({ verb, particle }: Action, text: string): Turn['does'] | undefined => {
   if (LOOSENS.has(verb) || /\bto (?:loosen|undo|remove|open|release|slacken)\b/i.test(text)) return 'loosens'
@@ -24,22 +36,66 @@ const doesIn = ({ verb, particle }: Action, text: string): Turn['does'] | undefi
 }
 
 const turnsIn = onceForText((text: string): readonly Turn[] => {
-  const direction = LEFT.test(text) ? 'left' : RIGHT.test(text) ? 'right' : undefined
+  const direction = LEFT.test(text)
+    ? 'left'
+    : RIGHT.test(text)
+      ? 'right'
+      : WAYS.find(([, words]) => words.test(text))?.[0]
   if (direction === undefined) return []
   return actionsOf(text).flatMap(action => {
-    const does = doesIn(action, text)
+    const does = doesIn(action, text) ?? (action.verb === 'turn' || action.verb === 'spin' ? 'turns' : undefined)
     return does === undefined
       ? []
-      : action.things.filter(({ head }) => head !== '').map((thing): Turn => ({ thing, direction, does }))
+      : action.things
+          .filter(({ head }) => TURNED.has(head) || (head !== '' && (direction === 'left' || direction === 'right')))
+          .map((thing): Turn => ({ thing, direction, does }))
   })
 })
 
-const usual = ({ direction, does }: Turn): boolean => (direction === 'right') === (does === 'tightens')
+/** What is turned one way with a thread, where other directions tell nothing. */
+const TURNED = new Set(
+  'nut bolt screw cap ring impeller collar union locknut plug knob chuck collet gland arbor spindle handwheel'.split(
+    ' ',
+  ),
+)
 
-const turnings = inSteps(({ mark }) => turnsIn(mark.text).map(turn => ({ mark, turn })))
+const usual = ({ direction, does }: Turn): boolean =>
+  does === 'turns' ||
+  (direction !== 'left' && direction !== 'right') ||
+  (direction === 'right') === (does === 'tightens')
+
+const turnings = inSteps(({ mark, number }) => turnsIn(mark.text).map(turn => ({ mark, number, turn })))
+
+/** What is only turned and then comes off was loosened; what is turned after it went on was tightened. */
+const settled = (sheet: Subject['sheet'], { turn, number }: { readonly turn: Turn; readonly number: number }): Turn => {
+  if (turn.does !== 'turns') return turn
+  for (const step of sheet.steps.slice(number, number + 2))
+    for (const action of actionsOf(step.mark.text))
+      if (
+        action.things.some(thing => isSameThing(thing, turn.thing)) &&
+        action.acts.has('remove') &&
+        !action.acts.has('refit')
+      )
+        return { ...turn, does: 'loosens' }
+  const before = sheet.steps[number - 2]
+  const isOn = actionsOf(before?.mark.text ?? '').some(
+    action => action.acts.has('refit') && action.things.some(thing => isSameThing(thing, turn.thing)),
+  )
+  return isOn ? { ...turn, does: 'tightens' } : turn
+}
+
+const AXES: readonly (readonly string[])[] = [
+  ['left', 'right'],
+  ['front', 'rear'],
+  ['near', 'far'],
+  ['up', 'down'],
+  ['wall'],
+]
+/** Whether two directions are told in the same way, so that they can be compared. */
+const isOneWay = (a: string, b: string): boolean => AXES.some(axis => axis.includes(a) && axis.includes(b))
 
 const check = ({ project, sheet }: Subject): readonly Found[] => {
-  const rows = turnings(sheet)
+  const rows = turnings(sheet).map(row => ({ ...row, turn: settled(sheet, row) }))
   if (rows.length === 0) return []
   const leftHand = project.marks.filter(({ text, kind }) => kind !== 'symptom' && LEFT_HAND.test(text))
   const isLeftHand = (mark: Mark, thing: Thing) =>
@@ -51,6 +107,9 @@ const check = ({ project, sheet }: Subject): readonly Found[] => {
       .find(
         row =>
           isSameThing(row.turn.thing, turn.thing) &&
+          row.turn.does !== 'turns' &&
+          turn.does !== 'turns' &&
+          isOneWay(row.turn.direction, turn.direction) &&
           (row.turn.direction === turn.direction) !== (row.turn.does === turn.does),
       )
     if (other !== undefined)

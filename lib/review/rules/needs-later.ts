@@ -1,5 +1,5 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
-import { FASTENERS } from '@/lib/trade/pairs'
+import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
 import { inSteps } from '../chunks'
 import { grouped } from '../grouped'
@@ -69,7 +69,36 @@ const mayBring = (row: Row): boolean =>
   isTaking(row) || (row.thing.words.length > 1 && (MAKES.has(row.action.verb) || isFitting(row)))
 const bringingIn = inSteps((step: SheetStep): readonly Row[] => rowsOf(step).filter(mayBring))
 
-const check = ({ sheet }: Subject): readonly Found[] => {
+/** Said to be open, off or free already: "cap the open ports" comes after what opened them. */
+const STATE =
+  /\b(?:open|opened|exposed|disconnected|detached|loosened|removed|freed|bare|uncovered|drained|emptied) (?:[a-z-]+ )?(?:ports?|lines?|hoses?|pipes?|ends?|fittings?|unions?|leads?|wires?|terminals?|tubes?|connections?|stubs?|barbs?|flanges?|joints?|spigots?|bores?|holes?|housings?|cavit(?:y|ies)|seats?)\b|\b(?:cap|plug|bung|blank|stopper|cover)\w*\b[^.;]*\b(?:ports?|(?:pipe|hose|line|tube) ends?|stubs?|open ends?)\b/i
+const LEAVES_OPEN = new Set<Act>(['disconnect', 'remove', 'open', 'loosen', 'drain'])
+const PIPED =
+  /^(?:hose|line|pipe|tube|union|fitting|coupling|lead|wire|cable|connector|cover|cap|plug|valve|pump|injector|nut|banjo|flange|filter|cylinder|ram|gasket|seal|sensor|element|motor|bearing|shaft|tank)$/
+
+const statesIn = inSteps((step: SheetStep): readonly SheetStep[] => (STATE.test(step.mark.text) ? [step] : []))
+const leavingIn = inSteps((step: SheetStep): readonly SheetStep[] =>
+  actionsOf(step.mark.text).some(
+    ({ acts, things }) =>
+      [...acts].some(act => LEAVES_OPEN.has(act)) && !acts.has('refit') && things.some(({ head }) => PIPED.test(head)),
+  )
+    ? [step]
+    : [],
+)
+
+/** A step that takes something for open which only a later one opens. */
+const tooSoon = (sheet: Subject['sheet']): readonly Found[] =>
+  statesIn(sheet).flatMap(step => {
+    const opening = leavingIn(sheet).filter(({ mark }) => mark !== step.mark)
+    const later = opening.find(({ number }) => number > step.number)
+    if (later === undefined || opening.some(({ number }) => number < step.number)) return []
+    const message = `Step ${step.number}, ${quote(step.mark)}, takes for open what only step ${later.number}, ${quote(later.mark)}, opens. Put that one first.`
+    return [{ place: atMark(step.mark), message, remedy: moveStep(later.mark, step.number) }]
+  })
+
+const check = ({ sheet }: Subject): readonly Found[] => [...tooSoon(sheet), ...upsideDown(sheet)]
+
+const upsideDown = (sheet: Subject['sheet']): readonly Found[] => {
   const wanted = wantedIn(sheet)
   const heads = grouped(bringingIn(sheet), ({ thing }) => thing.head)
   const seen = new Set<string>()

@@ -66,7 +66,41 @@ const isThere = (text: string, steps: readonly SheetStep[]): boolean => {
   )
 }
 
+/** A gas joint put together again. */
+const GAS_JOINT =
+  /\b(?:(?:gas|propane|lpg|butane) (?:(?:supply|flex(?:ible)?|service|inlet|main|control) )?(?:unions?|lines?|pipes?|hoses?|joints?|connections?|connectors?|fittings?|valves?|regulators?|meters?|manifolds?|jets?|tubes?|bottles?|cylinders?|nuts?|cocks?|injectors?)|(?:union|hose|pipe|connector|regulator|nut)s? (?:of|to|at|on) the gas)\b/i
+/** No look for water or oil: gas shows by bubbles, a gauge, a detector or its smell. */
+const GAS_PROOF =
+  /\b(?:bubbl\w*|soap\w*|leak[- ](?:detect\w*|test\w*|spray|fluid|search|check)|tightness|gas (?:detector|sniffer|tester|leak)|sniff\w*|smell\w*|manometer|pressure[- ](?:test|drop)|(?:leak\w*|tight)\b[^.;]*\bgas|gas[- ]?tight|electronic nose|no gas)\b/i
+
+const gasJoined = ({ mark }: SheetStep): boolean =>
+  GAS_JOINT.test(mark.text) &&
+  actionsOf(mark.text).some(
+    ({ acts, verb }) => verb !== 'open' && verb !== 'turn' && [...acts].some(act => REDO.has(act)),
+  )
+
+/** Gas is searched for by its own means, whatever is said of drips elsewhere. */
+const gasCheck = (sheet: Subject['sheet']): readonly Found[] => {
+  const last = lastStep(sheet, gasJoined)
+  if (last === undefined || linesOf(sheet).some(({ text, step }) => step.number >= last.number && GAS_PROOF.test(text)))
+    return []
+  return [
+    {
+      place: atMark(last.mark),
+      message: `After step ${last.number}, ${quote(last.mark)}, nobody looks for escaping gas. Add a test with leak fluid or a gauge, by whoever local law licenses for it.`,
+      remedy: addStep(
+        'gas-check',
+        'Test every gas joint that was disturbed with leak detection fluid: no bubbles',
+        last.number,
+        last.mark,
+      ),
+    },
+  ]
+}
+
 const check = ({ sheet }: Subject): readonly Found[] => {
+  const gas = gasCheck(sheet)
+  if (gas.length > 0) return gas
   const isWet = [
     sheet.heading.title,
     sheet.heading.equipment,

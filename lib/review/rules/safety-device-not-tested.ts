@@ -5,14 +5,16 @@ import { atMark, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
-const RUNS = /\b(?:run|start|restart|restore|switch on|power up|refit|reassemble)\b/i
+const RUNS =
+  /\b(?:run|start|restart|restore|refit|reassemble|plug|reconnect|energi[sz]e|cycle|operate|drive|light|test)\b|\b(?:switch|turn|power)\w*\b[^.;]*\b(?:on|up)\b/i
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const machine = `${sheet.heading.title} ${sheet.heading.equipment}`
   return SAFETY_DEVICES.flatMap(device => {
     if (!device.machine.test(machine) || !sheet.steps.some(({ mark }) => RUNS.test(mark.text))) return []
+    if (device.touched !== undefined && !sheet.steps.some(({ mark }) => device.touched?.test(mark.text))) return []
     if (linesOf(sheet).some(({ text }) => device.proves.test(text))) return []
-    const last = sheet.steps.at(-1)
+    const last = sheet.steps.findLast(({ mark }) => RUNS.test(mark.text))
     const message = `The ${device.name} is not tried before the machine goes back to work. Add the test the maker’s manual gives.`
     if (last === undefined) return [{ place: WHOLE, message }]
     return [

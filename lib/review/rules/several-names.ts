@@ -1,15 +1,24 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { SAME_PART } from '@/lib/trade/pairs'
-import { actionsOf } from '../action'
+import { PART_NAMES } from '@/lib/trade/part-names'
+import { type Action, actionsOf } from '../action'
 import { inSteps } from '../chunks'
 import { quote } from '../late'
+import { openItems } from '../ledger'
+import { listedThing } from '../listed'
+import { redoneBy } from '../restored'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
+import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 import { isOpposed, type Thing } from '../thing'
+import { contentStems, stemOf, stemSet, verbOf } from '../words'
 
-const GROUPS = SAME_PART.slice(0, 5)
-const groupOf = (head: string): number => GROUPS.findIndex(group => group.includes(head))
+const GROUPS = [...SAME_PART.slice(0, 5), ...PART_NAMES]
+const areNames = (a: string, b: string): boolean => GROUPS.some(group => group.includes(a) && group.includes(b))
+
+const FAMILIES = SAME_PART.slice(0, 5)
+const groupOf = (head: string): number => FAMILIES.findIndex(group => group.includes(head))
 
 /** Parts of a step that could go by another name, with what such names have in common. */
 const namesIn = inSteps(({ mark }) =>
@@ -20,7 +29,55 @@ const namesIn = inSteps(({ mark }) =>
   ),
 )
 
-const check = ({ sheet }: Subject): readonly Found[] => {
+type Good = { readonly mark: Mark; readonly number: number; readonly action: Action; readonly thing: Thing }
+
+/** What makes good something, with the thing it names. */
+const goodIn = inSteps(({ mark, number }): readonly Good[] =>
+  actionsOf(mark.text).flatMap(action =>
+    redoneBy(action).size === 0
+      ? []
+      : action.things.filter(({ head }) => head !== '').map(thing => ({ mark, number, action, thing })),
+  ),
+)
+
+/** What both name beside the part: "with the red cord". */
+const shareContext = (a: string, b: string, things: readonly Thing[]): boolean => {
+  const own = new Set(things.flatMap(({ words }) => words.map(stemOf)))
+  const other = stemSet(b)
+  return contentStems(a).filter(stem => other.has(stem) && !own.has(stem) && verbOf(stem) === undefined).length >= 2
+}
+
+/** Something left undone under one name, and something made good that nobody undid under the other. */
+const renamed = (sheet: Subject['sheet']): readonly Found[] => {
+  const left = openItems(sheet)
+  if (left.length === 0) return []
+  const index = stemIndex(sheet.steps)
+  const listed = new Set([...sheet.tools, ...sheet.materials].map(({ text }) => listedThing(text).head))
+  return left.flatMap(({ thing, undone, step, number }): Found[] => {
+    const good = goodIn(sheet).find(
+      row =>
+        row.number > number &&
+        row.thing.head !== thing.head &&
+        redoneBy(row.action).has(undone) &&
+        !listed.has(row.thing.head) &&
+        index.get(stemOf(row.thing.head))?.[0] === row.number &&
+        !isOpposed(row.thing.words, thing.words) &&
+        (areNames(row.thing.head, thing.head) || shareContext(step.text, row.mark.text, [thing, row.thing])),
+    )
+    return good === undefined
+      ? []
+      : [
+          {
+            place: atMark(good.mark),
+            message: `"${good.thing.name}" in ${quote(good.mark)} may be the "${thing.name}" of ${quote(step)}. If it is one part, use one name; if there are two, say what becomes of the first.`,
+          },
+        ]
+  })
+}
+
+const check = (subject: Subject): readonly Found[] => [...alike(subject), ...renamed(subject.sheet)]
+
+const alike = ({ sheet }: Subject): readonly Found[] => {
   const first = new Map<string, { readonly mark: Mark; readonly thing: Thing }>()
   const rows = namesIn(sheet)
   const told = new Set<string>()

@@ -3,10 +3,13 @@ import type { SheetStep } from '@/lib/procedure/sheet'
 import { readFasteners } from '@/lib/quantity/fastener'
 import { checkTorque } from '@/lib/quantity/torque'
 import { dimensionOf } from '@/lib/quantity/units'
+import { actionsOf } from '../action'
+import { inSteps } from '../chunks'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { stemSet } from '../words'
 
 const fastenersIn = onceForText(readFasteners)
 
@@ -19,18 +22,84 @@ const threadOf = (spec: Mark, step: SheetStep | undefined) => {
   return undefined
 }
 
-const checkSpec = (spec: Mark, step: SheetStep | undefined): readonly Found[] => {
+/** Thread by width across flats, mm; the larger where two are made. @source ISO 272 (from memory), older widths of DIN 931 beside it */
+const THREADS: Readonly<Record<string, string>> = {
+  '7': 'M4',
+  '8': 'M5',
+  '10': 'M6',
+  '11': 'M6',
+  '12': 'M8',
+  '13': 'M8',
+  '14': 'M10',
+  '15': 'M10',
+  '16': 'M10',
+  '17': 'M10',
+  '18': 'M12',
+  '19': 'M12',
+  '21': 'M14',
+  '22': 'M14',
+  '24': 'M16',
+  '27': 'M18',
+  '30': 'M20',
+  '32': 'M22',
+  '34': 'M22',
+  '36': 'M24',
+  '41': 'M27',
+  '46': 'M30',
+}
+const FLATS =
+  /\b(\d{1,2})[ -]?mm (?:[a-z-]+ ){0,3}?(?:spanners?|wrench(?:es)?|sockets?|nuts?|bolts?|hex(?:agon)? heads?)\b/i
+
+const headsIn = onceForText((text: string): readonly string[] =>
+  actionsOf(text)
+    .flatMap(({ things }) => things.map(({ head }) => head))
+    .filter(head => TURNED.has(head)),
+)
+const TURNED = new Set('nut bolt union screw fitting plug banjo'.split(' '))
+
+/** Threads whose hexagon a step fits a spanner on. */
+const flatsIn = inSteps(step => {
+  const width = [step.mark.text, ...step.tools.map(({ text }) => text)].flatMap(text => FLATS.exec(text)?.[1] ?? [])[0]
+  return width === undefined || headsIn(step.mark.text).length === 0 ? [] : [{ step, width }]
+})
+
+/** The thread that the spanner tells, used on a fastener of the same name anywhere in the procedure. */
+const byFlats = (spec: Mark, sheet: Subject['sheet']) => {
+  const stems = stemSet(spec.text)
+  const row = flatsIn(sheet).find(({ step }) =>
+    actionsOf(step.mark.text).some(({ things }) =>
+      things.some(
+        ({ head, rest }) =>
+          TURNED.has(head) && stems.has(head) && (rest.length === 0 || rest.some(word => stems.has(word))),
+      ),
+    ),
+  )
+  const thread = row === undefined ? undefined : THREADS[row.width]
+  return thread === undefined ? undefined : fastenersIn(thread)[0]
+}
+
+/** A nut or bolt whose spanner is named takes no more than the strongest thread of that width. */
+const tooMuch = (spec: Mark, sheet: Subject['sheet']): readonly Found[] => {
+  const thread = byFlats(spec, sheet)
+  const check = spec.quantity && thread && checkTorque(spec.quantity, thread)
+  if (check === undefined || check.verdict !== 'high') return []
+  const message = `"${spec.text}" is more than a fastener of that width across flats takes. ${check.working} The maker’s manual decides.`
+  return [{ place: atMark(spec), message }]
+}
+
+const checkSpec = (spec: Mark, step: SheetStep | undefined, sheet: Subject['sheet']): readonly Found[] => {
   const { quantity } = spec
   if (quantity?.unit === undefined || dimensionOf(quantity.unit) !== 'torque') return []
   const thread = threadOf(spec, step)
-  const check = thread && checkTorque(quantity, thread)
+  if (thread === undefined) return tooMuch(spec, sheet)
+  const check = checkTorque(quantity, thread)
   if (check === undefined || check.verdict === 'plausible') return []
   const message = `"${spec.text}" is ${check.verdict === 'high' ? 'more than such a fastener takes' : 'hardly more than hand tight for such a fastener'}. ${check.working} The maker’s manual decides.`
   return [{ place: atMark(spec), message }]
 }
 
 const check = ({ sheet }: Subject): readonly Found[] =>
-  sheet.steps.flatMap(step => step.specs.flatMap(spec => checkSpec(spec, step)))
+  sheet.steps.flatMap(step => step.specs.flatMap(spec => checkSpec(spec, step, sheet)))
 
 /** An M6 does not take 90 newton metres. */
 export const specTorque: Rule = {

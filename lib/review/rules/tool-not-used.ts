@@ -12,7 +12,7 @@ import { contentStems, stemOf, verbOf } from '../words'
 const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   [
     /\b(?:spanner|wrench|socket|ratchet|breaker bar|extension|nut driver|pliers|grips|hex|allen|torx|key|screwdriver|driver|bit|impact)s?\b/i,
-    /\b(?:tighten|loosen|torque|remove|undo|unscrew|screw|bolt|nut|fit|refit|slacken|hold|open|disconnect|pull|clip|pin|retighten|take off|unbolt|adjust|plug|turn|secure|install|replace|reinstall)\w*\b/i,
+    /\b(?:tighten|loosen|torque|remove|undo|unscrew|screw|bolt|nut|fit|refit|slacken|hold|open|disconnect|pull|clip|pin|retighten|take off|unbolt|adjust|plug|turn|secure|install|replace|reinstall|prise|prize|pry|lever|ease|lift off|nip|snug|crack)\w*\b/i,
   ],
   [/\btorque\b/i, /\b(?:torque|tighten)\w*\b/i],
   [
@@ -95,15 +95,19 @@ const toldStems = onceFor(
 const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   if (sheet.steps.length === 0 || sheet.tools.length + sheet.materials.length === 0) return []
   const stems = lineStems(project.marks)
-  const told = toldStems(sentences)
   const lines = sentences.length > 0 ? [] : project.marks.filter(({ kind }) => kind !== 'tool' && kind !== 'material')
   const all = lines.map(({ text, reference }) => `${text} ${reference ?? ''}`).join('\n')
-  const own = new Map(
-    sheet.steps.map(({ mark, checks, specs }) => [
-      mark.id,
-      [mark, ...checks, ...specs].map(({ text }) => text).join('\n'),
-    ]),
-  )
+  const told = toldStems(sentences)
+  // A tool laid down one step early or late still belongs to what is done there.
+  const near = (id: string | undefined): string => {
+    const at = sheet.steps.findIndex(({ mark }) => mark.id === id)
+    return at < 0
+      ? ''
+      : sheet.steps
+          .slice(Math.max(0, at - 1), at + 2)
+          .flatMap(({ mark, checks, specs }) => [mark, ...checks, ...specs].map(({ text }) => text))
+          .join('\n')
+  }
   const unnamed = (mark: Mark): boolean => {
     const { words: all, head } = listedThing(mark.text)
     const words = all.filter(word => word === head || verbOf(word) === undefined)
@@ -116,7 +120,7 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
     if (told.has(last)) return []
     if (isForAnother(mark.text, stems)) return [finding(mark)]
     const uses = USES.filter(([tool]) => tool.test(mark.text)).slice(0, sentences.length > 0 ? 1 : undefined)
-    const words = sentences.length > 0 ? (own.get(mark.step ?? '') ?? '') : all
+    const words = sentences.length > 0 ? near(mark.step) : all
     return uses.some(([, use]) => use.test(words)) ? [] : [finding(mark)]
   })
   return [...tools, ...materials]
