@@ -28,7 +28,7 @@ const listen = async ({ file, seconds, way, origin }: Extract<ToListener, { say:
     // The last bucket may be half full: it is sent again with the next lot.
     sent = Math.max(0, to - 1)
   }
-  const pieces = way === 'ffmpeg' ? soundByFfmpeg(seconds) : soundPieces(track, { decodeWhole, isOnePass: true })
+  const pieces = way === 'ffmpeg' ? soundByFfmpeg(seconds) : soundPieces(track, { decodeWhole, isOnePass: true, file })
   for await (const piece of pieces) {
     addPeaks(peaks, piece)
     voice.push(piece)

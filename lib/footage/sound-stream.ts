@@ -1,9 +1,15 @@
-import { EncodedPacketSink, type InputAudioTrack } from 'mediabunny'
+import type { InputAudioTrack } from 'mediabunny'
+import { adtsHeader } from './adts'
+import { packetBundle, takesSeveral } from './packet-bundle'
 import type { SoundPiece } from './peaks'
 import type { SoundOptions } from './sound'
+import { soundPackets } from './sound-packets'
 
 /** Seconds a piece. */
 const PIECE = 1
+
+/** Packets handed to the decoder at once, where it takes several: each handing over costs more than decoding one. */
+const AT_ONCE = 32
 
 /** Packets given to the decoder ahead of what it has done. */
 const AHEAD = 96
@@ -27,9 +33,9 @@ const collector = () => {
     close,
     /** Takes back a piece that was worked on. */
     free: ({ channels }: SoundPiece) => void pool.push(channels.map(samples => new Float32Array(samples.buffer))),
-    push: (data: AudioData): void => {
-      const { numberOfFrames: frames, numberOfChannels: count, sampleRate: rate, timestamp } = data
-      const start = timestamp / 1e6
+    /** @param start when it plays, seconds */
+    push: (data: AudioData, start: number): void => {
+      const { numberOfFrames: frames, numberOfChannels: count, sampleRate: rate } = data
       const isNext =
         open !== undefined &&
         open.rate === rate &&
@@ -61,19 +67,20 @@ const collector = () => {
  */
 export async function* soundStream(
   track: InputAudioTrack,
-  { from = 0, signal }: SoundOptions,
+  { from = 0, signal, file }: SoundOptions,
   onDone: (seconds: number) => void,
 ): AsyncGenerator<SoundPiece> {
   const config = await track.getDecoderConfig()
-  const sink = new EncodedPacketSink(track)
-  // One packet before: AAC overlaps.
-  const first = (from > 0 ? await sink.getPacket(from - 0.1) : null) ?? (await sink.getFirstPacket())
-  if (config === null || first === null) return
+  if (config === null) return
+  const { description, ...alone } = config
+  const header = adtsHeader(description)
   const collected = collector()
   const failed: { error?: unknown } = {}
   let wake = () => {}
+  // When the packets that are being decoded play; a decoder goes on counting over a gap.
+  const times: number[] = []
   const decoder = new AudioDecoder({
-    output: data => collected.push(data),
+    output: data => collected.push(data, times.shift() ?? data.timestamp / 1e6),
     error: error => {
       failed.error = error
       wake()
@@ -91,18 +98,34 @@ export async function* soundStream(
     signal?.throwIfAborted()
     if (failed.error !== undefined) throw failed.error
   }
+  let bundle = packetBundle()
+  let atOnce = 1
+  const decode = () => {
+    const chunk = bundle.take()
+    if (chunk !== undefined) decoder.decode(chunk)
+  }
   try {
-    decoder.configure(config)
-    for await (const packet of sink.packets(first)) {
-      check()
-      decoder.decode(packet.toEncodedAudioChunk())
-      yield* take()
-      while (decoder.decodeQueueSize > AHEAD && failed.error === undefined)
-        await new Promise<void>(resolve => {
-          wake = resolve
-        })
+    for await (const packets of soundPackets(track, from, file)) {
+      if (decoder.state === 'unconfigured') {
+        const isStream = header !== undefined && (await takesSeveral(alone, header, packets.slice(0, 4)))
+        if (isStream) [bundle, atOnce] = [packetBundle(header), AT_ONCE]
+        decoder.configure(isStream ? alone : config)
+      }
+      for (const packet of packets) {
+        check()
+        times.push(packet.time)
+        if (bundle.add(packet) < atOnce) continue
+        decode()
+        yield* take()
+        while (decoder.decodeQueueSize * atOnce > AHEAD && failed.error === undefined)
+          await new Promise<void>(resolve => {
+            wake = resolve
+          })
+      }
     }
     check()
+    if (decoder.state === 'unconfigured') return
+    decode()
     await decoder.flush()
     collected.close()
     yield* take()

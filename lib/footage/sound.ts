@@ -18,6 +18,8 @@ export type SoundOptions = {
   readonly decodeWhole?: DecodeWhole
   /** Samples are not kept: each piece may be overwritten by the next; see sound-stream.ts. */
   readonly isOnePass?: boolean
+  /** The track's file, for one pass: it is then read by its index. */
+  readonly file?: Blob
   /** Told of spans that could not be decoded and were left out. */
   readonly onGap?: (at: number, why: string) => void
 }

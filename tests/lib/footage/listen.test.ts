@@ -14,6 +14,12 @@ beforeAll(async () => {
   await ffmpeg('-i', path('long.m4a'), '-c:a', 'libmp3lame', path('long.mp3'))
   await ffmpeg('-i', path('long.m4a'), '-c:a', 'libopus', path('long.webm'))
   await ffmpeg('-i', path('end.mp4'), '-an', '-c', 'copy', path('silent.mp4'))
+  await ffmpeg('-i', path('end.mp4'), '-c', 'copy', '-movflags', '+faststart', path('start.mp4'))
+  await ffmpeg('-i', path('end.mp4'), '-c', 'copy', path('phone.mov'))
+  // Frames of over 1 MB between the sound.
+  const noise = 'nullsrc=size=1280x720:rate=5:duration=3,noise=alls=100:allf=t'
+  const lossless = ['-c:v', 'libx264', '-qp', '0', '-preset', 'ultrafast', '-c:a', 'aac', '-shortest']
+  await ffmpeg('-f', 'lavfi', '-i', noise, '-i', path('talk.wav'), ...lossless, path('wide.mp4'))
   page = await footagePage()
 }, 120_000)
 
@@ -65,6 +71,38 @@ test.each(['long.m4a', 'long.mp3', 'long.webm', 'talk.wav'])(
     expect(heard.reports.at(-1)).toBeGreaterThan(name === 'talk.wav' ? 9 : 80)
   },
 )
+
+test.each(['end.mp4', 'start.mp4', 'phone.mov', 'wide.mp4', 'long.m4a', 'long.webm'])(
+  '[F5] packets of %s read by its index are those the demuxer gives, from any moment on',
+  async name => {
+    const [own, given] = await page.on<[string[], string[]]>(
+      folder.path(name),
+      `${OPEN}
+      const track = await opened.value.input.getPrimaryAudioTrack()
+      const all = async (from, source) => {
+        const list = []
+        for await (const lot of footage.soundPackets(track, from, source))
+          for (const { time, data } of lot) list.push(time.toFixed(4) + ' ' + data.length + ' ' + data.reduce((sum, byte) => (31 * sum + byte) % 1000003, 0))
+        return list
+      }
+      return [[...(await all(0, file)), ...(await all(2, file)).slice(-15)], [...(await all(0)), ...(await all(2)).slice(-15)]]`,
+    )
+    expect(own.length).toBeGreaterThan(80)
+    expect(own).toEqual(given)
+  },
+)
+
+test('[F5] sound with a gap is heard where it is played, not earlier', async () => {
+  const { path } = folder
+  // The time stamps leave out two seconds, which the decoder alone would close up.
+  await ffmpeg('-i', path('talk.wav'), '-af', "aselect='lt(t,3)+gt(t,5)'", '-c:a', 'aac', path('gap.m4a'))
+  const peaks = await page.on<number[]>(
+    path('gap.m4a'),
+    `${OPEN} return Array.from((await footage.listen(opened.value)).value.peaks)`,
+  )
+  const loudest = (from: number, to: number) => Math.max(...peaks.slice(from * 100, to * 100))
+  expect([loudest(1, 2.9) > 0.2, loudest(3.1, 4.9), loudest(5.1, 8) > 0.2]).toEqual([true, 0, true])
+})
 
 test('[F5] what was listened to is kept by fingerprint, and the second time nothing is decoded', async () => {
   const result = await page.on<{ same: boolean; keys: string[]; reports: number }>(
