@@ -166,9 +166,13 @@ const finish = (clause: Clause, before: Thing | undefined): Action => {
   }
 }
 
+/** "Go up with the platform" goes somewhere; "go ahead and lift" does not. */
+const isGoing = (tokens: readonly string[], i: number): boolean =>
+  tokens[i] === 'go' && tokens[i + 1] !== undefined && tokens[i + 1] !== 'ahead' && tokens[i + 1] !== 'and'
+
 const firstWord = ({ tokens }: Segment): number => {
   let i = 0
-  while (i < tokens.length && (SKIPPED.has(tokens[i] ?? '') || isAdverb(tokens[i] ?? ''))) i++
+  while (i < tokens.length && ((SKIPPED.has(tokens[i] ?? '') && !isGoing(tokens, i)) || isAdverb(tokens[i] ?? ''))) i++
   return i
 }
 

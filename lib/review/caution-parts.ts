@@ -1,13 +1,24 @@
 import { NOUNS_TOO, PREPOSITIONS } from './grammar'
 import { HAZARDS } from './hazard-signs'
 import { onceForText } from './memo'
-import { tokensOf, VERBS } from './words'
+import { isVerb, tokensOf } from './words'
 
 /** Consequences by how grave they are. @source ANSI Z535.6 (from memory): what each signal word stands for */
 const DEATH =
   /\b(?:kill\w*|death|die[sd]?|(?<!proved? )(?<!prove it )dead(?:ly)?(?! test| leg| band)|fatal\w*|lethal|electrocut\w*|suffocat\w*|asphyx\w*|drown\w*)\b/i
 const INJURY =
   /\b(?:injur\w*|burn(?:s|ed|t)?\b(?! out)|cuts?\b|cut off|crush\w*|shock\w*|blind\w*|poison\w*|scald\w*|maim\w*|amputat\w*|sever(?:s|ed)?|lacerat\w*|pinch\w*|trap(?:s|ped)?|pierc\w*|punctur\w*|bruis\w*|break(?:s)? (?:bones|fingers|a)|deaf\w*|frostbite|sting\w*|infect\w*|irritat\w*|hurt\w*|harm\w*|bites?|explo\w*|fire|ignite\w*|toxic|crash\w*|(?:you|people|person|somebody|someone|anybody|operator|technician|rider)s?(?: (?:can|may|could|will|might))? fall\w*|a fall|falls? (?:from|off|down)|caught|drawn in|hit (?:you|your|the face)|strain\w*|inhal\w*|breath\w*|sick|cancer|slip\w*|entangl\w*|kickback|fly out|flies out|thrown|fingers? off|(?:through|into|in|off|burns?|cuts?|your|take off|lose|catch(?:es)?|crush(?:es)?|trap(?:s)?|meet|reach(?:es)?|on) (?:bare |your |a |the |an? |their )?(?:fingers?|skin|eyes?|hands?|toes?|feet|foot|face|limbs?|lungs?|hearing)|(?:damag|harm|injur|hurt|ruin|break|catch|crack|smash|strain|tear|take|pull|rip|tak)\w*\b[^.;,]{0,14}\b(?:hearing|eyes?|eyesight|sight|skin|lungs?|hands?|fingers?|toes?|feet|foot|face|back|ribs?|bones?|clothing|clothes|sleeves?|hair|teeth|limbs?)|hospital|stab\w*|gash\w*|swallow\w*|choke)\b/i
+/** Parts of the body, and what is done to them; those that machines have too only as somebody's. English, no source. */
+const BODY =
+  "skin|eyes?|eyesight|hands?|fingers?|thumbs?|fingernails?|knuckles?|wrists?|feet|toes?|ankles?|knees?|spine|scalp|hair|hearing|lungs?|limbs?|bones?|flesh|sleeves?|clothing|you|people|person|anyone|somebody|someone|users?|riders?|operators?|helpers?|bystanders?|child(?:ren)?|(?:your|an?|his|her|the (?:user's|rider's)) (?:arm|leg|foot|face|back|head|neck|hip|skull|rib|jaw|nose|ear|elbow|shoulder|chest|heart|life|sight|eye|body|nail|palm)s?"
+const HARMS =
+  'harm|hurt|injur|damag|cut|slic|stab|pierc|prick|punctur|burn|scald|sting|irritat|crush|squash|pinch|nip|trap|catch|tear|rip|break|crack|fractur|bruis|graz|scrap|scar|strik|hit|knock|cost|lose|blind|deafen|maim|crippl|paraly[sz]|poison|chok|suffocat|freez|blister|shock|electrocut|jab|mangl|sprain|twist|strain|wreck|ruin|dislocat|smash|punch|pok|shoot|inject|fall on|drop on|land on|roll over|run over|whip|kick|snag|draw in|pull in|sever|amputat|stun|dazzl|redden|numb|gash|impal'
+const HARMED = new RegExp(`\\b(?:${HARMS})\\w*\\b[^.;:]{0,30}?\\b(?:${BODY})\\b`, 'i')
+/** What an order forbids or asks for is no consequence. */
+const ORDERED =
+  /(?:^|[;:,.]\s*)(?:do not|don't|never|keep|wear|use|let|have|stay|stand|put|take|leave|hold|lift|cut|mind|watch)\b[^.;:,]*/gi
+const isHarmed = (text: string): boolean => HARMED.test(text.replaceAll(ORDERED, ' '))
+
 const DAMAGE =
   /\b(?:damag\w*|ruin\w*|wreck\w*|destroy\w*|strip(?:s|ped)?|crack(?:s|ed)?|leak\w*|warp\w*|seiz\w*|fail\w*|scrap|break(?:s|age)?|broken|(?<!(?:^|[.;:,–-]\s?|\b(?:and|then|always|to|must|you|or)\s))wear\w*|contaminat\w*|corro\w*|jam\w*|distort\w*|bend(?:s)?|bent|snap\w*|score[sd]?|scratch\w*|chip(?:s|ped)?|clog\w*|foul\w*|overheat\w*|burns? out|come apart|comes? loose|locks? the|void\w*|lose\w*|lost|short(?:s|ed)? (?:out|circuit)|swell\w*|dries|harden\w*|stain\w*|trip(?:s|ped)?|blow(?:s)? the (?:fuse|seal)|spoil\w*|soak\w*|carries over|grit|pop(?:s)? out|come out|shear\w*|deform\w*|rust\w*|tear(?:s)?|torn|misalign\w*|shorten\w*|reduc\w*|weaken\w*|starv\w*|drives? grit|drain(?:s|ed)? the|wrong reading|won't|doesn't|will not|cannot)\b/i
 
@@ -23,14 +34,17 @@ const ADJECTIVES = new Set('warm live open dry clean clear free cool loose slow 
 
 /** Verbs of the hands that a preposition may follow: "lift with a helper"; "oil under pressure" orders nothing. */
 const MANUAL = new Set(
-  'lift work hold stand push pull turn press roll step lean reach cut drive slide use clamp'.split(' '),
+  'lift work hold stand push pull turn press roll step lean reach cut drive slide use clamp stop start look listen test check rest sit kneel wait leave stay'.split(
+    ' ',
+  ),
 )
 
 const isOrdering = (part: string): boolean => {
   const [first = '', next = ''] = tokensOf(part)
-  if (!VERBS.has(first)) return false
+  if (!isVerb(first)) return false
   return ADJECTIVES.has(first) || NOUNS_TOO.has(first)
-    ? /^(?:the|a|an|it|your|any|all|both)$/.test(next) || (MANUAL.has(first) && PREPOSITIONS.has(next) && next !== 'of')
+    ? /^(?:the|a|an|it|your|any|all|both|no|them|out|up|off|on|clear|away|back|aside|only)$/.test(next) ||
+        (MANUAL.has(first) && PREPOSITIONS.has(next) && next !== 'of')
     : true
 }
 
@@ -45,7 +59,7 @@ export type CautionParts = {
 export const cautionParts = onceForText((text: string): CautionParts => {
   const consequence = DEATH.test(text)
     ? 'death'
-    : INJURY.test(text)
+    : INJURY.test(text) || isHarmed(text)
       ? 'injury'
       : DAMAGE.test(text)
         ? 'damage'
@@ -53,12 +67,12 @@ export const cautionParts = onceForText((text: string): CautionParts => {
   return {
     hasHazard: HAZARD_WORDS.test(text) || NAMES_HAZARD.test(text),
     consequence,
-    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]/).some(isOrdering),
+    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]|\band\b|\bor\b/).some(isOrdering),
   }
 })
 
 const SERIOUS =
-  /\b(?:serious\w*|sever(?:e|ely)|maim\w*|amputat\w*|blind\w*|cut off|take (?:off )?(?:your |a )?fingers?|fingers? off|limb|permanent\w*|lose (?:a|an|your))\b/i
+  /\b(?:serious\w*|sever(?:e|ely)|maim\w*|amputat\w*|blind\w*|cut off|take (?:off )?(?:your |a )?fingers?|fingers? off|limb|permanent\w*|lose (?:a|an|your)|(?:tear|rip|pull|take|cut|chop|bite|slice|wrench)s? off (?:a |an |your |the )?(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?)|(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?) off|for life|crippl\w*|paraly[sz]\w*|break\w* (?:a |an |your |the )?(?:back|neck|hip|skull|spine|leg|arm|jaw)|inject\w*|cost\w* (?:you )?(?:a |an |your |the )?(?:arm|leg|hand|limb|sight|eye|hearing|life)|explo\w*|fracture\w*)\b/i
 
 /** @returns whether the text speaks of grave harm to people. */
 export const isSerious = (text: string): boolean => DEATH.test(text) || SERIOUS.test(text)
@@ -67,4 +81,5 @@ const PEOPLE =
   /\b(?:you|your|fingers?|hands?|skin|eyes?|people|person|someone|anybody|burns? (?:skin|you|badly)|injur\w*|lungs?|hearing|shock|cuts?|scald\w*|crush\w*|poison\w*|face|feet|foot|toes?|bones?|ribs?|back|limbs?|arms?|legs?|hearing|clothing|hair|child\w*)\b/i
 
 /** @returns whether the harm spoken of is to people, not only to things. */
-export const harmsPeople = (text: string): boolean => isSerious(text) || (INJURY.test(text) && PEOPLE.test(text))
+export const harmsPeople = (text: string): boolean =>
+  isSerious(text) || (INJURY.test(text) && PEOPLE.test(text)) || isHarmed(text)

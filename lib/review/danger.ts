@@ -48,7 +48,7 @@ const fieldHazards = onceForText(
 
 /** Words that go with many hazards: where the field names another one, they don't make a caution speak of this. */
 const COMMON =
-  /\b(?:sparks?|sparking|burn\w*|fire|flames?|gloves?|goggles|glasses|eyes?|fingers?|hands?|skin|clear|moves?|moving|support\w*|slip\w*|release[sd]?|air|face|isolat\w*|unexpected\w*|catch\w*|breath\w*|heat|cool\w*|irritat\w*|ventilat\w*|outside|outdoors|indoors|doors)\b/gi
+  /\b(?:sparks?|sparking|burn\w*|fire|flames?|gloves?|goggles|glasses|eyes?|fingers?|hands?|skin|clear|moves?|moving|support\w*|slip\w*|release[sd]?|air|face|isolat\w*|unexpected\w*|catch\w*|breath\w*|heat|cool\w*|irritat\w*|spray\w*|thrown?|throws?|fl(?:y|ies|ying)|ventilat\w*|outside|outdoors|indoors|doors)\b/gi
 
 /** Harm to things only: "brake fluid strips paint" warns nobody of what it does to eyes. */
 const isOfThings = onceFor(

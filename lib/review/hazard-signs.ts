@@ -26,8 +26,13 @@ const MORE: Readonly<Record<string, Signs>> = {
   'electric-shock': {
     known:
       /\b(?:pull\w*|take|draw) (?:out )?(?:the|its) (?:[\w-]+ )*plug\b|\bswitch(?:ed)? off\b|\bpower(?:ed)? (?:off|down)\b/i,
+    knownOnly:
+      /\b(?:shock\w*|electr(?!ician)\w*|live|isolat\w*|prove[ds]? (?:it |them |the \w+ )?dead|dead|lock(?:ed)? ?out|volt(?:s|age)?|\d+ ?v|mains|discharg\w*|unplug\w*|breaker|current)\b/i,
   },
+  fuel: { knownOnly: /\b(?:vapou?rs?|flammable|ignit\w*|sparks?|flames?|smok\w*|fire|explo\w*|burst into)\b/i },
   pressure: {
+    knownOnly:
+      /\b(?:pressur\w*|burst\w*|whip\w*|eject\w*|jet|steam|scald\w*|compressed air|blow(?:s|n|ing)?|spray\w*|throw\w*|squirt\w*|hiss\w*|trapped air|bleed)\b/i,
     signals:
       /\b(?:open|undo|unscrew|remove|release|crack|loosen|slacken|take off|lift off|pull off|disconnect)\w*\b[^.;]*\b(?:(?:radiator|expansion tank|header tank|coolant (?:reservoir|tank|bottle)|cooling system|boiler|autoclave|steri[lz]i[sz]er|pressure (?:cooker|pot)|receiver|air (?:reservoir|receiver|cylinder|vessel)) (?:pressure )?(?:cap|lid|door|drain|valve|plug|tap|cock|hose)|receiver (?:condensate )?drain|condensate drain|steam (?:tap|valve|wand|trap|line)|air (?:coupling|fitting|chuck|bag|bellows))\b/i,
     known: /\bcompressed air\b|\bthrow\w*\b|\bsquirt\w*\b/i,
@@ -45,6 +50,17 @@ const MORE: Readonly<Record<string, Signs>> = {
     signals:
       /\b(?:tip|tilt|lay|set|put|stand|roll|turn|drive|place)\w*\b[^.;]*\b(?:truck|vehicle|van|car|machine|tractor|mower|trailer|engine|press|lift)\b[^.;]*\b(?:on|onto)\b[^.;]*\b(?:stands?|blocks|trestles|ramps)\b|\b(?:tip|tilt|lay|turn|roll)\w*\b[^.;]*\b(?:truck|vehicle|tractor|trailer|cabinet|dryer|washer|fridge|freezer)\b[^.;]*\b(?:on|onto|over|to)\b[^.;]*\b(?:side|back)\b|\b(?:lift|carry|draw|slide|lower|pull|move|tip|hold)\w*\b[^.;]*\b(?:two people|a (?:helper|second person|colleague)|a hoist|a crane)\b|\btest load\b|\bcounterweights?\b/i,
   },
+  'heavy-part': {
+    knownOnly:
+      /\b(?:heav\w*|lift\w*|strain\w*|weigh\w*|helper|two people|second person|hoist|\d+ ?(?:kg|kilos?|lbs?|pounds?)|carry|drop\w*|falls? on|topple\w*|tip\w*)\b/i,
+  },
+  height: {
+    knownOnly:
+      /\b(?:(?:a |you |to )fall|falls? (?:from|off|down)|fall(?:ing)? (?:from|off)|ladders?|height|roof|harness|slip off|climb\w*|platform|scaffold|rungs?)\b/i,
+    signals:
+      /\b(?:(?:work|access|lift|aerial|elevating) platforms?|mewp|cherry picker|scissor lift|man ?lift|bucket truck|climb\w* (?:up|onto|on|the|into|to)|(?:go|get) up (?:with|on|onto|to|the)|(?:on|onto) (?:the )?(?:roof|top of the (?:machine|tank|vehicle|silo|trailer|truck|container|unit|oven|boiler))|catwalk|(?:telegraph|light|lamp|utility) pole|trestles?)\b/i,
+    not: /\b(?:lay|place|load|put)\w*\b[^.;]*\bon(?:to)? the trestles?\b/i,
+  },
   sharp: {
     not: /\briving knife\b/i,
     knownOnly:
@@ -60,7 +76,7 @@ const MORE: Readonly<Record<string, Signs>> = {
   },
   battery: {
     knownOnly:
-      /\b(?:hydrogen|gas(?:es)?|explo\w*|sparks?|sparking|short\w*|bridg\w*|jewell?ery|rings?|arc\w*|melt\w*|weld\w*)\b/i,
+      /\b(?:hydrogen|(?:battery|batteries|cells?|gas)\b[^.;]*\b(?:gas|explo\w*)|explo\w*\b[^.;]*\b(?:battery|gas)|sparks?|sparking|shorts?|shorted|shorting|bridg\w*|jewell?ery|rings?|arcs?|arcing)\b/i,
   },
   sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
   'rotating-parts': {
@@ -69,7 +85,8 @@ const MORE: Readonly<Record<string, Signs>> = {
   chemical: {
     signals:
       /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
-    known: /\bchlor\w*\b|\bpowder\b|\bglycol\b|\balkaline\b|\bswallow\w*\b/i,
+    knownOnly:
+      /\b(?:acids?|acidic|caustic|chemicals?|fumes?|poison\w*|toxic|corrosi\w*|corrod\w*|splash\w*|cleaners?|descaler|bleach|chlor\w*|ammonia|coolant|antifreeze|glycol|brake fluid|degreaser|epoxy|data sheet|goggles|gloves?|irritat\w*|powder|alkali\w*|swallow\w*|sanitis\w+|sanitiz\w+|solvents?|lye|harms? (?:the )?skin)\b/i,
   },
   dust: {
     knownOnly:
@@ -91,8 +108,14 @@ const formsOf = (text: string): string => {
   return flat === text ? text : `${text}\n${flat}`
 }
 
+/** A pan put ready under a bowl brings no danger yet. */
+const READIES =
+  /^(?:then |now )?(?:put|place|set|slide|lay|position|hold|have)\b[^.;]*\b(?:trays?|pans?|buckets?|bowls?|basins?|containers?|jars?|jugs?|rags?|cloths?|towels?|cardboard|sheets?|tubs?|pads?)\b[^.;]*\b(?:under(?:neath)?|below|beneath|ready)\b(?![^.;]*\b(?:and|then) )/i
+const NO_HAZARDS: readonly Hazard[] = []
+
 /** @returns the hazards that a text signals. */
 export const hazardsIn = onceForText((text: string): readonly Hazard[] => {
+  if (READIES.test(text)) return NO_HAZARDS
   const forms = formsOf(text)
   return HAZARDS.filter(
     ({ id, signals, not }) =>
@@ -104,6 +127,7 @@ export const hazardsIn = onceForText((text: string): readonly Hazard[] => {
 
 /** Rows of the table that a text matches, whatever the machine. */
 const rowsFor = onceForText((text: string): readonly HazardContext[] => {
+  if (READIES.test(text)) return []
   const forms = formsOf(text)
   return HAZARD_CONTEXTS.filter(({ signals, not }) => signals.test(forms) && not?.test(text) !== true)
 })

@@ -7,7 +7,7 @@ const LEAD_IN =
 const STRONG =
   /\b(?:make sure|you(?: really)? (?:want|need|have|must|should|gotta)|must be|has to be|have to be|should be|needs to be|don't|do not|never)\b/i
 const CHAT =
-  /\b(?:subscribe|like button|comment|channel|see you|thanks for|coffee|my name|welcome|video|episode|price|paid|cheers)\b|\?$/i
+  /^(?:hello|hi|hey|hiya|good (?:morning|afternoon|evening|day)|g'day|bonjour|hola|ciao|welcome|morning|evening|howdy|greetings|alright (?:folks|guys|everyone))\b|\b(?:subscribe|like button|comment|channel|see you|thanks for|coffee|my name|welcome|video|episode|price|paid|cheers)\b|\?$/i
 
 /** @returns the sentence without what leads in to the order. */
 export const withoutLeadIn = (text: string): string => text.replace(LEAD_IN, '')

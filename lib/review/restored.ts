@@ -123,7 +123,7 @@ const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySe
 
 /** Whether power is back: told in so many words, or, where no isolator was opened, by the machine running. */
 const isPowered = ({ thing, step }: Open, { verb, particle, things }: Action): boolean => {
-  if (things.some(({ words }) => words.some(word => FLOWING.has(word)))) return false
+  if (things.some(({ head }) => FLOWING.has(head))) return false
   if (things.some(isCut)) return true
   const isAtSource = ISOLATED.test(`${thing.name} ${step.text}`)
   return (

@@ -18,7 +18,7 @@ export type Undone =
 
 const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(word => word !== ''))
 
-const FLOWS = oneOf('valve tap cock stopcock petcock supply gas water fuel air steam main mains')
+const FLOWS = oneOf('valve tap cock faucet spigot hydrant stopcock petcock supply gas water fuel air steam main mains')
 const SUPPLY = oneOf(
   'supply mains main inlet outlet isolation isolating shutoff shut-off stop gas water fuel feed service stopcock petcock suction discharge air steam',
 )
@@ -35,13 +35,15 @@ const FILLED = oneOf(
   'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase',
 )
 const SHUTS = oneOf(
-  `valve tap cock stopcock petcock door lid cover panel drain hatch cap port screw nipple bleeder gate bonnet hood guard case lock latch clamp clip chamber vent plug flap
+  `valve tap cock faucet spigot hydrant stopper stopcock petcock door lid cover panel drain hatch cap port screw nipple bleeder gate bonnet hood guard case lock latch clamp clip chamber vent plug flap
   access damper drawer enclosure box cabinet head spigot bleed hasp housing isolator breaker circuit shutter caliper release clasp buckle filler gas water curtain canopy tailgate trunk body compartment catch`,
 )
 const NOT_SHUT = oneOf(
   'window garage room shop workshop app file menu throttle package packet bag program software page',
 )
-const PULLED = oneOf('plug fuse connector boot cap pin lead wire cable hose cartridge disconnect cord')
+const PULLED = oneOf(
+  'plug fuse connector boot cap pin lead wire cable hose cartridge disconnect cord stopper bung cork dipstick filter strainer knob tube split-pin cotter card board module drawer basket tray',
+)
 const LOCKS = oneOf('lock padlock tag lockout hasp')
 const HANGS = oneOf('hang fit fix put apply attach place fasten clip snap add set')
 /** What cuts the power when a machine is switched off at it. */
@@ -93,11 +95,11 @@ const LETS_GO = oneOf('drain bleed bleeder vent relief safety sample filler fill
 const isShutOff = ({ head, words }: Thing): boolean =>
   (head === 'valve' || head === 'tap' || head === 'cock') && words.length > 1 && !words.some(word => LETS_GO.has(word))
 
-const undoing = ({ acts, rest, verb }: Action, thing: Thing): Undone | undefined => {
+const undoing = ({ acts, rest, verb, along }: Action, thing: Thing): Undone | undefined => {
   const { head, words } = thing
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
-  if (acts.has('lock') && isCut(thing)) return 'locked'
+  if (acts.has('lock') && (isCut(thing) || FLOWS.has(head) || along.some(own => LOCKS.has(own.head)))) return 'locked'
   if (head === '') return undefined
   if (isCord(thing) && (acts.has('disconnect') || acts.has('remove'))) return 'disconnected'
   if (isSetUp(verb, rest, head)) return 'raised'

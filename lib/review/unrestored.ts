@@ -4,6 +4,7 @@ import type { Open } from './restored'
 import { atMark, type FindingLevel, type Found } from './rule'
 import type { Subject } from './subject'
 import type { Undone } from './undone'
+import { vagueIn } from './vague'
 
 /** How a rule of this family words its findings. */
 export type Restoration = {
@@ -24,7 +25,7 @@ export const unrestored =
   ({ undone, was, never, step, level }: Restoration) =>
   ({ sheet }: Subject): readonly Found[] =>
     openItems(sheet)
-      .filter(open => open.undone === undone)
+      .filter(open => open.undone === undone && vagueIn(open.step.text) === undefined)
       .map(open => {
         const own = level?.(open)
         const { thing, number, step: mark } = open

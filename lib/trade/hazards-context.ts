@@ -75,6 +75,13 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
     isHint: true,
   },
   {
+    hazard: 'hot-surface',
+    machine:
+      /\b(?:autoclaves?|steri[lz]i[sz]ers?|pressure cookers?|steamers?|steam (?:ovens?|boilers?|presses?|irons?|kettles?)|retorts?)\b/i,
+    signals: on('(?:open|release|unlock|undo|lift|swing|vent|crack)\\w*', 'doors?|lids?|taps?|valves?|hatch|vent'),
+    not: /\b(?:cold|water valve|supply|test)\b/i,
+  },
+  {
     hazard: 'sharp',
     machine:
       /\b(?:saws?|slicers?|planers?|thicknesser|jointer|mowers?|shredders?|chippers?|mincers?|cutters?|guillotine|trimmers?|paper knife|food processor|blade|knife|knives|router|hedge ?trimmer|chainsaw|strimmer|brush ?cutter)\b/i,
@@ -132,7 +139,7 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
   {
     hazard: 'pressure',
     machine:
-      /\b(?:autoclaves?|steri[lz]i[sz]ers?|pressure (?:cooker|pot|vessel|canner)|blast (?:pot|cabinet|machine)|sand ?blast\w*|sand filter|pool (?:pump|filter)|extinguishers?|keg|paint pot|retort)\b/i,
+      /\b(?:pressure (?:pot|vessel|canner)|blast (?:pot|cabinet|machine)|sand ?blast\w*|sand filter|pool (?:pump|filter)|extinguishers?|keg|paint pot|retort)\b/i,
     signals: on(
       '(?:open|loosen|undo|unscrew|remove|release|take off|lift off|unbolt|swing open)\\w*',
       'lid|door|cover|cap|head|top',
@@ -163,6 +170,23 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
     signals:
       /\b(?:lift|raise|lower|hang|hoist|load|run|test)\w*\b[^.;]*\b(?:loads?|weights?|hook|hoist|chain|kg|kilos?|rated|test)\b/i,
     not: /\b(?:hook (?:opening|gap|mouth)|measure|chain (?:wear|pitch))\b/i,
+  },
+  {
+    hazard: 'heavy-part',
+    machine:
+      /\b(?:ceiling fan|gearbox|transmission|engines?|motors?|compressors?|boilers?|water heaters?|washing machine|dryer|fridge|freezer|cooker|stove|safe|piano|tractor|truck|lorry|axle|pumps?|garage door|window|windscreen|sofa|bathtub|toilet|chain hoist|generator|forklift|pallet)\b/i,
+    signals:
+      /\b(?:lift|carry|heave|haul|hang|hoist|manhandle|raise|take down)\w*\b[^.;]*\b(?:fan|motor|gearbox|transmission|engine|compressor|boiler|heater|machine|dryer|fridge|freezer|cooker|stove|safe|batter(?:y|ies)|axle|pump|door section|panel section|window|windscreen|generator|counterweight)\b(?! (?:cover|lid|cap|lead|cable|connector|bracket|mount|plug|belt|guard|latch|handle|terminal|switch))/i,
+    not: /\b(?:hoist it|with (?:a|the) (?:hoist|crane|jack|lift)|jack|by hand|slowly three times|lift off the (?:cover|lid)|float|blade)\b/i,
+    isHint: true,
+  },
+  {
+    hazard: 'compressed-air',
+    machine:
+      /\b(?:shop air|compressed air|pneumatic|air[- ](?:tool|line|gun|powered|driven)|blast\w*|air compressors?|spray ?gun|air brakes?)\b/i,
+    signals:
+      /\b(?:open|connect|reconnect|disconnect|uncouple|release|press|squeeze|blow|blast|spray|turn on|fire)\w*\b[^.;]*\b(?:air|hose|couplers?|pedal|trigger|gun|nozzle|scrap piece|valve)\b/i,
+    not: /\b(?:close|fuse)\b/i,
   },
   {
     hazard: 'airbag',

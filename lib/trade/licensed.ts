@@ -3,8 +3,11 @@ export type LicensedWork = {
   readonly id: string
   readonly signals: RegExp
   readonly not?: RegExp
-  /** What signals it only on such a machine, as title or equipment name it. */
-  readonly inContext?: { readonly machine: RegExp; readonly signals: RegExp }
+  /**
+   * What signals it only on such a machine, as title or equipment name it: what is done, or the things that are not to be
+   * handled by anybody else, whatever is done to them but looking, cleaning and oiling.
+   */
+  readonly inContext?: { readonly machine: RegExp; readonly signals: RegExp; readonly things?: RegExp }
   /** Completes "… is work for". */
   readonly who: string
   /** What a line that defers says, for the sheet. */
@@ -27,6 +30,8 @@ export const LICENSED: readonly LicensedWork[] = [
         /\b(?:refrigerat\w*|fridge|freezer|walk-in|cooler|ice (?:machine|maker)|chiller|air[- ]condition\w*|heat pump|split (?:unit|system)|condensing unit|evaporator|cold room)\b/i,
       signals:
         /\b(?:(?:charge|recharge|evacuate|recover|top (?:up|off)|bleed|vent|release|braze|cut|add|weigh)\w*\b[^.;]*\b(?:gas|charge|circuit|system|suction|discharge line|capillary|filter[- ]drier|drier|compressor)|(?:replace|swap|change|remove|cut out)\w*\b[^.;]*\b(?:compressor|filter[- ]drier|drier|expansion valve|evaporator coil|condenser coil|capillary)|pull a vacuum|hook up the manifold)\b/i,
+      things:
+        /\b(?:refrigerant (?:pipes?|lines?|circuit|tubes?)|sealed (?:system|circuit)|capillary|service valves?|schrader)\b/i,
     },
     who: 'people certified for refrigerants',
     caution:
@@ -42,6 +47,8 @@ export const LICENSED: readonly LicensedWork[] = [
       machine: /\b(?:gas|lpg|propane|butane)\b(?! (?:strut|spring))/i,
       signals:
         /\b(?:(?:disconnect|undo|remove|unscrew|take off|withdraw|replace|break|crack|adjust|set|clean|pull|drop)\w*\b[^.;]*\b(?:burner assembly|burner tray|main burners?|pilot (?:tube|assembly|line|burner)|gas|manifold|orifices?|flex(?:ible)? connector|injectors?))\b/i,
+      things:
+        /\b(?:gas (?:valve|control|train|jets?|orifices?|manifold|regulator|pressure)|burner pressure|pilot jet)\b/i,
     },
     who: 'a gas fitter licensed under local law',
     caution:
@@ -55,9 +62,11 @@ export const LICENSED: readonly LicensedWork[] = [
     not: /\b(?:plug into|unplug)\b/i,
     inContext: {
       machine:
-        /\b(?:hard-?wired|ceiling|light fitting|luminaire|water heater|immersion heater|cooker|range|oven|hob|boiler|pool|spa|hot tub|pump|wall|house|socket|switch|fan|charger|generator|air condition\w*|air handler|furnace|doorbell|shower|domestic|230|240|208|220|120|110|400|415)\b/i,
+        /\b(?:hard-?wired|branch circuit|ceiling|light fitting|luminaire|water heater|immersion heater|cooker|range|oven|hob|boiler|pool|spa|hot tub|pump|wall|house|socket|switch|fan|charger|generator|air condition\w*|air handler|furnace|doorbell|shower|domestic|230|240|208|220|120|110|400|415)\b/i,
       signals:
-        /\b(?:(?:open|disconnect|reconnect|connect|undo|remove|wire|rewire|splice|join|land|twist|cap|strip|extend|run|make|take|pull|put|terminate)\w*\b[^.;]*\b(?:junction box|(?:house|supply|circuit|mains|ceiling|fixed|branch|feed) (?:wir\w+|cables?|conductors?|leads?|box)|(?:active|live|hot|line|phase|black)(?:,| and|\/)[^.;]*\b(?:neutral|white|earth|ground)|neutral (?:wires?|conductors?)|live (?:wires?|conductors?)|wire nuts?|wire connectors?|(?:element|thermostat) wires|transfer switch|inlet box|back-?feed|outlet box|ceiling box|mounting box))\b/i,
+        /\b(?:(?:open|disconnect|reconnect|connect|undo|remove|wire|rewire|splice|join|land|twist|cap|strip|extend|run|make|take|pull|put|terminate)\w*\b[^.;]*\b(?:junction box|(?:house|supply|circuit|mains|ceiling|fixed|branch|feed) (?:wir\w+|cables?|conductors?|leads?|box)|(?:active|live|hot|line|phase|black)(?:,| and|\/)[^.;]*\b(?:neutral|white|earth|ground)|neutral (?:wires?|conductors?)|live (?:wires?|conductors?)|(?:element|thermostat) wires|transfer switch|inlet box|back-?feed|outlet box|ceiling box|mounting box))\b/i,
+      things:
+        /\b(?:(?:old|new|supply|house|circuit|fixture|ceiling|bare|green|white|black|red|blue|brown|hot|live|neutral|ground|earth) (?:wires?|leads?|conductors?|cables?)|junction box|(?:white|black|green|red) to (?:white|black|green|red|brass|silver)|bare wire|ground(?:ing)? wire|branch circuit)\b/i,
     },
     who: 'an electrician licensed under local codes',
     caution:
@@ -72,6 +81,7 @@ export const LICENSED: readonly LicensedWork[] = [
       machine: /\b(?:air ?bags?|srs|steering wheel|clock ?spring|restraint)\b/i,
       signals:
         /\b(?:remove|disconnect|unplug|unbolt|take|fit|refit|replace|install|reconnect|lift|detach|pull|release|unclip|undo|probe|measure|test)\w*\b[^.;]*\b(?:module|horn pad|inflator|igniter|squib|yellow (?:connectors?|plugs?)|steering wheel)\b/i,
+      things: /\b(?:air ?bags?|airbag module|inflator|squib|pretensioners?)\b/i,
     },
     who: 'people trained on restraint systems',
     caution:
@@ -87,7 +97,9 @@ export const LICENSED: readonly LicensedWork[] = [
       machine:
         /\b(?:chain (?:hoist|block)|lever hoist|hoists?|cranes?|winch|lifting|passenger lift|stair ?lift|elevator|car lift|vehicle lift|sling)\b/i,
       signals:
-        /\b(?:(?:remove|take|replace|renew|change|fit|adjust|set|dismantle|open|strip|undo|overhaul|repair|weld|test|load|lift|turn|shorten|swap)\w*\b[^.;]*\b(?:load chain|chain guide|brake|pawls?|ratchet|hook|limit switch|rope|load sheave|gear ?case|latch|test load|rated load|load test|friction disc|discs?|linings?))\b/i,
+        /\b(?:(?:remove|replace|renew|change|fit|adjust|dismantle|strip|overhaul|repair|weld|shorten|swap)\w*\b[^.;]*\b(?:load chain|chain guide|brake|pawls?|ratchet|hook|limit switch|rope|load sheave|gear ?case|latch|test load|rated load|load test|friction disc|discs?|linings?))\b/i,
+      things:
+        /\b(?:load chain|lifting chain|wire rope|load sheave|(?:load|bottom|top) hook|brake (?:disc|lining|pawl)s?|friction discs?|limit switch)\b/i,
     },
     who: 'a competent person under local lifting rules',
     caution:
@@ -104,6 +116,7 @@ export const LICENSED: readonly LicensedWork[] = [
         /\b(?:autoclaves?|steri[lz]i[sz]ers?|steam boilers?|pressure (?:vessel|cooker|pot|tank)|air receivers?|compressors?|gas cylinder|accumulator|blast pot|extinguishers?)\b/i,
       signals:
         /\b(?:(?:replace|adjust|set|remove|plug|weld|grind|drill|modify|change|repair|cap|bypass|defeat|screw)\w*\b[^.;]*\b(?:safety valve|relief valve|rupture disc|burst(?:ing)? disc|vessel|door (?:interlock|lock)|interlock|shell|receiver wall))\b/i,
+      things: /\b(?:safety valve|relief valve|burst(?:ing)? disc|rupture disc|pressure vessel|boiler shell)\b/i,
     },
     who: 'people authorised under local pressure-equipment rules',
     caution:

@@ -67,7 +67,7 @@ export const ACTS = {
     unlatch, unfasten, cut, unchain, unpadlock, detach, take away, release, unclip, retrieve, lift away`),
   raise: wordList(`
     raise, jack up, jack, lift, hoist, lift up, hoist up, winch up, prop up, crank up,
-    put up, bring up, run up, wind up, pump up, pull up, elevate, boost, prop, roll up, drive up, push up, set up, heave up, lever up, drive onto, stand up`),
+    put up, bring up, run up, wind up, pump up, pull up, elevate, boost, prop, roll up, drive up, push up, heave up, lever up, drive onto`),
   lower: wordList(
     `
     lower, let down, drop, bring down, lower down, set down, set back, put down, put back, jack down, wind down, ease down, place back, stand, return, put,

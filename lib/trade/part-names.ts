@@ -42,5 +42,6 @@ export const PART_NAMES: readonly (readonly string[])[] = [
   ['canister', 'cartridge', 'cylinder', 'bottle'],
   ['probe', 'sensor', 'thermistor', 'sender', 'thermocouple', 'bulb'],
   ['skirt', 'apron', 'flap', 'curtain'],
+  ['bowl', 'cup', 'chamber', 'pot', 'jar'],
   ['bail', 'handle', 'stirrup', 'clip'],
 ]

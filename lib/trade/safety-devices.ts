@@ -46,7 +46,7 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     machine:
       /\b(?:mixers?|slicers?|centrifuges?|bowl cutters?|dough (?:mixer|divider|sheeter)|blast cabinets?|tumble dryers?|microwaves?|shredders?|balers?|autoclaves?|steri[lz]i[sz]ers?)\b/i,
     touched:
-      /\b(?:bowl guard|safety (?:guard|grid|switch)|interlock\w*|limit switch|micro ?switch|door (?:switch|lock|seal|gasket|hinge|interlock)|guard switch)\b/i,
+      /\b(?:bowl guard|safety (?:guard|grid|switch)|interlock\w*|limit switch|micro ?switch|door (?:switch|lock|interlock)|guard switch)\b/i,
     proves:
       /\b(?:interlock\w*|stops?\b[^.;]*\b(?:guard|door|lid|bowl|opened|lifted)|(?:does not|doesn't|will not|won't|cannot) (?:start|run)|guard (?:open|up)|with the (?:guard|door|lid) (?:open|up)|locks?\b[^.;]*\b(?:pressure|door))\b/i,
     name: 'interlock',

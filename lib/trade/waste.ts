@@ -14,7 +14,7 @@ export type Waste = {
 
 /** Words of getting rid of something. */
 export const DISPOSAL =
-  /\b(?:dispos\w*|recycl\w*|collection (?:point|site|centre|center)|hazardous[- ]waste|waste (?:drum|oil|bin|container|tank|can|station|site|collection|contractor)|scrap(?:yard| bin| metal)?\b|take\b[^.;]*\bto\b[^.;]*\b(?:recycl\w*|depot|tip|dealer|shop|garage|collection|council|point|facility|centre|center|bin)|hand (?:it |them )?in|return(?:ed|s)?\b[^.;]*\b(?:supplier|dealer|store|retailer|core|point)|in(?:to)? the [^.;]*\b(?:drum|bin|trash|waste|skip)\b|not (?:down|in) the drain|bin(?:ned)? the|throw(?:n)? away|neutrali[sz]\w*|discard(?:ed)?|oily[- ](?:rag|water|waste))/i
+  /\b(?:dispos\w*|recycl\w*|collection (?:point|site|centre|center)|hazardous[- ]waste|waste (?:drum|oil|bin|container|tank|can|station|site|collection|contractor)|scrap(?:yard| ?bin| metal| heap| box| pile| dealer| it| them| the)\b|take\b[^.;]*\bto\b[^.;]*\b(?:recycl\w*|depot|tip|dealer|shop|garage|collection|council|point|facility|centre|center|bin)|hand (?:it |them )?in|return(?:ed|s)?\b[^.;]*\b(?:supplier|dealer|store|retailer|core|point)|in(?:to)? the [^.;]*\b(?:drum|bin|trash|waste|skip)\b|not (?:down|in) the drain|bin(?:ned)? the|throw(?:n)? away|neutrali[sz]\w*|discard(?:ed)?|oily[- ](?:rag|water|waste))/i
 
 /** How stuff comes out of a machine. English, no source. */
 const OUT =
@@ -31,7 +31,7 @@ export const WASTES: readonly Waste[] = [
       /\b(?:(?:drain|change|empty|pump out|suck out|siphon|extract|replace|flush)\w*\b[^.;]*\b(?:oil|gearbox|crankcase|sump|transmission|gearcase)|(?:loosen|remove|unscrew|open|undo|crack)\w*\b[^.;]*\b(?:drain (?:plug|bolt|screw)|oil filter)|oil drain|oil run out)\b|\b(?:undo|disconnect|renew|replace|remove|crack)\w*\b[^.;]*\b(?:hydraulic (?:hoses?|lines?)|hose unions?)\b|\b(?:tip|pour|let|catch|pump)\w*\b[^.;]*\b(?:old|used|waste) (?:\w+ )?oil\b/i,
       out('(?:old|used|dirty|waste|spent|engine|gear|hydraulic|motor) oil'),
     ),
-    not: /\b(?:condensate|water tank|(?:remove|open|clean)[^.;]*\bwater drain|pump drain|heater drain|washing machine|water heater|coolant|radiator|drain plug(?:s)? from the pump)\b/i,
+    not: /\b(?:condensate|water tank|(?:remove|open|clean)[^.;]*\bwater drain|pump drain|heater drain|washing machine|water heater|coolant|radiator|drain plug(?:s)? from the pump|bowl|float|carb\w*|fuel|petrol|boiler|tank drain|cylinder drain|receiver|cistern|sink|bath|trap|autoclave|reservoir of the)\b/i,
     named: /\boils?\b|\bfluids?\b|\bfilters?\b/i,
     isHazardous: true,
     advice: 'Take the used oil and what is soaked with it to a collection point, by local rules',
@@ -61,7 +61,9 @@ export const WASTES: readonly Waste[] = [
     id: 'fuel',
     arises: either(
       /\b(?:drain|empty|siphon|syphon|pour out|flush)\w*\b[^.;]*\b(?:fuel|petrol|gasoline|diesel|carburett?or|kerosene)\b/i,
-      out('(?:old|stale) (?:fuel|petrol|gasoline|gas|diesel)|fuel tank|float bowl|carburett?or bowl'),
+      /\b(?:open|undo|unscrew|loosen|crack|remove)\w*\b[^.;]*\b(?:bowl|carb\w*|float chamber|fuel) drain\b/i,
+      /\b(?:petrol|gasoline|fuel|diesel|kerosene)\b[^.;]*\b(?:run(?:s|ning)? out|drained|dripping out|stopped running)\b/i,
+      out('(?:old|stale) (?:fuel|petrol|gasoline|gas|diesel)|petrol|gasoline|fuel tank|float bowl|carburett?or bowl'),
     ),
     named: /\b(?:fuel|petrol|gasoline|diesel|fluids?)\b/i,
     isHazardous: true,
@@ -88,7 +90,7 @@ export const WASTES: readonly Waste[] = [
   {
     id: 'solvent',
     arises:
-      /\b(?:solvents?|paraffin|kerosene|degreaser|white spirit|mineral spirits|thinners?|acetone|turpentine|parts cleaner|brake cleaner)\b/i,
+      /\b(?:solvents?|paraffin|kerosene|degreaser|white spirit|mineral spirits|thinners?|acetone|turpentine|parts cleaner|brake cleaner|carb(?:urett?or)? cleaner|contact cleaner|engine cleaner|throttle body cleaner|gun cleaner)\b/i,
     named: /\b(?:solvents?|paraffin|kerosene|degreaser|spirits?|thinners?|acetone|rags?|liquids?|cleaner)\b/i,
     isHazardous: true,
     advice:

@@ -1,4 +1,5 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
+import { actionsOf } from '../action'
 import { quote } from '../late'
 import { actsOn, lastStep, linesOf, REDO } from '../proof'
 import { addStep } from '../remedy'
@@ -13,18 +14,36 @@ const CONTEXT = /\b(?:brak\w*|calipers?)\b/i
 const HOLDS =
   /\b(?:(?:brakes?|lever|pedal)\b[^.;]*\b(?:hold\w*|stops?|stopped|bites?|grips?|keeps?)|(?:hold|holds|push|roll|rock|stop\w*|walking pace|spin)\b[^.;]*\bbrak\w*|brake test|test\w*[^.;]*\bbrak\w*|brakes? (?:work|function)\w*|slow speed|low speed[^.;]*brak\w*|wheels? lock)/i
 
+/** Putting a brake on holds the machine; it is no work on the brake. */
+const applies = (text: string): boolean =>
+  actionsOf(text).some(
+    ({ verb, particle, things }) =>
+      (verb === 'apply' ||
+        verb === 'engage' ||
+        verb === 'set' ||
+        (/^(?:put|pull|switch|lock|push|press)$/.test(verb) && (particle === 'on' || particle === undefined))) &&
+      things.some(({ head }) => head === 'brake'),
+  )
+
 const check = ({ sheet }: Subject): readonly Found[] => {
   const isBrakeJob =
-    CONTEXT.test(`${sheet.heading.title} ${sheet.heading.equipment}`) ||
+    CONTEXT.test(`${sheet.heading.title} ${sheet.heading.equipment} ${sheet.heading.scope}`) ||
     sheet.steps.some(({ mark }) =>
       /\bbrake (?:pads?|shoes?|caliper|hose|fluid|cable|lever|disc|drum)\b/i.test(mark.text),
     )
   if (!isBrakeJob) return []
   const worked = (step: SheetStep) =>
-    (ABOUT.test(step.mark.text) || CONTEXT.test(sheet.heading.title)) && actsOn(step.mark.text, REDO, BRAKE)
-  const last = lastStep(sheet, worked)
+    (ABOUT.test(step.mark.text) || CONTEXT.test(sheet.heading.title)) &&
+    actsOn(step.mark.text, REDO, BRAKE) &&
+    !applies(step.mark.text)
+  const last =
+    lastStep(sheet, worked) ??
+    (CONTEXT.test(`${sheet.heading.title} ${sheet.heading.scope}`)
+      ? sheet.steps.find(({ mark }) => applies(mark.text))
+      : undefined)
   if (last === undefined) return []
-  if (linesOf(sheet).some(({ text, step }) => step.number >= last.number && HOLDS.test(text))) return []
+  const isApplied = !worked(last)
+  if (linesOf(sheet).some(({ text, step }) => (isApplied || step.number >= last.number) && HOLDS.test(text))) return []
   const message = `The brake was worked on in step ${last.number}, ${quote(last.mark)}, and nothing shows that it holds before anyone moves off. Add a test standing still, then at walking pace.`
   return [
     {

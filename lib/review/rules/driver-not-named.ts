@@ -25,7 +25,13 @@ const turnedIn = onceForText((text: string): readonly Thing[] => {
   const actions = actionsOf(text)
   const all = actions.flatMap(({ things }) => things)
   return actions
-    .filter(({ acts }) => acts.has('loosen') || acts.has('remove') || acts.has('tighten'))
+    .filter(
+      ({ acts, verb }) =>
+        verb !== 'open' &&
+        verb !== 'close' &&
+        verb !== 'shut' &&
+        (acts.has('loosen') || acts.has('remove') || acts.has('tighten')),
+    )
     .flatMap(({ things }) => things.filter(({ head, words }) => TURNED.has(head) && !words.includes('thumb')))
     .map(thing => ownOf(thing, all))
 })

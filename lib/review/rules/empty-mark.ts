@@ -31,7 +31,7 @@ export const emptyMark: Rule = {
           },
         },
       ]
-    if (mark.end === mark.start && mark.start > 0 && mark.kind !== 'step' && mark.still === undefined)
+    if (mark.end === mark.start && mark.start > 0 && mark.still === undefined)
       return [
         {
           place: atMark(mark),

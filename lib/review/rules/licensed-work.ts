@@ -1,4 +1,5 @@
 import { DEFERS, LICENSED, type LicensedWork } from '@/lib/trade/licensed'
+import { actionsOf } from '../action'
 import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
@@ -23,9 +24,22 @@ const licensedIn = onceForText((text: string): readonly LicensedWork[] =>
   ),
 )
 
+/** What anybody may do to a thing he must not work on. */
+const LOOKS = new Set(
+  'look check recheck inspect watch listen examine measure read note photograph record test verify confirm compare count wipe clean brush oil grease lubricate dust see find smell feel keep leave wait cover label mark write prove lift pull hang stand put place lay let make warn tell call log fill'.split(
+    ' ',
+  ),
+)
+const isHandling = (text: string): boolean => actionsOf(text).some(({ verb }) => !LOOKS.has(verb))
+
 /** Work that a text tells of only on certain machines. */
 const inContext = onceForText((text: string): readonly LicensedWork[] =>
-  LICENSED.filter(({ inContext: on, not }) => on?.signals.test(text) === true && not?.test(text) !== true),
+  LICENSED.filter(
+    ({ inContext: on, not }) =>
+      on !== undefined &&
+      (on.signals.test(text) || (on.things?.test(text) === true && isHandling(text))) &&
+      not?.test(text) !== true,
+  ),
 )
 
 const licensedSteps = inSteps(({ mark, number, tools }) =>

@@ -1,6 +1,6 @@
 import type { Sentence } from '@/lib/procedure/recording'
 import { gapBetween, sharedTime } from '@/lib/procedure/time'
-import { hasNumber, isToleranced } from '@/lib/quantity/quantity'
+import { hasNumber, isToleranced, type Quantity } from '@/lib/quantity/quantity'
 import { type Reading, readQuantities } from '@/lib/quantity/read'
 import { onceFor } from '../memo'
 import type { Found, Rule } from '../rule'
@@ -24,6 +24,8 @@ const TOOL_RANGE =
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const specs = project.marks.filter(({ kind }) => kind === 'spec').sort((a, b) => a.start - b.start)
+  const ranges = project.marks.flatMap(({ capability }) => (capability === undefined ? [] : [capability.range]))
+  const isRange = ({ low, high }: Quantity): boolean => ranges.some(range => range.low === low && range.high === high)
   const values = new Set(
     specs
       .flatMap(({ quantity, equivalent }) => [quantity, equivalent])
@@ -31,7 +33,8 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
   )
   return sentences.flatMap((sentence, i): Found[] => {
     const own = (readings(sentences)[i] ?? []).filter(
-      ({ quantity, equivalentOf }) => hasNumber(quantity) && quantity.unit !== undefined && equivalentOf === undefined,
+      ({ quantity, equivalentOf }) =>
+        hasNumber(quantity) && quantity.unit !== undefined && equivalentOf === undefined && !isRange(quantity),
     )
     const left = own.filter(
       ({ quantity }) =>

@@ -12,12 +12,17 @@ const cross = (a: Mark, b: Mark): boolean => {
   const shared = Math.min(a.end, b.end) - Math.max(a.start, b.start)
   const isNested =
     (a.start <= b.start + SLACK && a.end >= b.end - SLACK) || (b.start <= a.start + SLACK && b.end >= a.end - SLACK)
-  return shared > SLACK && !isNested
+  // One inside the other is fine for steps; a limit or a caution that holds another step's has run on too far.
+  const isStray = isNested && a.kind !== 'step' && a.step !== b.step && Math.abs(a.start - b.start) > SLACK
+  return shared > SLACK && (!isNested || isStray)
 }
+
+/** Kinds whose marks say something of their own; tools and materials may share words. */
+const CROSSING = new Set(['step', 'caution', 'spec', 'check'])
 
 const check = ({ project }: Subject): readonly Found[] => {
   const kinds = grouped(
-    project.marks.filter(({ kind, start, end }) => (kind === 'step' || kind === 'caution') && end > start),
+    project.marks.filter(({ kind, start, end }) => CROSSING.has(kind) && end > start),
     ({ kind }) => kind,
   )
   return [...kinds.values()].flatMap(marks => {

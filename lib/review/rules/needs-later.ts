@@ -2,6 +2,7 @@ import type { SheetStep } from '@/lib/procedure/sheet'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
 import { inSteps } from '../chunks'
+import { isDisposing } from '../disposing'
 import { grouped } from '../grouped'
 import { quote } from '../late'
 import { moveStep } from '../remedy'
@@ -10,6 +11,7 @@ import { sample } from '../sample'
 import type { Subject } from '../subject'
 import { isSameThing, type Thing } from '../thing'
 import { undoneBy } from '../undone'
+import { stemOf, stemSet } from '../words'
 
 /** Verbs that say the thing was undone before. */
 const AGAIN = new Set(
@@ -96,7 +98,30 @@ const tooSoon = (sheet: Subject['sheet']): readonly Found[] =>
     return [{ place: atMark(step.mark), message, remedy: moveStep(later.mark, step.number) }]
   })
 
-const check = ({ sheet }: Subject): readonly Found[] => [...tooSoon(sheet), ...upsideDown(sheet)]
+/** What has to be made up before it is used. */
+const MIXES = new Set('mix dilute dissolve prepare brew blend stir make'.split(' '))
+const mixingIn = inSteps((step: SheetStep): readonly Row[] =>
+  rowsOf(step).filter(
+    ({ action, thing }) =>
+      MIXES.has(action.verb) && MIXTURE.test(thing.head) && (action.verb !== 'make' || action.particle === 'up'),
+  ),
+)
+const MIXTURE =
+  /^(?:solution|sanitizer|sanitiser|disinfectant|cleaner|descaler|detergent|epoxy|resin|adhesive|glue|paste|grout|mortar|cement|plaster|paint|coolant|antifreeze|filler|hardener|soap|bleach|acid|soda|mixture|mix|emulsion|slurry|foam)$/
+
+/** Something used before the step that mixes it. */
+const unmixed = (sheet: Subject['sheet']): readonly Found[] =>
+  mixingIn(sheet).flatMap(({ step, thing }) => {
+    const early = sheet.steps.find(
+      ({ number, mark }) =>
+        number < step.number && stemSet(mark.text).has(stemOf(thing.head)) && !isDisposing(mark.text),
+    )
+    if (early === undefined) return []
+    const message = `Step ${early.number}, ${quote(early.mark)}, uses what only step ${step.number}, ${quote(step.mark)}, makes up. Put that one first.`
+    return [{ place: atMark(early.mark), message, remedy: moveStep(step.mark, early.number) }]
+  })
+
+const check = ({ sheet }: Subject): readonly Found[] => [...tooSoon(sheet), ...unmixed(sheet), ...upsideDown(sheet)]
 
 const upsideDown = (sheet: Subject['sheet']): readonly Found[] => {
   const wanted = wantedIn(sheet)

@@ -21,7 +21,7 @@ const speaksOfDisposal = onceForText((text: string): boolean => DISPOSAL.test(te
 const OTHER = /\b(?:condensate|water|rinse|swarf|packaging|drained water)\b/i
 
 const arisingIn = inSteps(step =>
-  [step.mark, ...step.materials].flatMap(({ text }) => wastesIn(text)).map(waste => ({ waste, step })),
+  [step.mark, ...step.checks, ...step.materials].flatMap(({ text }) => wastesIn(text)).map(waste => ({ waste, step })),
 )
 const saidIn = inSteps(({ mark, checks, cautions }) =>
   [mark, ...checks, ...cautions].map(({ text }) => text).filter(speaksOfDisposal),

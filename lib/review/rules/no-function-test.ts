@@ -20,26 +20,39 @@ const FITTED =
 const RESTART = /\b(?:start|run|test|power|switch(?:es)?|restore)\b/i
 /** Steps that try it out: switching on alone does not. */
 const TRIES =
-  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|drive|ride|print|sew|play|verify|confirm|measure|weigh|watch|observe|listen|check|recheck|flush|spin|jog|bring [^.;]* up to|heat|pump the|pump [^.;]* up|move the [^.;]*\b(?:out|back|through|up)|turn the [^.;]*\bby hand|press the|take a picture|cut a|fire)\b/i
+  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|drive|ride|print|sew|play|verify|confirm|measure|weigh|watch|observe|listen|check|recheck|flush|spin|jog|bring [^.;]* up to|heat|pump the|pump [^.;]* up|move the [^.;]*\b(?:out|back|through|up)|turn the [^.;]*\bby hand|press the|take a picture|cut a|fire|sound the|blast|weld|saw|mow|mix|knead|brew|bake|roll|load|(?:scrap|trial|test|sample|first) (?:piece|part|cut|weight|load|lift|print|weld|batch)|make (?:a|one|two|some)|lift the (?:test )?(?:load|weight)|at (?:every|each|all) speeds?|through (?:every|each|all|its)|round the block|use it|dispense|blow|sweep|vacuum a|light the)\b/i
 const NOT_ASSEMBLY = new Set(
-  'put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal'.split(
+  'plug switch put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal'.split(
     ' ',
   ),
 )
 
+/** Done when the machine has long been at work again. */
+const LATER =
+  /\bafter (?:a|an|one|the first|some|\d+|two|three) (?:days?|weeks?|months?|hours?|shifts?|kilomet\w*|km|miles?|rides?|washes|cycles|runs?)\b|\b(?:next|the following) (?:day|week|month|morning|shift)\b/i
+
 const isTight = ({ mark }: SheetStep): boolean =>
   !isDisposing(mark.text) &&
+  !LATER.test(mark.text) &&
   actionsOf(mark.text).some(({ acts, verb }) => !NOT_ASSEMBLY.has(verb) && [...acts].some(act => DISTURBS.has(act)))
+
+const ON: ReadonlySet<Act> = new Set<Act>(['on'])
+const isOn = ({ mark }: SheetStep): boolean =>
+  !LATER.test(mark.text) &&
+  !isDisposing(mark.text) &&
+  actionsOf(mark.text).some(({ acts, verb }) => verb !== 'put' && [...acts].some(act => ON.has(act)))
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   if (!sheet.steps.some(({ mark }) => actionsOf(mark.text).some(({ acts }) => [...acts].some(act => TAKES.has(act)))))
     return []
-  const last = lastStep(sheet, isTight)
-  if (last === undefined) return []
+  const tight = lastStep(sheet, isTight)
+  if (tight === undefined) return []
+  // Switched on and left at that: the test is missing there.
+  const last = sheet.steps.findLast(step => step.number > tight.number && isOn(step)) ?? tight
   const isProved = linesOf(sheet).some(({ text, step, isCheck }) => {
-    if (step.number < last.number) return false
-    if (isCheck) return PROVES.test(text) || !FITTED.test(text)
-    return TRIES.test(text) && (step.number > last.number || RESTART.test(text))
+    if (step.number < tight.number) return false
+    if (isCheck) return text.split(/\band\b|[,;]/).some(part => PROVES.test(part) || !FITTED.test(part))
+    return TRIES.test(text) && (step.number > tight.number || RESTART.test(text))
   })
   if (isProved) return []
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing tries out whether it works. Add a run or a test with what to look for.`

@@ -1,5 +1,5 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
-import type { Act } from '@/lib/trade/pairs'
+import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
 import { isDisposing } from '../disposing'
 import { quote } from '../late'
@@ -14,7 +14,7 @@ import { contentStems } from '../words'
 
 /** Parts that hold something in, once disturbed. */
 const JOINT =
-  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller)$/
+  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling)$/
 const DRY =
   /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
 const FLUIDS =
@@ -28,12 +28,26 @@ const FILLED = /^(?:oil|coolant|antifreeze|fluid)$/
 const isFluid = onceForText((text: string): boolean => FLUIDS.test(text))
 const proves = onceForText((text: string): boolean => PROVES.test(text))
 
+/** A joint by its name; what only holds it, such as a bowl's bolt, follows it. */
+const isJoined = (text: string): boolean =>
+  actionsOf(text).some(
+    ({ acts, things }) =>
+      [...acts].some(act => REDO.has(act)) &&
+      things.some(
+        ({ words, head }) =>
+          words.some(word => JOINT.test(word) && (word !== 'bowl' || BOWL.test(text))) &&
+          (!FASTENERS.has(head) || JOINT.test(head) || words.includes('drain') || words.includes('union')),
+      ),
+  )
+const BOWL =
+  /\b(?:carb\w*|float|fuel|filter|sediment|strainer|separator|bowl (?:gasket|seal)|refit the bowl|bowl back)\b/i
+
 /** A joint put together again, or a case filled anew; a drop of oil on a part is neither. */
 const disturbing = onceForText(
   (text: string): boolean =>
     !isDisposing(text) &&
     !DRY.test(text) &&
-    (actsOn(text, REDO, JOINT) ||
+    (isJoined(text) ||
       (/^(?:pour|fill|refill)\b/i.test(text) &&
         !/\b(?:chain|antifreeze)\b/i.test(text) &&
         actsOn(text, FILLS, FILLED))),

@@ -1,5 +1,6 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { PREPARATIONS, type Preparation } from '@/lib/trade/preparations'
+import { actionsOf } from '../action'
 import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
@@ -7,6 +8,7 @@ import { moveStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { isSameThing, type Thing } from '../thing'
 import { stemSet } from '../words'
 
 /** What else needs a preparation, beyond the table. Common practice, no source. */
@@ -69,7 +71,42 @@ const firstOf = (sheet: Subject['sheet']): ReadonlyMap<Preparation, Turn> => {
   return first
 }
 
-const check = ({ sheet }: Subject): readonly Found[] => {
+/** Marks that only help while the part still sits as it was. */
+const WITNESS =
+  /\b(?:mark|match-?mark|scribe|witness|index|paint|dot|punch)\b[^.;]*\b(?:against|relative|position|alignment|orientation|shaft|hub|flange|spline|column|body|frame|bracket|where (?:it|they)|which way|how (?:it|they)|to (?:its|each other|the)|both|depth|height|with a (?:paint|marker))\b/i
+const NO_WITNESS = /\b(?:wear|level|liquid|before|new|out of (?:order|service)|date)\b/i
+
+/** What a step marks, takes off and puts back. */
+const handlesIn = inSteps(step => {
+  const actions = actionsOf(step.mark.text)
+  const marks =
+    WITNESS.test(step.mark.text) && !NO_WITNESS.test(step.mark.text) ? actions.flatMap(({ things }) => things) : []
+  const off = actions.filter(({ acts }) => acts.has('remove') || acts.has('disconnect')).flatMap(({ things }) => things)
+  const on = actions.filter(({ acts }) => acts.has('refit') || acts.has('connect')).flatMap(({ things }) => things)
+  return marks.length + off.length + on.length === 0 ? [] : [{ step, marks, off, on }]
+})
+
+/** A part marked for its place once it is already off. */
+const markedLate = ({ sheet }: Subject): readonly Found[] => {
+  let off: { readonly thing: Thing; readonly step: SheetStep }[] = []
+  const found: Found[] = []
+  for (const { step, marks, off: taken, on } of handlesIn(sheet)) {
+    const early = off.find(({ thing }) => marks.some(other => other.head !== '' && isSameThing(thing, other)))
+    if (early !== undefined && taken.length === 0)
+      found.push({
+        place: atMark(step.mark),
+        message: `Step ${step.number}, ${quote(step.mark)}, belongs before step ${early.step.number}, ${quote(early.step.mark)}, while the ${early.thing.name} still sits as it was.`,
+        remedy: moveStep(step.mark, early.step.number),
+      })
+    off = off.filter(({ thing }) => !on.some(other => isSameThing(thing, other)))
+    off.push(...taken.filter(({ head }) => head !== '').map(thing => ({ thing, step })))
+  }
+  return found
+}
+
+const check = (subject: Subject): readonly Found[] => [...unprepared(subject), ...markedLate(subject)]
+
+const unprepared = ({ sheet }: Subject): readonly Found[] => {
   const first = firstOf(sheet)
   return PREPARATIONS.flatMap(preparation => {
     const { prepares: late, needs: early } = first.get(preparation) ?? {}

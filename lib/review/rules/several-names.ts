@@ -53,17 +53,23 @@ const renamed = (sheet: Subject['sheet']): readonly Found[] => {
   if (left.length === 0) return []
   const index = stemIndex(sheet.steps)
   const listed = new Set([...sheet.tools, ...sheet.materials].map(({ text }) => listedThing(text).head))
+  const lone = left.filter(({ undone }) => undone === 'removed' || undone === 'disconnected')
   return left.flatMap(({ thing, undone, step, number }): Found[] => {
-    const good = goodIn(sheet).find(
+    const goods = goodIn(sheet).filter(
       row =>
         row.number > number &&
         row.thing.head !== thing.head &&
         redoneBy(row.action).has(undone) &&
         !listed.has(row.thing.head) &&
         index.get(stemOf(row.thing.head))?.[0] === row.number &&
-        !isOpposed(row.thing.words, thing.words) &&
-        (areNames(row.thing.head, thing.head) || shareContext(step.text, row.mark.text, [thing, row.thing])),
+        !isOpposed(row.thing.words, thing.words),
     )
+    // One part that never goes back and one that never came off: most likely the same.
+    const isOnly = lone.length === 1 && goods.length === 1 && goods[0]?.action.isAgain === true
+    const good =
+      goods.find(
+        row => areNames(row.thing.head, thing.head) || shareContext(step.text, row.mark.text, [thing, row.thing]),
+      ) ?? (isOnly ? goods[0] : undefined)
     return good === undefined
       ? []
       : [

@@ -14,7 +14,7 @@ const hurts = (text: string): boolean =>
 
 /** Harm that heals by itself, and none worse beside it. */
 const MINOR =
-  /\b(?:irritat\w*|redden\w*|itch\w*|sting\w*|scratch\w*|bruis\w*|graz\w*|chafe\w*|blister\w*|minor|slight\w*|sore)\b/i
+  /\b(?:irritat\w*|redden\w*|itch\w*|sting\w*|scratch\w*|bruis\w*|graz\w*|chafe\w*|blister\w*|minor|slight\w*|sore|pinch\w*|nips?|nipped|splinters?|chapp\w*|dermatitis)\b/i
 const WORSE =
   /\b(?:burn\w*|scald\w*|poison\w*|toxic|cuts?|crush\w*|shock\w*|explo\w*|fire|ignit\w*|blind\w*|break\w*|broken|inject\w*|trap\w*|catch\w*|pierc\w*|amputat\w*|injur\w*|lose|hospital|eyes?)\b/i
 const isMinor = (text: string): boolean => MINOR.test(text) && !WORSE.test(text)

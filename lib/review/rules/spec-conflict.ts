@@ -31,7 +31,10 @@ const isOneThing = (a: Mark, b: Mark): boolean => {
   const [one, other] = [namesOf(a), namesOf(b)]
   if (one.length === 0 || other.length === 0 || isOpposed(one, other)) return false
   const [stagesA, stagesB] = [stagesOf(a), stagesOf(b)]
-  if (!isSubset(stagesA, stagesB) || !isSubset(stagesB, stagesA)) return false
+  // Told for a stage here and for none there, they may still be meant for one.
+  const isStaged = stagesA.length > 0 && stagesB.length > 0
+  const isNamedAlike = isSubset(one, other) && isSubset(other, one) && a.text === b.text
+  if ((isStaged || !isNamedAlike) && (!isSubset(stagesA, stagesB) || !isSubset(stagesB, stagesA))) return false
   if (isSubset(one, other) && isSubset(other, one)) return true
   const [short, long] = one.length < other.length ? [one, other] : [other, one]
   return isSubset(short, long) && short.filter(word => !MEASURES.has(word)).length >= 2

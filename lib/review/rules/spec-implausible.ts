@@ -47,9 +47,51 @@ const isTooWide = ({ text, quantity }: Mark): boolean => {
   return converted.ok && converted.value > WIDEST
 }
 
+/** Most that small parts take, newton metres. Wide on purpose; common practice, no source. */
+const SMALL: readonly (readonly [name: RegExp, most: number])[] = [
+  [/\b(?:main |pilot |slow |idle )?jets?\b/i, 8],
+  [/\b(?:bleed(?:er)?|nipple|grease fitting|zerk)\b/i, 30],
+  [/\b(?:hose|pipe) (?:clip|clamp)s?\b/i, 15],
+  [/\b(?:grub|set) ?screws?\b/i, 60],
+  [/\b(?:terminal|electrical|earth|ground|bus ?bar|breaker|socket) screws?\b/i, 30],
+  [
+    /\b(?:(?:cover|lid|panel|screen|trim|handle|hinge|clamp|latch|switch|blade|bracket|canopy|case|housing|fan|shower screen|brake cover|canister) )?screws?\b/i,
+    150,
+  ],
+  [/\bspark plugs?\b/i, 60],
+  [/\b(?:cable clamp|battery (?:terminal|clamp|post)|hold-?down)\b/i, 60],
+  [/\bspokes?|nipples?\b/i, 10],
+]
+
+const isTooTight = ({ text, quantity }: Mark): number | undefined => {
+  if (quantity?.unit === undefined || dimensionOf(quantity.unit) !== 'torque') return undefined
+  const least = quantity.low ?? quantity.nominal ?? quantity.high
+  const most = SMALL.find(([name]) => name.test(text))?.[1]
+  if (least === undefined || most === undefined) return undefined
+  const converted = convert(least, quantity.unit, 'N.m')
+  return converted.ok && converted.value > most ? most : undefined
+}
+
+/** Hotter than water gets at a tap or in a tank, degrees Celsius; steam and heating elements left aside. Common practice, no source. */
+const HOTTEST_WATER = 105
+const isTooHot = ({ text, quantity }: Mark): boolean => {
+  if (
+    quantity?.unit === undefined ||
+    !/\b(?:water|tap|sink|bath|shower|rinse|wash|room|box|fridge|cooler|oil)\b/i.test(text) ||
+    /\b(?:fry|fryer|steam|flue|oven|exhaust|superheat)\w*\b/i.test(text)
+  )
+    return false
+  const value = Math.max(quantity.low ?? -1e9, quantity.nominal ?? -1e9, quantity.high ?? -1e9)
+  const converted = convert(value, quantity.unit, 'Cel')
+  return converted.ok && converted.value > (/\boil\b/i.test(text) ? 200 : HOTTEST_WATER)
+}
+
 const doubt = (mark: Mark): string | undefined => {
   const { quantity } = mark
   if (quantity === undefined) return undefined
+  const tight = isTooTight(mark)
+  if (tight !== undefined) return `more than about ${tight} N·m shears such a part.`
+  if (isTooHot(mark)) return 'hotter than that can get.'
   const wrong =
     crossed(quantity) ?? strayed(mark) ?? (isTooWide(mark) ? `more than ${WIDEST} mm can hardly be meant` : undefined)
   return wrong === undefined ? checkPlausible(quantity, `${mark.text} ${mark.reference ?? ''}`)?.text : `${wrong}.`

@@ -12,8 +12,8 @@ type Measuring = Mark & { readonly capability: NonNullable<Mark['capability']> }
 const isMeasuring = (mark: Mark): mark is Measuring => mark.kind === 'tool' && mark.capability !== undefined
 const TORQUE_TOOL = /\btorque\b|\bangle gauge\b|\bclick\w*\b/i
 
-/** Tolerance over error that a hand torque tool is trusted with; 4:1 would rule out most wrenches to ISO 6789. Common practice, no source. */
-const TORQUE_RATIO = 2
+/** Tolerance over error that shop tools are trusted with; 4:1, as for calibration, would rule out most wrenches to ISO 6789. Common practice, no source. */
+const RATIO = 2
 
 const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined =>
   spec.quantity &&
@@ -23,7 +23,7 @@ const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined 
       range: capability.range,
       ...(capability.deviation === undefined ? {} : { deviation: capability.deviation }),
     },
-    dimensionOf(spec.quantity.unit ?? '') === 'torque' ? { threshold: TORQUE_RATIO } : {},
+    { threshold: RATIO },
   )
 
 /** The doubt about one spec: every tool that measures such a thing is out of range or too coarse. */
@@ -49,6 +49,10 @@ const mayMeasure = (spec: Mark, { kind, text, capability }: Mark): boolean => {
   )
 }
 
+/** A torque tool listed with the spec's own step, its range not told. */
+const isOwnTorqueTool = (spec: Mark, { kind, text, capability, step }: Mark): boolean =>
+  kind === 'tool' && capability === undefined && TORQUE_TOOL.test(text) && step === spec.step
+
 const check = ({ project }: Subject): readonly Found[] => {
   const specs = project.marks.filter(
     ({ kind, quantity }) => kind === 'spec' && quantity?.unit !== undefined && hasNumber(quantity),
@@ -57,7 +61,13 @@ const check = ({ project }: Subject): readonly Found[] => {
   const tools = project.marks.filter(isMeasuring)
   const measured = specs.flatMap((spec): Found[] => {
     const isOpen =
-      dimensionOf(spec.quantity?.unit ?? '') !== 'torque' && project.marks.some(mark => mayMeasure(spec, mark))
+      dimensionOf(spec.quantity?.unit ?? '') === 'torque'
+        ? project.marks.some(
+            mark =>
+              isOwnTorqueTool(spec, mark) &&
+              !tools.some(({ text }) => text.toLowerCase() === mark.text.toLowerCase()).head),
+          )
+        : project.marks.some(mark => mayMeasure(spec, mark))
     const text = isOpen ? undefined : doubt(spec, tools)
     return text === undefined
       ? []
@@ -86,7 +96,8 @@ export const toolCannotVerify: Rule = {
   level: 'fix',
   about: 'No listed tool can measure a spec: none of the right kind, out of range, or too coarse for its tolerance.',
   why: 'Read at the end of its scale, a wrench shows a number and proves nothing.',
-  source: 'ISO 6789-1:2017 for torque tools; ANSI/NCSL Z540.3-2006 5.3(b), 4:1 as the usual fallback (from memory)',
+  source:
+    'ISO 6789-1:2017 for torque tools; 2:1 for shop tools is common practice, no source (ANSI/NCSL Z540.3-2006 asks 4:1 of calibration, from memory)',
   trips: sample([
     ['step', 'Torque the cover screws'],
     ['spec', 'cover screw torque', { quantity: { low: 4, high: 5, unit: 'N.m' } }],

@@ -3,20 +3,13 @@ import { sharedTime } from '@/lib/procedure/time'
 import { cutMarks, joining } from '../chunks'
 import { isInstructing } from '../instructing'
 import { quote } from '../late'
-import { onceFor, onceForText } from '../memo'
+import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 import { toThing } from '../thing'
+import { NOT_VAGUE, vagueIn } from '../vague'
 import { tokensOf } from '../words'
-
-/** Pointing words that need the picture. Common speech, no source. */
-const VAGUE =
-  /\b(?:(?:this|that|these|those|the) (?:(?:little|lil|big|small|black|brass|metal|round|other|wee|red|blue|white|long|short|square|old|plastic|rubber|shiny|silver) )*(?:guys?|fell(?:a|as|ow|ows|er|ers)|things?|thingy|thingies|bits?|bad boy|doohickey|doodad|gizmo|whatsit|jobb(?:y|ie)|dude|sucker|puppy|contraption|thingamajig|thingummy|chap|bugger|beast|gubbins|doings|bloke|one (?:here|there)|metal box|box (?:here|there|down here))|thingamajig|thingummy|doohickey|whatchamacallit|whatsit|gizmo|doodad|thingy|some (?:stuff|thing)|this here|(?:this|that) (?:over|down|up|in) (?:here|there))\b/i
-
-const vagueIn = onceForText((text: string): string | undefined => VAGUE.exec(text)?.[0])
-const NOT_VAGUE =
-  /\b(?:the (?:first|last|same|main|important|other|only) thing|(?:the|that) bits? (?:holder|set)|drill bits?|(?:this|that|the|these|those) (?:[\w-]+ )?bits? of|the right thing)\b/i
 
 /** A part is named in the words that follow, seconds. */
 const SOON = 6
@@ -45,6 +38,10 @@ const isNamed = (mark: Mark, words: string): boolean => {
   return name !== '' && at >= 0 && vagueIn(words.slice(at)) !== undefined
 }
 
+const OF_PARTS = new Set(['step', 'check', 'spec', 'tool', 'material'])
+/** "That thing is loud" says what it does, not which part is meant. */
+const TELLS_OF = /\b(?:that|this) (?:[a-z]+ )?(?:thing|guy|bit|one|fella) (?:is|will|can|makes|gets)\b/i
+
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   const written = writtenIn(cutMarks(project.marks))
   const told = vagueTalk(sentences)
@@ -63,7 +60,15 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
           message: `The talk says "${vague}". If it matters, mark it and name the part.`,
         },
       ]
-    if (mark === undefined || seen.has(mark.id) || vagueIn(mark.text) !== undefined || isNamed(mark, sentence.text))
+    // A caution's "that thing" points at what it warns of; the parts are in what is done.
+    if (
+      mark === undefined ||
+      !OF_PARTS.has(mark.kind) ||
+      (mark.kind === 'tool' && TELLS_OF.test(sentence.text)) ||
+      seen.has(mark.id) ||
+      vagueIn(mark.text) !== undefined ||
+      isNamed(mark, sentence.text)
+    )
       return []
     seen.add(mark.id)
     return [

@@ -445,7 +445,8 @@ const marks: Seeder = ({ project }) => {
     return [
       fault('outside', { start: seconds + 5, end: seconds + 9 }, 'outside-footage'),
       fault('empty', { text: ' ' }, 'empty-mark'),
-      fault('no-span', { end: step.start }, 'nothing-to-see'),
+      fault('no-span', { end: step.start + 0.2 }, 'nothing-to-see'),
+      ...(step.start > 0 ? [fault('no-time', { end: step.start }, 'empty-mark')] : []),
       ...(next === undefined ? [] : [fault('crossing', { end: next.start + 2 }, 'marks-cross', next.id)]),
       ...(transcript === null || step.start < 1
         ? []
