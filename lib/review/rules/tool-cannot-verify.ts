@@ -64,8 +64,7 @@ const check = ({ project }: Subject): readonly Found[] => {
       dimensionOf(spec.quantity?.unit ?? '') === 'torque'
         ? project.marks.some(
             mark =>
-              isOwnTorqueTool(spec, mark) &&
-              !tools.some(({ text }) => text.toLowerCase() === mark.text.toLowerCase()).head),
+              isOwnTorqueTool(spec, mark) && !tools.some(({ text }) => text.toLowerCase() === mark.text.toLowerCase()),
           )
         : project.marks.some(mark => mayMeasure(spec, mark))
     const text = isOpen ? undefined : doubt(spec, tools)
