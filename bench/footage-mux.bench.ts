@@ -137,7 +137,7 @@ const inPage = async (file: string): Promise<{ took: number; memory: number }> =
       const to = await (await root.getFileHandle('copy.mp4', { create: true })).createWritable()
       const begun = performance.now()
       const muxed = await footage.muxTexts(file, file.name, ${JSON.stringify(TEXTS)})
-      await muxed.value.stream().pipeTo(to)
+      await footage.writeBlob(to, muxed.value.blob(), file.name)
       return (performance.now() - begun) / 1000`,
     )
     const { processInfo } = (await session?.send('SystemInfo.getProcessInfo')) ?? { processInfo: [] }

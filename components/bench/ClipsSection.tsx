@@ -8,7 +8,7 @@ import type { OpenFootage } from '@/lib/footage/open'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Sheet } from '@/lib/procedure/sheet'
 import styles from './bench.module.css'
-import { fileNameOf, saveFile, saveStream } from './saving'
+import { fileNameOf, saveBlob, saveStream } from './saving'
 
 type Props = { readonly opened: OpenFootage; readonly sheet: Sheet; readonly chosen: string | undefined }
 
@@ -54,7 +54,7 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
       if (only !== undefined) {
         for await (const clip of clips) {
           lines.push(...linesOf(clip))
-          if (clip.ok && (await saveFile(clip.name, clip.blob, clip.blob.type))) count++
+          if (clip.ok && (await saveBlob(clip.name, clip.blob, opened.name, { signal: abort.signal }))) count++
         }
       } else {
         const { downloadZip } = await import('client-zip')

@@ -12,7 +12,7 @@ import { toCaptions } from '@/lib/publish/captions'
 import { toChapters } from '@/lib/publish/chapters'
 import { toSpoken } from '@/lib/publish/spoken'
 import styles from './bench.module.css'
-import { saveStream } from './saving'
+import { saveBlob } from './saving'
 
 type Props = { readonly opened: OpenFootage; readonly project: Project; readonly sheet: Sheet }
 
@@ -36,10 +36,12 @@ export const CopySection = ({ opened, project, sheet }: Props) => {
     try {
       const muxed = await muxTexts(opened.file, opened.name, texts)
       if (!muxed.ok) return setSaid(muxed.problems.map(formatProblem).join(' '))
-      const { bytes, stream } = muxed.value
+      const { bytes, blob } = muxed.value
       setShare(0)
-      const body = () => new Response(stream({ signal: abort.signal, onProgress: done => setShare(done / bytes) }))
-      const isSaved = await saveStream(name, body, opened.file.type || 'video/mp4', abort.signal)
+      const isSaved = await saveBlob(name, blob(), opened.name, {
+        signal: abort.signal,
+        onProgress: done => setShare(done / bytes),
+      })
       setSaid(
         isSaved
           ? `${name} was saved: ${texts.chapters.length} chapters, ${texts.captions.length} captions.`

@@ -1,3 +1,6 @@
+import type { CopyOptions } from '@/lib/footage/copy-stream'
+import { writeBlob } from '@/lib/footage/write-blob'
+
 /** Saves a file where the user wants it: a save dialog where the browser has one, else its downloads. */
 export const saveFile = async (name: string, content: BlobPart, type: string): Promise<boolean> => {
   const blob = new Blob([content], { type })
@@ -20,6 +23,32 @@ export const saveFile = async (name: string, content: BlobPart, type: string): P
   return true
 }
 
+/** @returns the file the user chose for it; undefined where the browser has no save dialog, false when the user turned away */
+const chosenFor = async (name: string): Promise<FileSystemFileHandle | undefined | false> => {
+  if (typeof window.showSaveFilePicker !== 'function' || navigator.webdriver === true) return undefined
+  try {
+    return await window.showSaveFilePicker({ suggestedName: name })
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'AbortError') return false
+    throw error
+  }
+}
+
+/**
+ * Saves what is made of footage: straight to the disk where the browser has a save dialog, else as a download.
+ *
+ * @param footage name of the footage it reads from, for messages
+ * @returns whether it was saved; false when the user turned away
+ * @throws what lib/footage/write-blob.ts throws; nothing half-written is kept
+ */
+export const saveBlob = async (name: string, blob: Blob, footage: string, options: CopyOptions): Promise<boolean> => {
+  const handle = await chosenFor(name)
+  if (handle === undefined) return saveFile(name, blob, blob.type)
+  if (handle === false) return false
+  await writeBlob(await handle.createWritable(), blob, footage, options)
+  return true
+}
+
 /**
  * Saves what is made bit by bit: straight to the disk where the browser has a save dialog, else as a download.
  *
@@ -33,14 +62,9 @@ export const saveStream = async (
   type: string,
   signal: AbortSignal,
 ): Promise<boolean> => {
-  if (typeof window.showSaveFilePicker === 'function' && navigator.webdriver !== true) {
-    let handle: FileSystemFileHandle
-    try {
-      handle = await window.showSaveFilePicker({ suggestedName: name })
-    } catch (error) {
-      if (error instanceof DOMException && error.name === 'AbortError') return false
-      throw error
-    }
+  const handle = await chosenFor(name)
+  if (handle === false) return false
+  if (handle !== undefined) {
     await body().body?.pipeTo(await handle.createWritable(), { signal })
     return true
   }

@@ -1,4 +1,5 @@
 import { TellwrightError } from '@/lib/procedure/problem'
+import { gone } from './not-saved'
 
 /** A part of a file to be written: bytes, or a slice of the old file, read when its turn comes. */
 export type FilePart = Blob | Uint8Array<ArrayBuffer>
@@ -9,8 +10,8 @@ export type CopyOptions = {
   readonly onProgress?: (done: number) => void
 }
 
-/** Bytes read at once: one is read while the one before is written, so three are in memory at most. */
-const SLICE = 4 * 2 ** 20
+/** Bytes read at once: one is read while the one before is written. Larger ones cost more, as their memory is fresh. */
+const SLICE = 2 ** 20
 
 async function* slices(parts: readonly FilePart[], name: string): AsyncGenerator<Uint8Array<ArrayBuffer>> {
   for (const part of parts) {
@@ -21,11 +22,7 @@ async function* slices(parts: readonly FilePart[], name: string): AsyncGenerator
     for (let at = 0; at < part.size; at += SLICE) {
       const slice = part.slice(at, Math.min(part.size, at + SLICE))
       const read = await slice.arrayBuffer().catch((cause: unknown) => {
-        throw new TellwrightError(
-          'footage-gone',
-          `${name} could not be read any more: it was moved, changed or its disk taken away. Choose it again and start over`,
-          { cause },
-        )
+        throw new TellwrightError('footage-gone', gone(name), { cause })
       })
       yield new Uint8Array(read)
     }

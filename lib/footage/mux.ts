@@ -12,6 +12,8 @@ export type Muxed = {
   readonly bytes: number
   /** The copy as a stream to be piped to a file; may be called again. */
   readonly stream: (options?: CopyOptions) => ReadableStream<Uint8Array<ArrayBuffer>>
+  /** The copy as a blob that reads from the footage when it is written; in a page only. */
+  readonly blob: () => Blob
 }
 
 /** Bytes of an index beyond which it can't be one; hours of footage have less than 50 MB. */
@@ -51,7 +53,11 @@ export const muxTexts = async (file: Blob, name: string, texts: MuxTexts): Promi
     return refuse('chapters-out-of-order')
   const made = (parts: readonly FilePart[]): Result<Muxed> => {
     const size = parts.reduce((sum, part) => sum + sizeOf(part), 0)
-    return success({ bytes: size, stream: options => copyStream(parts, name, options) })
+    return success({
+      bytes: size,
+      stream: options => copyStream(parts, name, options),
+      blob: () => new Blob([...parts], { type: file.type }),
+    })
   }
   if (readElement(await bytesOf(file, 0, 12), 0)?.id === ID.header) {
     const parts = await layOutMatroska(file, texts)

@@ -1,3 +1,7 @@
+/** @returns the message that the footage can't be read any more */
+export const gone = (name: string): string =>
+  `${name} could not be read any more: it was moved, changed or its disk taken away. Choose it again and start over`
+
 /**
  * Why something could not be written to the user's disk, and what to do: a full disk first of all.
  *

@@ -75,6 +75,8 @@ export type FootagePage = {
   readonly page: Page
   /** Runs in the page with the chosen file and everything lib/footage exports. */
   readonly on: <T>(path: string, run: string) => Promise<T>
+  /** Closes the tab whatever it does, and opens another in its place; `page` stays the first. */
+  readonly reopen: () => Promise<void>
   readonly close: () => Promise<void>
 }
 
@@ -92,20 +94,30 @@ export const footagePage = async (entry = 'tests/lib/footage/page.ts'): Promise<
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
     args: FLAGS,
   })
-  const page = await browser.newPage()
-  page.on('pageerror', error => console.error('page:', error.message))
-  await page.goto(`http://127.0.0.1:${port}/`)
-  await page.waitForFunction('globalThis.footage !== undefined')
+  const context = await browser.newContext()
+  const open = async (): Promise<Page> => {
+    const page = await context.newPage()
+    page.on('pageerror', error => console.error('page:', error.message))
+    await page.goto(`http://127.0.0.1:${port}/`)
+    await page.waitForFunction('globalThis.footage !== undefined')
+    return page
+  }
+  const page = await open()
+  let shown = page
   return {
     page,
     on: async (path, run) => {
-      await page.evaluate(
+      await shown.evaluate(
         "document.querySelector('input')?.remove(); document.body.innerHTML = '<input type=\"file\">'",
       )
-      await page.setInputFiles('input', path)
-      return page.evaluate(
+      await shown.setInputFiles('input', path)
+      return shown.evaluate(
         `(async () => { const file = document.querySelector('input').files[0]; ${run} })()`,
       ) as Promise<never>
+    },
+    reopen: async () => {
+      await shown.close()
+      shown = await open()
     },
     close: async () => {
       await browser.close()

@@ -275,7 +275,7 @@ test('[F46] a page makes the same copy, byte for byte, and plays it', async () =
     const made = await page.on<{ hash: string; seconds: number; at: number }>(
       folder.path('start.mp4'),
       `const muxed = await footage.muxTexts(file, file.name, ${JSON.stringify(TEXTS)})
-      const bytes = await new Response(muxed.value.stream()).arrayBuffer()
+      const bytes = await muxed.value.blob().arrayBuffer()
       const hash = Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', bytes)), byte => byte.toString(16).padStart(2, '0')).join('')
       const video = document.createElement('video')
       video.src = URL.createObjectURL(new Blob([bytes], { type: 'video/mp4' }))
@@ -305,7 +305,7 @@ test('[F48] a full disk is told; the copy before stays as it was, and with room 
       const root = await navigator.storage.getDirectory()
       const handle = await root.getFileHandle('copy.mp4', { create: true })
       const muxed = await footage.muxTexts(file, file.name, ${JSON.stringify(TEXTS)})
-      const result = await handle.createWritable().then(to => muxed.value.stream().pipeTo(to)).then(() => 'saved', error => footage.whyNotSaved(error, 'copy.mp4'))
+      const result = await handle.createWritable().then(to => footage.writeBlob(to, muxed.value.blob(), file.name)).then(() => 'saved', error => footage.whyNotSaved(error, 'copy.mp4'))
       const names = []
       for await (const name of root.keys()) names.push(name)
       return [result, (await handle.getFile()).size, names]`
@@ -317,6 +317,70 @@ test('[F48] a full disk is told; the copy before stays as it was, and with room 
     expect(full).toEqual([expect.stringMatching(/^The disk is full: copy.mp4 was not saved/), saved[1], ['copy.mp4']])
     await session.send('Storage.overrideQuotaForOrigin', { origin })
     expect(await page.on(folder.path('end.mp4'), save)).toEqual(saved)
+  } finally {
+    await page.close()
+  }
+}, 60_000)
+
+test('[F48] stopped in the middle, or the footage gone meanwhile, the copy saved before stays whole', async () => {
+  const page = await footagePage('tests/lib/footage/mux-page.ts')
+  const picture = ['-f', 'lavfi', '-i', 'nullsrc=size=1280x720:rate=25:duration=3,noise=alls=100:allf=t']
+  await ffmpeg(...picture, '-c:v', 'libx264', '-qp', '0', '-preset', 'ultrafast', folder.path('large.mp4'))
+  const save = (then: string) => `
+    const root = await navigator.storage.getDirectory()
+    const handle = await root.getFileHandle('copy.mp4', { create: true })
+    const muxed = await footage.muxTexts(file, file.name, { chapters: [{ start: 0, title: 'All' }], captions: [] })
+    const control = new AbortController()
+    const told = []
+    const onProgress = done => { told.push(done / muxed.value.bytes); ${then} }
+    const to = await handle.createWritable()
+    const result = await footage.writeBlob(to, muxed.value.blob(), file.name, { signal: control.signal, onProgress }).then(() => 'saved', error => (typeof error.code === 'string' ? error.code : error.name))
+    const names = []
+    for await (const name of root.keys()) names.push(name)
+    return [result, told.length > 1, (await handle.getFile()).size - muxed.value.bytes, names]`
+  try {
+    const whole = ['saved', true, 0, ['copy.mp4']]
+    expect(await page.on(folder.path('large.mp4'), save(''))).toEqual(whole)
+    const stop = "control.abort(new DOMException('stopped', 'AbortError'))"
+    expect(await page.on(folder.path('large.mp4'), save(stop))).toEqual(['AbortError', false, 0, ['copy.mp4']])
+    await page.page.exposeFunction('cut', () => truncate(folder.path('large.mp4'), 1000))
+    expect(await page.on(folder.path('large.mp4'), save('').replace('const to =', 'await cut(); const to ='))).toEqual([
+      'footage-gone',
+      false,
+      0,
+      ['copy.mp4'],
+    ])
+  } finally {
+    await page.close()
+  }
+}, 60_000)
+
+test('[F48] the tab closed in the middle of a copy: the one saved before stays whole, and the next is saved', async () => {
+  const page = await footagePage('tests/lib/footage/mux-page.ts')
+  const save = (then: string) => `
+    const root = await navigator.storage.getDirectory()
+    const handle = await root.getFileHandle('copy.mp4', { create: true })
+    const muxed = await footage.muxTexts(file, file.name, { chapters: [{ start: 0, title: 'All' }], captions: [] })
+    const to = await handle.createWritable()
+    ${then}
+    await footage.writeBlob(to, muxed.value.blob(), file.name)
+    return (await handle.getFile()).size - muxed.value.bytes`
+  try {
+    expect(await page.on(folder.path('end.mp4'), save(''))).toBe(0)
+    // Half of the copy is on the disk when the tab closes.
+    const half = new Promise<void>(resolve => void page.page.exposeFunction('half', resolve))
+    const then =
+      'await to.write(muxed.value.blob().slice(0, muxed.value.bytes / 2)); await half(); await new Promise(() => {})'
+    void page.on(folder.path('end.mp4'), save(then)).catch(() => {})
+    await half
+    await page.reopen()
+    const kept = `
+      const root = await navigator.storage.getDirectory()
+      const names = []
+      for await (const name of root.keys()) names.push(name)
+      return [names, (await (await root.getFileHandle('copy.mp4')).getFile()).size > file.size]`
+    expect(await page.on(folder.path('end.mp4'), kept)).toEqual([['copy.mp4'], true])
+    expect(await page.on(folder.path('end.mp4'), save(''))).toBe(0)
   } finally {
     await page.close()
   }
