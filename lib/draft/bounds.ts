@@ -13,10 +13,13 @@ const beforeOf = (text: string, at: number): string =>
 
 /** Said after a figure, it is the most. @source common practice, no source */
 const MOST_AFTER =
-  /^[^,]{0,30}(?:,|\band|\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| a hair)? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond)\b(?! than)|^[^,]{0,30},? (?:and )?(?:tops\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b))|^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?(?:my|the|your|our|his) (?:absolute |very |own )?(?:limit|max(?:imum)?|ceiling|most)\b|^'s (?:my|the) limit\b|^[^,]{0,24}\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable)\b|^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)|^[^,]{0,20}\bi (?:allow|tolerate|accept)\b/i
+  /^[^,]{0,30}(?:,|\band|\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| an?(?: \w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond)\b(?! often| than(?! that\b))|^[^,]{0,30},? (?:and )?(?:tops\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b))|^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?(?:my|the|your|our|his) (?:absolute |very |own )?(?:limit|max(?:imum)?|ceiling|most)\b|^'s (?:my|the) limit\b|^[^,]{0,24}\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable)\b|^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)|^[^,]{0,20}\bi (?:allow|tolerate|accept)\b/i
 /** Said after a figure, it is the least. */
 const LEAST_AFTER =
-  /^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare )?(?:least|minimum)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b)|minimum\b)|^[^,]{0,36}, (?:and )?(?:no|not) (?:less|sooner|shorter|lower)\b/i
+  /^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare )?(?:least|minimum)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b)|minimum\b)|^[^,]{0,36}(?:,|\band\b|\bbut\b) (?:and |but )?(?:no|not|never|nothing|any)(?: an?(?: \w+){1,2})? (?:less|sooner|shorter|lower|smaller|under)\b|^[^,]{0,36}, or (?:more|over|better|higher|longer)\b/i
+/** People kept this far off: the least. */
+const AWAY = /\b(?:keep|stand|stay|step|back)\b[^.;\d]{0,30}$/i
+const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
 /** Said before a figure, it is the most. */
 const MOST_BEFORE =
   /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
@@ -82,7 +85,11 @@ export const boundAtDistance = (
   )
     return quantity
   const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
-  if (LEAST_AFTER.test(after)) return toLow(quantity)
+  if (
+    LEAST_AFTER.test(after) ||
+    (AWAY.test(ahead) && AWAY_AFTER.test(after) && toDimension(quantity.unit) === 'length')
+  )
+    return toLow(quantity)
   const isLimit = LIMIT_BEFORE.test(ahead)
   if (isLimit || CHANGED_AT.test(ahead)) {
     const isWorn = hasLarger(quantity, near) || (WEARS.test(`${before} ${text}`) && !GROWS.test(text))

@@ -23,6 +23,9 @@ const shares = (a: Reading | undefined, b: Reading | undefined): boolean => {
 
 const WITH_LIMIT = /^(?:frame:[a-z]+|does:inspect|has:advice|question|acts:\d)$/
 
+/** Fewer sentences than this are an excerpt, without a greeting and a farewell. */
+const A_TALK = 20
+
 /** Features of a sentence's place: its limits, what it shares with its neighbours, how far on it stands. */
 export const placeFeatures = (
   readings: readonly Reading[],
@@ -40,8 +43,9 @@ export const placeFeatures = (
   if (shares(here, readings[i + 1])) found.push('shares:after')
   if (i === 0) found.push('before:none')
   if (i === readings.length - 1) found.push('after:none')
-  const share = readings.length < 2 ? 0 : i / (readings.length - 1)
-  found.push(share < 0.08 ? 'at:opening' : share > 0.95 ? 'at:closing' : 'at:middle')
+  const share = i / (readings.length - 1)
+  const isMiddle = readings.length < A_TALK || (share >= 0.08 && share <= 0.95)
+  found.push(isMiddle ? 'at:middle' : share < 0.5 ? 'at:opening' : 'at:closing')
   return found
 }
 

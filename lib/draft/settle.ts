@@ -37,6 +37,9 @@ const TURNED =
 /** Lengths of another order than what is set on a bench. */
 const AFAR = new Set(['m', 'km', '[mi_i]', '[ft_i]'])
 
+/** Nothing in a shop is set to fewer degrees than this without a word for them. Common practice, no source. */
+const LEAST_HEAT = 5
+
 const isAlike = (a: number, b: number, most: number): boolean => a === b || (a / b < most && b / a < most)
 
 /**
@@ -53,7 +56,8 @@ const inherit = (limit: Limit, { text, sentence, recent, system }: Around): Quan
   const also = recent.findLast(said => said.sentence === sentence)
   if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
     return take(also.quantity.unit)
-  const dimension = toMeasurand(text, limit.at, limit.to)
+  const named = toMeasurand(text, limit.at, limit.to)
+  const dimension = named === 'temperature' && size < LEAST_HEAT ? undefined : named
   const fits = (said: Said, most: number): boolean => {
     const of = toDimension(said.quantity.unit) ?? ''
     return INHERITED.has(of) && !AFAR.has(said.quantity.unit ?? '') && isAlike(size, sizeOf(said.quantity), most)
@@ -72,9 +76,12 @@ const inherit = (limit: Limit, { text, sentence, recent, system }: Around): Quan
 }
 
 const HEAT =
-  /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
+  /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
 const ANGLE =
   /\b(?:angle\w*|bevel\w*|tilt\w*|handle|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|past contact|swing|clockwise)\b/i
+
+/** Degrees that are turned or cut to more often than heated to. Common practice, no source. */
+const COMMON_ANGLES = new Set([1, 2, 15, 22.5, 30, 45, 60, 90, 120, 135, 180, 270, 360])
 
 /** The scale of temperatures. */
 export type Scale = 'Cel' | '[degF]' | undefined
@@ -87,8 +94,9 @@ const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scal
     return quantity
   const isHot = HEAT.test(text)
   const isTurned = ANGLE.test(text)
+  const isLikelyHot = isHot || (/degrees?$/i.test(limit.text) && !COMMON_ANGLES.has(Math.abs(sizeOf(quantity))))
   if (quantity.unit === 'deg')
-    return isHot && !isTurned && scale !== undefined ? { ...quantity, unit: scale } : quantity
+    return isLikelyHot && !isTurned && scale !== undefined ? { ...quantity, unit: scale } : quantity
   if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
   return scale === undefined ? quantity : { ...quantity, unit: scale }
 }
@@ -110,15 +118,19 @@ export const scaleOf = (text: string): Scale => {
 }
 
 const REFUSED =
-  /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|is scrap|scrap it|bin it|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?)\b/i
+  /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|(?:is|'s) scrap|scrap it|bin it|scrap (?:under|below|over|above)|(?:change|replace|renew|bin)(?: it| them)? (?:under|below|over|above)|too (?:thin|short|small|low|thick|long|wide|worn|loose|slack) is|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?|condemns?|condemned)\b/i
 const OVER =
   /\b(?:more than|over|above|beyond|past|greater than|exceed\w*|higher than|deeper than|wider than|longer than)\b/i
 const UNDER = /\b(?:less than|under|below|thinner than|shorter than|lower than|smaller than|short of)\b/i
 
 /** "Anything under three rubs": what any such thing does tells where it fails, but where it is praised. */
 const ANYTHING =
-  /\bany(?:thing|one|body)?\b[^.,;]{0,24}(?:more than|over|above|beyond|past|less than|under|below)(?: [^.,;]{0,20})?$/i
+  /\bany(?:thing|one|body)?\b[^.,;]{0,24}(?:more than|over|above|beyond|past|less than|under|below|\w{2,}er than)(?: [^.,;]{0,20})?$/i
 const PRAISE = /\b(?:good|fine|okay|ok|happy|all right|enough|perfect|normal|acceptable|will do|works)\b/i
+
+/** `it oughtn't to run out over three thousandths`. */
+const DENIED =
+  /\b(?:shouldn't|mustn't|oughtn't|can't|cannot|don't|doesn't|never|(?:should|must|ought|may|do|does|is|are|has|have) not)\b[^.,;]{0,24}$/i
 
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */
 const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity => {
@@ -129,8 +141,10 @@ const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity
   const isForbidden = /^[^,.;]{0,16},? (?:and |then |you |we )?(?:do not|don't|stop|leave it)\b/i.test(
     text.slice(limit.to),
   )
+  const isDenied = DENIED.test(ahead) && OVER.test(limit.text)
   const isRefused =
     isForbidden ||
+    isDenied ||
     REFUSED.test(text) ||
     (ANYTHING.test(`${text.slice(0, limit.at)}${limit.text}`) && !PRAISE.test(text))
   if (!isRefused) return quantity
@@ -148,17 +162,22 @@ const turnsOrSpeed = (quantity: Quantity): Quantity =>
     ? { ...quantity, unit: '{rev}/min' }
     : quantity
 
-const EITHER = /^,? ?(?:either (?:way|side|direction)|on either side|each way|up or down|one way or the other)\b/i
+/** `99, within 2`. */
+const WITHIN = /\d, (?:and )?(?:to )?$/
+const EITHER =
+  /^,? ?(?:either (?:way|side|direction)|on either side|each way|up or down|one way or the other|of (?:it|that|this)\b)\b/i
 
 /** `within two either side of it`, `give or take two`: a tolerance about the target said last. */
 const aboutTarget = (quantity: Quantity, limit: Limit, { text, sentence, recent }: Around): Quantity => {
   const { low, high, nominal } = quantity
   const isLone = low !== undefined && high !== undefined && nominal === undefined && low === -high
   const by = high ?? nominal
-  if (by === undefined || by <= 0 || !(isLone || (low === undefined && EITHER.test(text.slice(limit.to)))))
-    return quantity
+  const isClose = /^(?:to )?within\b/i.test(limit.text) && WITHIN.test(text.slice(0, limit.at))
+  const isEither = low === undefined && (isClose || EITHER.test(text.slice(limit.to)))
+  if (by === undefined || by <= 0 || !(isLone || isEither)) return quantity
   const target = recent.findLast(
-    said => said.sentence >= sentence - 3 && said.quantity.nominal !== undefined && said.quantity.nominal > 3 * by,
+    said =>
+      said.sentence >= sentence - 3 && said.quantity.nominal !== undefined && Math.abs(said.quantity.nominal) > 3 * by,
   )?.quantity
   const isSame = quantity.unit === undefined || target?.unit === quantity.unit || limit.quantity.unit === undefined
   if (target?.nominal === undefined || !isSame) return quantity

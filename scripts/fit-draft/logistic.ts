@@ -69,18 +69,23 @@ export const f1At = (
   }
 }
 
-/** How much an example counts for the threshold: others' cases, of which there are few, as much as all of our own. */
-export const toThreshold = (weight = 1): number => weight ** 2
+/** How much an example counts for the threshold: others' cases, of which there are few, about as much as all of our own. */
+export const toThreshold = (weight = 1): number => weight ** 2.5
 
-/** The threshold of best F1, smoothed over its neighbours so that it does not sit on a needle. */
-export const bestThreshold = (judged: readonly Judged[], missed = 0): number => {
+/**
+ * The threshold of best F1, smoothed over its neighbours so that it does not sit on a needle.
+ *
+ * @param givenUp F1 that fewer wrong ones are worth: of thresholds that near to the best the highest is taken
+ */
+export const bestThreshold = (judged: readonly Judged[], missed = 0, givenUp = 0): number => {
   const grid = Array.from({ length: 41 }, (_, i) => 0.1 + i * 0.02)
   const raw = grid.map(t => f1At(judged, t, missed).f1)
   const smooth = raw.map((_, i) => {
     const near = raw.slice(Math.max(0, i - 2), i + 3)
     return near.reduce((a, b) => a + b, 0) / near.length
   })
-  return grid[smooth.indexOf(Math.max(...smooth))] ?? 0.5
+  const least = Math.max(...smooth) - givenUp
+  return grid[smooth.findLastIndex(f1 => f1 >= least)] ?? 0.5
 }
 
 /** Platt scaling: slope and offset that make the log odds say the share of right ones. */
