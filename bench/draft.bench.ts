@@ -1,3 +1,7 @@
+import { execFileSync, spawnSync } from 'node:child_process'
+import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { draftMarks } from '@/lib/draft/draft'
 import type { Cue, Transcript } from '@/lib/procedure/recording'
 import { readTalks } from '../scripts/fit-draft/talks'
@@ -40,10 +44,49 @@ const rowsOf = async (form: string, called: string): Promise<readonly BenchRow[]
   ]
 }
 
+const clockOf = (seconds: number): string => {
+  const ms = Math.round(seconds * 1000)
+  const two = (n: number): string => String(Math.floor(n)).padStart(2, '0')
+  return `${two(ms / 3_600_000)}:${two((ms / 60_000) % 60)}:${two((ms / 1000) % 60)}.${String(ms % 1000).padStart(3, '0')}`
+}
+
+/** Prints the most memory a process ever had, in KB, as its last line of errors. */
+const TELL_MEMORY =
+  'data:text/javascript,process.on("exit",()=>process.stderr.write("\\n"+process.resourceUsage().maxRSS))'
+
+/** Most memory of `tellwright draft` on 10 h of talk, in a process of its own that does nothing else. */
+const memoryRow = async (): Promise<BenchRow> => {
+  execFileSync(process.execPath, ['scripts/build-cli.mjs'], { stdio: 'ignore' })
+  const folder = await mkdtemp(join(tmpdir(), 'tellwright-bench-'))
+  try {
+    const file = join(folder, 'ten-hours.vtt')
+    const cues = joined('vtt', 10).cues.map(
+      ({ start, end, text }) => `${clockOf(start)} --> ${clockOf(end)}\n${text}\n`,
+    )
+    await writeFile(file, `WEBVTT\n\n${cues.join('\n')}`)
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      ['--import', TELL_MEMORY, 'bin/tellwright.mjs', 'draft', '--json', file],
+      { encoding: 'utf8', maxBuffer: 1 << 28 },
+    )
+    if (status !== 0) throw new Error(`tellwright draft failed: ${stderr}`)
+    const most = Number(stderr.trim().split('\n').at(-1)) / 1024
+    return {
+      what: 'tellwright draft of 10 h, most memory of its process',
+      value: most,
+      unit: 'MB',
+      against: 'under 300 MB',
+    }
+  } finally {
+    await rm(folder, { recursive: true })
+  }
+}
+
 const rows = async (): Promise<readonly BenchRow[]> => [
   ...(await rowsOf('vtt', 'punctuated')),
   ...(await rowsOf('raw.srt', 'raw captions')),
+  await memoryRow(),
 ]
 
-/** Speed of drafting, and that it is linear in the talk's length. Memory is the process's, under 300 MB. */
+/** Speed of drafting, that it is linear in the talk's length, and the memory it takes. The bench's own process holds all talks besides. */
 export const bench: Bench = { name: 'draft', run: rows }
