@@ -17,6 +17,7 @@ import {
 } from 'mediabunny'
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
+import { copyMp4 } from './clip-copy'
 import { codecName } from './codec'
 import type { OpenFootage } from './open'
 
@@ -175,6 +176,14 @@ export const cutClip = async (footage: OpenFootage, span: Span, options: ClipOpt
   signal?.throwIfAborted()
   const start = way === 'copy' ? await keyBefore(footage, span.start) : Math.max(0, span.start)
   const inside = { start, end }
+  const copied = way === 'copy' && gain === 0 && to === undefined ? await copyMp4(footage, inside, title) : undefined
+  signal?.throwIfAborted()
+  if (copied !== undefined) {
+    onProgress?.(1)
+    const [picture, sound] = [footage.picture?.codec ?? null, footage.sound?.codec ?? null]
+    const notices = noticesOf(footage, span, inside, sound)
+    return success({ blob: copied, extension: '.mp4', span: inside, picture, sound, notices })
+  }
   const format = formatFor(footage, gain !== 0)
   const target = to === undefined ? new BufferTarget() : new StreamTarget(to, { chunked: true, chunkSize: 1 << 20 })
   const output = new Output({ format, target })

@@ -27,6 +27,11 @@ beforeAll(async () => {
     'libopus',
     path('web.webm'),
   )
+  await ffmpeg(...end, '-metadata:s:v', 'rotate=90', '-c', 'copy', path('turned.mp4'))
+  // Frames at their own times, every third left out; and with frames before a key frame that need the one before it.
+  const third = ['-vf', "select='mod(n\\,3)'", '-fps_mode', 'vfr', '-c:a', 'copy']
+  await ffmpeg(...end, ...third, '-g', '30', path('uneven.mp4'))
+  await ffmpeg(...end, '-c:v', 'libx264', '-x264-params', 'open-gop=1:keyint=30', '-c:a', 'copy', path('open.mp4'))
   for (const kind of ['mp3', 'm4a', 'flac']) await ffmpeg('-i', path('talk.wav'), path(`talk.${kind}`))
 }, 120_000)
 
@@ -103,10 +108,40 @@ test('[F21] nothing outside the told span is in the file, not even hidden', asyn
 })
 
 test('[F21] place, device and remarks of the footage do not travel with a clip; its title does', async () => {
-  const { format } = await probe((await cut('placed.mp4', { start: 0, end: 3 }, { title: 'Step 1 Belt cover' })).file)
+  const cutOut = await cut('placed.mp4', { start: 0, end: 3 }, { title: 'Step 1 Belt cover' })
+  const { format, streams } = await probe(cutOut.file)
+  expect(JSON.stringify(streams)).not.toMatch(/libx264|creation_time/)
   expect(JSON.stringify(format.tags)).not.toMatch(/52\.5|home/)
   expect(format.tags?.title).toBe('Step 1 Belt cover')
 })
+
+test.each(['end.mp4', 'uneven.mp4', 'turned.mp4', 'open.mp4', 'talk.m4a'])(
+  '[F20] packets in a copied clip of %s are the footage’s own, each shown as long after the clip’s beginning',
+  async name => {
+    const clip = await cut(name, { start: 3.2, end: 6.13 })
+    const packets = async (file: string) => {
+      const entries = ['-show_entries', 'packet=codec_type,pts_time,data_hash', '-show_data_hash', 'md5']
+      type Packet = { codec_type: string; pts_time: string; data_hash: string }
+      const said = await run('ffprobe', '-v', 'error', ...entries, '-of', 'json', file)
+      const { packets } = JSON.parse(said) as { packets: Packet[] }
+      return packets.map(({ codec_type, pts_time, data_hash }) => ({
+        what: `${codec_type} ${data_hash}`,
+        at: Number(pts_time),
+      }))
+    }
+    const [own, footage] = [await packets(clip.file), await packets(folder.path(name))]
+    // The sound alone begins within a packet.
+    const begin = name === 'talk.m4a' ? footage.find(({ at }) => at >= clip.span.start)?.at : clip.span.start
+    const apart = own.map(({ what, at }) =>
+      Math.min(
+        ...footage.filter(packet => packet.what === what).map(packet => Math.abs(packet.at - at - (begin ?? 0))),
+      ),
+    )
+    expect(own.length).toBeGreaterThan(name === 'talk.m4a' ? 50 : 100)
+    expect(Math.max(...apart)).toBeLessThan(0.002)
+    expect(own.every(({ at }) => at >= 0 && at + clip.span.start <= clip.span.end)).toBe(true)
+  },
+)
 
 test('[F20] codecs stay as they are, and turned footage stays turned', async () => {
   const { streams } = await probe((await cut('turned.mov', { start: 0, end: 2 })).file)
