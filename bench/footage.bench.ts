@@ -154,6 +154,13 @@ export const bench: Bench = {
         const native = fastest(() => ffmpeg('-i', file, '-vn', '-ac', '1', '-ar', '16000', '-f', 'null', '-'))
         row(what, sound.took, native, sound.memory, 'within 3')
       }
+      ffmpeg('-stream_loop', '4', '-i', path('hour.m4a'), '-c', 'copy', path('five.m4a'))
+      const heard = `const heard = await footage.listen(opened.value)
+        if (!(heard.value.speech.at(-1).end > ${5 * LENGTH - 60})) throw new Error('not heard to the end')`
+      const five = await inPage(path('five.m4a'), heard, 1)
+      const whole = seconds(() => ffmpeg('-i', path('five.m4a'), '-ac', '1', '-ar', '16000', '-f', 'null', '-'))
+      row('five hours of sound, heard to the end', five.took, whole, five.memory, 'no bound')
+      await rm(path('five.m4a'))
       const still = await inPage(hour, 'await footage.stillAt(opened.value, 1801.3)')
       const frame = fastest(() => ffmpeg('-ss', '1801.3', '-i', hour, '-frames:v', '1', path('still.jpg')))
       row('one still', still.took, frame, still.memory, 'no bound')

@@ -1,6 +1,6 @@
 import type { Problem } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
-import { type Clip, cutClip } from './clip'
+import { cutClip } from './clip'
 import { commonLevel, gainTo } from './level'
 import { type Loudness, measureLoudness } from './loudness'
 import type { OpenFootage } from './open'
@@ -50,11 +50,6 @@ const gainsFor = async (
   return measured.map(sound => (sound === undefined ? 0 : (gainTo(sound, target)?.decibels ?? 0)))
 }
 
-const made = (name: string, clip: Clip): MadeClip =>
-  clip.blob === undefined
-    ? { ok: false, name, problems: [] }
-    : { ok: true, name: `${name}${clip.extension}`, blob: clip.blob, notices: clip.notices }
-
 /**
  * Cuts clips one after the other; only one is in memory at a time where the caller lets go of each.
  *
@@ -77,7 +72,10 @@ export async function* cutClips(
       onProgress: share => onProgress?.(i + share),
       ...(signal === undefined ? {} : { signal }),
     })
-    yield clip.ok ? made(name, clip.value) : { ok: false, name, problems: clip.problems }
+    if (clip.ok) {
+      const { blob, extension, notices } = clip.value
+      yield { ok: true, name: `${name}${extension}`, blob, notices }
+    } else yield { ok: false, name, problems: clip.problems }
     onProgress?.(i + 1)
   }
 }

@@ -1,5 +1,4 @@
 import {
-  BufferTarget,
   Conversion,
   ConversionCanceledError,
   EncodedPacketSink,
@@ -10,13 +9,12 @@ import {
   OggOutputFormat,
   Output,
   type OutputFormat,
-  StreamTarget,
-  type StreamTargetChunk,
   WavOutputFormat,
   WebMOutputFormat,
 } from 'mediabunny'
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
+import { blobTarget } from './blob-target'
 import { copyMp4 } from './clip-copy'
 import { codecName } from './codec'
 import type { OpenFootage } from './open'
@@ -31,16 +29,14 @@ export type ClipOptions = {
   readonly title?: string
   /** Decibels the sound is raised by; not 0: the sound is encoded anew, as Opus (WAV stays WAV). */
   readonly gain?: number
-  /** Where the clip is streamed to, such as a FileSystemWritableFileStream; absent: it is handed back as a Blob. */
-  readonly to?: WritableStream<StreamTargetChunk>
   readonly signal?: AbortSignal
   /** @param share 0 to 1 */
   readonly onProgress?: (share: number) => void
 }
 
 export type Clip = {
-  /** Absent when it was streamed. */
-  readonly blob?: Blob
+  /** Outside the page's memory: slices of the footage, or in the browser's store; see write-blob.ts for writing it. */
+  readonly blob: Blob
   /** With the dot, such as `.mp4`. */
   readonly extension: string
   /** What of the footage is in the file, seconds; nothing outside it is. */
@@ -167,7 +163,7 @@ const noticesOf = (footage: OpenFootage, asked: Span, span: Span, sound: string 
  * @throws the signal's reason when cancelled
  */
 export const cutClip = async (footage: OpenFootage, span: Span, options: ClipOptions): Promise<Result<Clip>> => {
-  const { way, title, to, signal, onProgress, gain = 0 } = options
+  const { way, title, signal, onProgress, gain = 0 } = options
   const refuse = (code: string, message: string) => refusal({ code, message, place: { file: footage.name } })
   const end = Math.min(span.end, footage.seconds)
   if (!(end - span.start >= SHORTEST))
@@ -176,7 +172,7 @@ export const cutClip = async (footage: OpenFootage, span: Span, options: ClipOpt
   signal?.throwIfAborted()
   const start = way === 'copy' ? await keyBefore(footage, span.start) : Math.max(0, span.start)
   const inside = { start, end }
-  const copied = way === 'copy' && gain === 0 && to === undefined ? await copyMp4(footage, inside, title) : undefined
+  const copied = way === 'copy' && gain === 0 ? await copyMp4(footage, inside, title) : undefined
   signal?.throwIfAborted()
   if (copied !== undefined) {
     onProgress?.(1)
@@ -185,8 +181,8 @@ export const cutClip = async (footage: OpenFootage, span: Span, options: ClipOpt
     return success({ blob: copied, extension: '.mp4', span: inside, picture, sound, notices })
   }
   const format = formatFor(footage, gain !== 0)
-  const target = to === undefined ? new BufferTarget() : new StreamTarget(to, { chunked: true, chunkSize: 1 << 20 })
-  const output = new Output({ format, target })
+  const made = blobTarget()
+  const output = new Output({ format, target: made.target })
   const conversions = await conversionsOf(footage, output, inside, options)
   const kinds = conversions.flatMap(({ utilizedTracks }) => utilizedTracks.map(({ type }) => type))
   if (kinds.length === 0 || (footage.hasVideo && !kinds.includes('video'))) {
@@ -221,9 +217,8 @@ export const cutClip = async (footage: OpenFootage, span: Span, options: ClipOpt
   }
   const newSound = gain !== 0 && footage.container !== 'WAVE' ? codecName('opus') : (footage.sound?.codec ?? null)
   const sound = kinds.includes('audio') ? newSound : null
-  const buffer = target instanceof BufferTarget ? target.buffer : null
   return success({
-    ...(buffer === null ? {} : { blob: new Blob([buffer], { type: format.mimeType }) }),
+    blob: made.blob(format.mimeType),
     extension: format.fileExtension,
     span: inside,
     picture: footage.picture === null ? null : way === 'exact' ? 'H.264' : footage.picture.codec,

@@ -43,7 +43,7 @@ const cut = async (name: string, span: Span, options: Partial<ClipOptions> = {})
   if (!opened.ok) throw new Error(JSON.stringify(opened.problems))
   const clip = await cutClip(opened.value, span, { way: 'copy', ...options })
   opened.value.close()
-  if (!clip.ok || clip.value.blob === undefined) throw new Error(JSON.stringify(clip))
+  if (!clip.ok) throw new Error(JSON.stringify(clip))
   const file = folder.path(`clip-${name}${clip.value.extension}`)
   await writeFile(file, Buffer.from(await clip.value.blob.arrayBuffer()))
   return { ...clip.value, file }

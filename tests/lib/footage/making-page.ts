@@ -2,8 +2,10 @@
 import { alignFootage } from '@/lib/footage/align-footage'
 import { cutClip } from '@/lib/footage/clip'
 import { listen } from '@/lib/footage/listen'
+import { whyNotSaved } from '@/lib/footage/not-saved'
 import { openFootage } from '@/lib/footage/open'
 import { proposeStills, stillAt } from '@/lib/footage/still'
+import { writeBlob } from '@/lib/footage/write-blob'
 
 /** A blob as base64, to be handed to the test. */
 const toText = async (blob: Blob): Promise<string> => {
@@ -13,4 +15,6 @@ const toText = async (blob: Blob): Promise<string> => {
   return btoa(text)
 }
 
-Object.assign(globalThis, { footage: { openFootage, listen, alignFootage, cutClip, proposeStills, stillAt, toText } })
+Object.assign(globalThis, {
+  footage: { openFootage, listen, alignFootage, cutClip, proposeStills, stillAt, toText, whyNotSaved, writeBlob },
+})

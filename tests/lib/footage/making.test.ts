@@ -144,6 +144,71 @@ test('[F22] cutting can be stopped', async () => {
   expect(said).toBe('AbortError')
 }, 60_000)
 
+test('[F22] stopped, cutting and proposing stills let go of every decoder and encoder they took', async () => {
+  const left = await page.on<string[]>(
+    folder.path('end.mp4'),
+    `${OPEN}
+    const taken = []
+    const kinds = ['VideoDecoder', 'VideoEncoder', 'AudioDecoder', 'AudioEncoder']
+    const plain = kinds.map(kind => globalThis[kind])
+    for (const kind of kinds)
+      globalThis[kind] = class extends globalThis[kind] { constructor(init) { super(init); taken.push([kind, this]) } }
+    const stopped = async (work, delay) => {
+      const control = new AbortController()
+      const stop = () => control.abort(new DOMException('stopped', 'AbortError'))
+      if (delay !== undefined) setTimeout(stop, delay)
+      try { await work(control.signal, stop); return 'went through' } catch (error) { return error.name }
+    }
+    const said = []
+    const span = { start: 0, end: 8 }
+    for (const gain of [0, -6])
+      said.push(await stopped((signal, onProgress) => footage.cutClip(opened.value, span, { way: 'exact', gain, signal, onProgress })))
+    said.push(await stopped(signal => footage.proposeStills(opened.value, span, { signal }), 100))
+    const open = () => taken.filter(([, codec]) => codec.state !== 'closed').map(([kind]) => kind)
+    for (let i = 0; i < 50 && open().length > 0; i++) await new Promise(resolve => setTimeout(resolve, 100))
+    kinds.forEach((kind, i) => { globalThis[kind] = plain[i] })
+    opened.value.close()
+    return [...said, taken.length > 2, ...open()]`,
+  )
+  expect(left).toEqual(['AbortError', 'AbortError', 'AbortError', true])
+}, 60_000)
+
+test('[F48] a full disk is told when a clip is saved, copied or exact; the clip before stays whole', async () => {
+  const session = await page.page.context().newCDPSession(page.page)
+  const { origin } = new URL(page.page.url())
+  const save = (way: string) => `${OPEN}
+    const { value } = await footage.cutClip(opened.value, { start: 2, end: 6 }, { way: '${way}' })
+    const root = await navigator.storage.getDirectory()
+    const handle = await root.getFileHandle('clip.mp4', { create: true })
+    const to = await handle.createWritable()
+    const result = await footage.writeBlob(to, value.blob, file.name).then(() => 'saved', error => footage.whyNotSaved(error, 'clip.mp4'))
+    const names = []
+    for await (const name of root.keys()) names.push(name)
+    return [result, (await handle.getFile()).size, names]`
+  for (const way of ['copy', 'exact']) {
+    const saved = await page.on<[string, number, string[]]>(folder.path('end.mp4'), save(way))
+    expect(saved).toEqual(['saved', expect.any(Number), ['clip.mp4']])
+    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: saved[1] + 10_000 })
+    const full = await page.on<[string, number, string[]]>(folder.path('end.mp4'), save(way))
+    expect(full).toEqual([expect.stringMatching(/^The disk is full: clip.mp4 was not saved/), saved[1], ['clip.mp4']])
+    await session.send('Storage.overrideQuotaForOrigin', { origin })
+  }
+}, 60_000)
+
+test('[F14] timing can be stopped; the worker is gone then', async () => {
+  const before = page.page.workers().length
+  const said = await page.on<string>(
+    folder.path('end.mp4'),
+    `${OPEN}
+    const control = new AbortController()
+    setTimeout(() => control.abort(new DOMException('stopped', 'AbortError')), 100)
+    try { await footage.alignFootage(opened.value, ['First take off the belt cover.'], [{ start: 0, end: 8 }], { signal: control.signal }); return 'went through' }
+    catch (error) { return error.name }`,
+  )
+  expect(said).toBe('AbortError')
+  await expect.poll(() => page.page.workers().length).toBeLessThanOrEqual(before)
+})
+
 test('[F14] in the browser a text is timed in a worker, with progress', async () => {
   const talk = await makeSpeech(WHEEL.slice(0, 6))
   const pcm = folder.path('wheel.raw')
