@@ -1,5 +1,5 @@
 import { AUXILIARIES, CHAT, CONDITIONS, FILLERS, MODALS, QUESTION_WORDS, SUBJECTS } from '@/lib/trade/english'
-import { type Act, PARTICLES } from '@/lib/trade/pairs'
+import { type Act, FASTENERS, PARTICLES } from '@/lib/trade/pairs'
 import { actsFor, distantParticle, hingedActs, isWording, NO_ACTS } from './acts'
 import { alongIn, type Clause, meanwhileIn, readClause, thingsOf } from './clause'
 import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, PREPOSITIONS, SKIPPED, SURE_VERBS } from './grammar'
@@ -145,6 +145,10 @@ const purposeOf = ({ verb, rest }: Clause): string | undefined => {
   return purpose !== undefined && PURPOSES.has(purpose) ? purpose : undefined
 }
 
+/** "Drive the four screws" tightens them; "run the pump" does not. */
+const DRIVES = new Set('drive run zip gun send spin sink start work'.split(' '))
+const DRIVEN: ReadonlySet<Act> = new Set<Act>(['tighten', 'refit', 'connect', 'close'])
+
 const finish = (clause: Clause, before: Thing | undefined): Action => {
   const { rest } = clause
   const purpose = purposeOf(clause)
@@ -154,7 +158,9 @@ const finish = (clause: Clause, before: Thing | undefined): Action => {
   // "Plug the line with a blanking plug" connects nothing.
   const isCapped = (verb === 'plug' || verb === 'cap') && along.length > 0
   const things = thingsOf(clause, before)
-  const acts = isCapped ? NO_ACTS : (hingedActs(verb, particle, things) ?? actsFor(verb, particle))
+  const isDriven =
+    DRIVES.has(verb) && particle !== 'out' && particle !== 'off' && things.some(({ head }) => FASTENERS.has(head))
+  const acts = isCapped ? NO_ACTS : isDriven ? DRIVEN : (hingedActs(verb, particle, things) ?? actsFor(verb, particle))
   return {
     verb,
     ...(particle === undefined ? {} : { particle }),

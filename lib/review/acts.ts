@@ -56,9 +56,17 @@ const byPrefix = (verb: string): ReadonlySet<Act> | undefined => {
   return FASTENS.has(parts.verb) || PLACES.has(parts.verb) || own?.has('remove') === true ? MADE_FAST : undefined
 }
 
+/** What the lists say; put into its place, a thing is connected as well as fitted. */
+const byWording = (verb: string, particle: string | undefined): ReadonlySet<Act> | undefined => {
+  const own = BY_WORDING.get(`${verb} ${particle}`)
+  const isPlaced = own?.has('refit') === true && PLACES.has(verb) && INTO.has(particle ?? '')
+  if (own === undefined || !isPlaced || own.has('connect')) return own
+  return own.add('connect')
+}
+
 /** @returns what a verb does with its particle: by the lists, else by the kind of verb and particle, else by its prefix. */
 export const actsFor = (verb: string, particle: string | undefined): ReadonlySet<Act> =>
-  BY_WORDING.get(`${verb} ${particle}`) ??
+  byWording(verb, particle) ??
   (MOVES.has(verb) ? OUT_OF[particle ?? ''] : undefined) ??
   (PLACES.has(verb) && INTO.has(particle ?? '') ? (BY_WORDING.get(verb)?.has('lower') ? PUTS : REFIT) : undefined) ??
   BY_WORDING.get(verb) ??

@@ -12,7 +12,7 @@ const INJURY =
 const BODY =
   "skin|eyes?|eyesight|hands?|fingers?|thumbs?|fingernails?|knuckles?|wrists?|feet|toes?|ankles?|knees?|spine|scalp|hair|hearing|lungs?|limbs?|bones?|flesh|sleeves?|clothing|you|people|person|anyone|somebody|someone|users?|riders?|operators?|helpers?|bystanders?|child(?:ren)?|(?:your|an?|his|her|the (?:user's|rider's)) (?:arm|leg|foot|face|back|head|neck|hip|skull|rib|jaw|nose|ear|elbow|shoulder|chest|heart|life|sight|eye|body|nail|palm)s?"
 const HARMS =
-  'harm|hurt|injur|damag|cut|slic|stab|pierc|prick|punctur|burn|scald|sting|irritat|crush|squash|pinch|nip|trap|catch|tear|rip|break|crack|fractur|bruis|graz|scrap|scar|strik|hit|knock|cost|lose|blind|deafen|maim|crippl|paraly[sz]|poison|chok|suffocat|freez|blister|shock|electrocut|jab|mangl|sprain|twist|strain|wreck|ruin|dislocat|smash|punch|pok|shoot|inject|fall on|drop on|land on|roll over|run over|whip|kick|snag|draw in|pull in|sever|amputat|stun|dazzl|redden|numb|gash|impal'
+  'harm|hurt|injur|damag|cut|slic|stab|pierc|prick|punctur|burn|scald|sting|irritat|crush|squash|pinch|nip|trap|catch|tear|rip|break|crack|fractur|bruis|graz|scrap|scar|strik|hit|knock|cost|lose|blind|deafen|maim|crippl|paraly[sz]|poison|chok|suffocat|freez|blister|shock|electrocut|jab|mangl|sprain|twist|strain|wreck|ruin|dislocat|smash|punch|pok|shoot|inject|fall on|drop on|land on|roll over|run over|whip|kick|snag|draw in|pull in|sever|amputat|stun|dazzl|sensiti[sz]|redden|numb|gash|impal'
 const HARMED = new RegExp(`\\b(?:${HARMS})\\w*\\b[^.;:]{0,30}?\\b(?:${BODY})\\b`, 'i')
 /** What an order forbids or asks for is no consequence. */
 const ORDERED =

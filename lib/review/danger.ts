@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import type { Hazard } from '@/lib/trade/hazard'
+import { MACHINE_HAZARDS, type MachineHazards } from '@/lib/trade/hazards-machine'
 import { cautionParts, harmsPeople } from './caution-parts'
 import { inSteps } from './chunks'
 import { contextHazards, HAZARDS, hasContext, hazardsIn, hintsIn, knownIn } from './hazard-signs'
@@ -56,6 +57,18 @@ const isOfThings = onceFor(
     !harmsPeople(text) && cautionParts(text).consequence === 'damage' && (level === 'notice' || level === undefined),
 )
 
+/** Hazards that share a name such as eye injury with many others: the words have to tell. */
+const OWN_WORDS = new Set([
+  'radiation',
+  'asphyxiant',
+  'sewer-gas',
+  'biological',
+  'capacitor',
+  'thrown-objects',
+  'engine-saw',
+  'flammable-liquid',
+])
+
 /** @returns whether a caution speaks of a hazard, by its field or its words. */
 export const isAgainst = (caution: Mark, { id }: Hazard): boolean => {
   const field = fieldOf(caution)
@@ -65,7 +78,7 @@ export const isAgainst = (caution: Mark, { id }: Hazard): boolean => {
   const known = knownIn(named.size === 0 ? caution.text : caution.text.replaceAll(COMMON, ' '))
   if (field === id || field.includes(id) || known.has(id) || knownIn(field.replaceAll('-', ' ')).has(id)) return true
   // By another name that goes with several hazards: it stands for this one unless the words speak of others.
-  return named.has(id) && ![...known].some(other => named.has(other))
+  return named.has(id) && !OWN_WORDS.has(id) && ![...known].some(other => named.has(other))
 }
 
 const protectedBy = onceForText(
@@ -166,6 +179,32 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     }
   }
   return all
+}
+
+/** Hazards a machine is known for, where what is done fits. */
+const rowsFor = onceForText((machine: string): readonly MachineHazards[] =>
+  MACHINE_HAZARDS.filter(row => row.machine.test(machine) && row.not?.test(machine) !== true),
+)
+const sayingIn = inSteps(({ mark, checks, tools, materials }) =>
+  [mark, ...checks, ...tools, ...materials].map(({ text }) => text),
+)
+
+/** @returns hazards the machine is known for and neither step nor caution speaks of. */
+export const unspoken = (sheet: Sheet): readonly Hazard[] => {
+  const rows = rowsFor(equipmentOf(sheet))
+  if (rows.length === 0) return []
+  const seen = new Set(presences(sheet).map(({ hazard }) => hazard.id))
+  const cautions = [
+    ...sheet.loose.filter(({ kind }) => kind === 'caution'),
+    ...cautionsIn(sheet).map(({ mark }) => mark),
+  ]
+  const known = rows
+    .filter(({ and }) => and === undefined || sayingIn(sheet).some(text => and.test(text)))
+    .flatMap(({ hazards }) => hazards)
+  return HAZARDS.filter(
+    hazard =>
+      known.includes(hazard.id) && !seen.has(hazard.id) && !cautions.some(caution => isAgainst(caution, hazard)),
+  )
 }
 
 /** @returns the cautions of a sheet's steps with the number of their step, in order. */

@@ -3,7 +3,7 @@ import { onceForText } from './memo'
 
 /** Verbs that carry something away. */
 const AWAY =
-  /^(?:[a-z]+ly,? )?(?:take|put|hand|return|dispose|recycle|bin|throw|place|drop|pour|tip|empty|store|keep|bring|carry|deliver|collect|send|leave|transfer|wrap|give|discard|scrap|sort|bag|decant|dump|lift|pull|move|hang|stow|save|pass|ship|post|label|seal|sweep|shovel|lay)\b/i
+  /^(?:[a-z]+ly,? )?(?:take|put|hand|return|dispose|recycle|bin|throw|place|drop|pour|tip|empty|store|keep|bring|carry|deliver|collect|send|leave|transfer|wrap|give|discard|scrap|sort|bag|decant|dump|lift|pull|move|hang|stow|save|pass|ship|post|label|seal|sweep|shovel|lay|sling|chuck|toss|lob|fling|ditch|shove|stuff|pop|get rid|cure|fold|roll|neutrali[sz]e|leave|hand over|donate|sell|trade)\b/i
 /** What is done with. */
 const SPENT =
   /\b(?:old|used|spent|waste|worn|worn-out|dirty|oily|soaked|greasy|contaminated|drained|dead|empty|broken|leftover|surplus)\b/i

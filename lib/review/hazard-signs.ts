@@ -78,13 +78,14 @@ const MORE: Readonly<Record<string, Signs>> = {
     knownOnly:
       /\b(?:hydrogen|(?:battery|batteries|cells?|gas)\b[^.;]*\b(?:gas|explo\w*)|explo\w*\b[^.;]*\b(?:battery|gas)|sparks?|sparking|shorts?|shorted|shorting|bridg\w*|jewell?ery|rings?|arcs?|arcing)\b/i,
   },
+  radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding|flash|radiation)\b/i },
   sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
   'rotating-parts': {
     known: /\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i,
   },
   chemical: {
     signals:
-      /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
+      /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|(?:uncured |epoxy |polyester |liquid )?resin|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
     knownOnly:
       /\b(?:acids?|acidic|caustic|chemicals?|fumes?|poison\w*|toxic|corrosi\w*|corrod\w*|splash\w*|cleaners?|descaler|bleach|chlor\w*|ammonia|coolant|antifreeze|glycol|brake fluid|degreaser|epoxy|data sheet|goggles|gloves?|irritat\w*|powder|alkali\w*|swallow\w*|sanitis\w+|sanitiz\w+|solvents?|lye|harms? (?:the )?skin)\b/i,
   },

@@ -74,7 +74,7 @@ const opensBy = (action: Action, step: Mark, number: number): readonly Open[] =>
   const things = action.acts.has('lock') && action.things.length === 0 ? [LOCK] : action.things
   const of = ownerIn(action.rest)
   const added = addedBy(action).map(
-    (thing): Open => ({ undone: 'added', thing, step, number, of: undefined, among: 1 }),
+    (thing): Open => ({ undone: 'added', thing, step, number, of: action.things[0], among: 1 }),
   )
   const undone = things.flatMap((thing): readonly Open[] => {
     const undone = undoneBy(action, thing)

@@ -3,6 +3,8 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Found } from './rule'
 import type { Subject } from './subject'
 
+export { onceForText } from '@/lib/trade/memo'
+
 /**
  * Remembers what was computed from a value that never changes. Marks and transcripts are immutable, and an edit shares all it
  * didn't touch, so only what an edit changed is computed again.
@@ -24,23 +26,6 @@ export const onceForLast = <K extends object, V>(compute: (key: K) => V): ((key:
   return key => {
     if (last === undefined || last.key !== key) last = { key, value: compute(key) }
     return last.value
-  }
-}
-
-const MOST_TEXTS = 20_000
-
-/** Remembers what was computed from a text; forgets everything once 20,000 texts are held. */
-export const onceForText = <V>(compute: (text: string) => V): ((text: string) => V) => {
-  const known = new Map<string, V>()
-  return text => {
-    const hit = known.get(text)
-    if (hit !== undefined) return hit
-    // A computed undefined counts as known.
-    if (known.has(text)) return hit as V
-    if (known.size >= MOST_TEXTS) known.clear()
-    const value = compute(text)
-    known.set(text, value)
-    return value
   }
 }
 

@@ -138,6 +138,19 @@ const ISOLATED = /\b(?:isolator|breaker|mains|supply|disconnect|fuse|main switch
 const isOnlyFilling = ({ acts }: Action): boolean =>
   acts.has('fill') && !acts.has('refit') && !acts.has('connect') && !acts.has('tighten')
 
+/** Whether something is taken from another place than where the aid was put. */
+const isElsewhere = (rest: readonly string[], { of, thing }: Open): boolean => {
+  const words = rest.map(word => word.replace(/s$/, ''))
+  const place = of === undefined || of === thing ? undefined : of.head
+  return (
+    place !== undefined &&
+    place !== '' &&
+    !words.includes(place) &&
+    rest.length > 1 &&
+    !of?.words.some(word => words.includes(word))
+  )
+}
+
 const UNDONE = Object.keys(REDO) as readonly Undone[]
 
 /** @returns which kinds of undoing an action can make good at all. */
@@ -150,8 +163,21 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
   const { thing, undone, step } = open
   if (!redoneBy(action).has(undone)) return false
   const { acts, things, verb, rest } = action
-  if (undone === 'added' && (verb === 'unplug' || (acts.has('remove') && things.some(({ head }) => WEDGES.has(head)))))
+  if (
+    undone === 'added' &&
+    !(rest[0] === 'from' && isElsewhere(rest, open)) &&
+    (verb === 'unplug' || (acts.has('remove') && things.some(({ head }) => WEDGES.has(head))))
+  )
     return true
+  // "Pull the timbers from under the deck" leaves the one in the blade.
+  if (
+    undone === 'added' &&
+    rest[0] === 'from' &&
+    open.of !== undefined &&
+    open.of.head !== '' &&
+    isElsewhere(rest, open)
+  )
+    return false
   if (undone === 'removed' && rest.some(word => FIXTURES.has(word))) return false
   if (undone === 'removed' && isOnlyFilling(action) && !FLUIDS.has(thing.head)) return false
   switch (undone) {

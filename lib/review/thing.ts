@@ -1,4 +1,4 @@
-import { OPPOSITES, SAME_PART } from '@/lib/trade/pairs'
+import { FASTENERS, OPPOSITES, SAME_PART } from '@/lib/trade/pairs'
 import { isSmall, singular } from './words'
 
 /** A part as a text names it: "the two upper cover screws" is head screw, words upper cover screw. */
@@ -88,6 +88,8 @@ export const isKin = (a: string, b: string): boolean => a === b || KIN.get(a)?.h
 export const isLikeThing = (a: Thing, b: Thing): boolean => {
   if (isSameThing(a, b)) return true
   const [short, long] = a.words.length < b.words.length ? [a.words, b.words] : [b.words, a.words]
-  if (short.length > 1 && short.every(word => long.includes(word))) return true
+  // The bolts of the rear roller are not the rear roller.
+  const isHeld = FASTENERS.has(long.at(-1) ?? '') && !FASTENERS.has(short.at(-1) ?? '')
+  if (short.length > 1 && !isHeld && short.every(word => long.includes(word))) return true
   return isKin(a.head, b.head) && (a.rest.length === 0) === (b.rest.length === 0) && areCompatible(a.rest, b.rest)
 }

@@ -121,6 +121,7 @@ const undoing = ({ acts, rest, verb, along }: Action, thing: Thing): Undone | un
     return acts.has('remove') ? 'disconnected' : undefined
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if (head === 'charger') return undefined
+  if ((verb === 'cut' || verb === 'snip' || verb === 'break') && !PIPED.has(head)) return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
   if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head))
     return LOOSENS.has(verb) || WOUND.has(head) ? 'loosened' : undefined

@@ -150,10 +150,11 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
     hazard: 'fuel',
     machine:
       /\b(?:carburett?ors?|petrol|gasoline|fuel|generators?|lawn ?mowers?|chainsaws?|outboards?|tillers?|motorcycles?|go-?kart|brush ?cutters?|leaf blowers?|snow ?blowers?|diesel)\b/i,
-    notMachine: /\b(?:electric|battery-powered|cordless|brakes?|wheel bearing|chain and sprocket|fork)\b/i,
+    notMachine:
+      /\b(?:electric|battery-powered|cordless|cooling|coolant|thermostat|radiator|brakes?|wheel bearing|chain and sprocket|fork)\b/i,
     signals: on(
       '(?:remove|open|undo|unscrew|drain|clean|disconnect|take off|take out|drop|pull|slide|loosen|empty|unbolt|crack|shake|blow|rinse)\\w*',
-      'bowl|jets?|float|carb(?:urett?or)?|fuel|tank|needle valve|primer|petcock|strainer|injectors?',
+      'bowl|jets?|float|carb(?:urett?or)?|fuel|tank|needle valve|primer|fuel petcock|strainer|injectors?',
     ),
     not: /\b(?:fuel (?:tap|valve|cock) (?:off|to off)|turn off)\b/i,
   },

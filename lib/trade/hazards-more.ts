@@ -48,7 +48,7 @@ export const MORE_HAZARDS: readonly Hazard[] = [
     id: 'heavy-part',
     alias: ['lifting', 'strain', 'heavy', 'manual-handling', 'back', 'crush', 'falling', 'drop', 'weight'],
     signals:
-      /\b(?:lift|carry|lower|slide|heave|haul|manhandle|hold|support|drag|pull|take|draw|set|stand|put|tip|ease)\w*\b[^.;]*\b(?:heavy|(?:[12]\d|[3-9]\d|\d{3}) ?(?:kg|kilos?|kilograms?)|(?:[4-9]\d|\d{3}) ?(?:lbs?|pounds))\b|\b(?:lift|carry|heave|haul|manhandle)\w*\b[^.;]*\b(?:with (?:a|two|another|the) (?:helper|second person|colleague|mate|people|person|others?)|between two|together with)\b/i,
+      /\b(?:lift|carry|lower|slide|heave|haul|manhandle|hold|support|drag|pull|take|draw|set|stand|put|tip|ease)\w*\b[^.;]*\b(?:heavy|(?:[12]\d|[3-9]\d|\d{3}) ?(?:kg|kilos?|kilograms?)|(?:[4-9]\d|\d{3}) ?(?:lbs?|pounds))\b|\b(?:lift|carry|heave|haul|manhandle|tip|tilt|hoist|lower|slide|roll|turn)\w*\b[^.;]*\b(?:with (?:a|two|another|the|your) (?:helper|second person|colleague|mate|buddy|partner|friend|pal|assistant|workmate|people|person|others?)|between (?:two|you)|together with)\b/i,
     not: /\b(?:pounds? (?:foot|feet|inch)|test weight|heavy[- ]duty)\b/i,
     known:
       /\b(?:heav\w*|lift\w*|strain\w*|back\b|weigh\w*|helper|two people|second person|hoist|crush\w*|drop\w*|fall\w*|kg|kilos?)\b/i,
@@ -87,7 +87,7 @@ export const MORE_HAZARDS: readonly Hazard[] = [
     alias: ['asphyxiation', 'suffocation', 'oxygen', 'cold-burn', 'frostbite', 'gas'],
     signals:
       /\b(?:dry ice|liquid nitrogen|nitrogen (?:bottle|cylinder|purge|regulator)|purge\b[^.;]*\bnitrogen|carbon dioxide (?:bottle|cylinder|line|regulator)|co2 (?:bottle|cylinder|line|regulator)|argon|inert gas|halon)\b/i,
-    known: /\b(?:suffocat\w*|asphyx\w*|oxygen|ventilat\w*|air|frost\w*|cold|pressure|cylinder|breath\w*)\b/i,
+    known: /\b(?:suffocat\w*|asphyx\w*|oxygen|argon|nitrogen|carbon dioxide|co2|helium|gas|frost\w*)\b/i,
     level: 'warning',
     caution:
       'This gas pushes out the air you breathe and kills without a sign: air the place, secure the cylinder, and keep to the rules for gases under pressure.',
@@ -127,6 +127,48 @@ export const MORE_HAZARDS: readonly Hazard[] = [
     level: 'caution',
     caution:
       'This carries germs: wear gloves and, where it can splash or dust, goggles and a mask; wash before you eat or smoke.',
+    source: KINDS,
+  },
+  {
+    id: 'sewer-gas',
+    alias: ['toxic-gas', 'asphyxiation', 'suffocation', 'gas', 'explosion'],
+    signals:
+      /\b(?:sewer gas|hydrogen sulfide|hydrogen sulphide|methane|(?:open|lift|remove|slide)\w*\b[^.;]*\b(?:manhole|septic tank|cess ?pit|wet well))\b/i,
+    known: /\b(?:gas(?:es)?|suffocat\w*|asphyx\w*|explo\w*|fumes|breathe|breathing)\b/i,
+    level: 'warning',
+    caution:
+      'Gas in a sewer or a pit can knock out within breaths and explode: air it, keep your face back, allow no flame, and never go in.',
+    source: PRACTICE,
+  },
+  {
+    id: 'flammable-liquid',
+    alias: ['fire', 'flammable', 'vapour', 'vapor', 'explosion', 'solvent', 'fumes'],
+    signals:
+      /\b(?:isopropyl|isopropanol|ethanol|denatured alcohol|methylated|meths|(?:rubbing|cleaning) alcohol|white spirit|mineral spirits|turpentine|turps|acetone|(?:paint|lacquer|cellulose) thinners?|toluene|xylene|naphtha|lighter fluid|heptane|hexane|contact (?:adhesive|cement)|pvc cement|solvent cement|lacquer|petroleum spirit|panel wipe)\b/i,
+    not: /\b(?:swab|cotton bud|drop of|dab|thermal paste|contacts?|lens|screen|wipes?|paraffin wax|dispos\w*|collection|wiped? the (?:old )?paste)\b/i,
+    known: /\b(?:fire|ignit\w*|flam\w*|flash\w*|burn\w*|sparks?|vapou?rs?|smok\w*|explo\w*|heat source)\b/i,
+    level: 'warning',
+    caution:
+      'Its vapour catches fire from a spark: keep flames, sparks and hot parts away, air the place, and close the bottle.',
+    source: 'GHS hazard statement H225, highly flammable liquid and vapour (from memory)',
+  },
+  {
+    id: 'thrown-objects',
+    alias: ['thrown-object', 'flying-objects', 'flying-parts', 'debris', 'projectile', 'flying-debris', 'eye-injury'],
+    signals: /\b(?:throw|throws|thrown) (?:stones?|gravel|debris)\b/i,
+    known: /\b(?:throw\w*|thrown|fl(?:y|ies|ying)|stones?|debris|eyes?|glasses|goggles|gravel)\b/i,
+    level: 'warning',
+    caution:
+      'A running blade throws stones and pieces like bullets: keep everybody away, guards down, eye protection on.',
+    source: KINDS,
+  },
+  {
+    id: 'pinch',
+    alias: ['pinching', 'crush', 'trap', 'entrapment', 'nip'],
+    signals: /\b(?:fold|unfold|collapse)\w*\b[^.;]*\b(?:wheelchair|frame|bed|table|ladder|pram|stroller)\b/i,
+    known: /\b(?:pinch\w*|trap\w*|crush\w*|nip\w*|fingers?)\b/i,
+    level: 'caution',
+    caution: 'Folding parts pinch fingers: hold it where the maker shows and keep hands off the joints.',
     source: KINDS,
   },
 ]

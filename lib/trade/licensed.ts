@@ -62,11 +62,11 @@ export const LICENSED: readonly LicensedWork[] = [
     not: /\b(?:plug into|unplug)\b/i,
     inContext: {
       machine:
-        /\b(?:hard-?wired|branch circuit|ceiling|light fitting|luminaire|water heater|immersion heater|cooker|range|oven|hob|boiler|pool|spa|hot tub|pump|wall|house|socket|switch|fan|charger|generator|air condition\w*|air handler|furnace|doorbell|shower|domestic|230|240|208|220|120|110|400|415)\b/i,
+        /\b(?:hard-?wired|three-phase|branch circuit|ceiling|light fitting|luminaire|water heater|immersion heater|cooker|range|oven|hob|boiler|pool|spa|hot tub|pump|wall|house|socket|switch|fan|charger|generator|air condition\w*|air handler|furnace|doorbell|shower|domestic|230|240|208|220|120|110|400|415)\b/i,
       signals:
         /\b(?:(?:open|disconnect|reconnect|connect|undo|remove|wire|rewire|splice|join|land|twist|cap|strip|extend|run|make|take|pull|put|terminate)\w*\b[^.;]*\b(?:junction box|(?:house|supply|circuit|mains|ceiling|fixed|branch|feed) (?:wir\w+|cables?|conductors?|leads?|box)|(?:active|live|hot|line|phase|black)(?:,| and|\/)[^.;]*\b(?:neutral|white|earth|ground)|neutral (?:wires?|conductors?)|live (?:wires?|conductors?)|(?:element|thermostat) wires|transfer switch|inlet box|back-?feed|outlet box|ceiling box|mounting box))\b/i,
       things:
-        /\b(?:(?:old|new|supply|house|circuit|fixture|ceiling|bare|green|white|black|red|blue|brown|hot|live|neutral|ground|earth) (?:wires?|leads?|conductors?|cables?)|junction box|(?:white|black|green|red) to (?:white|black|green|red|brass|silver)|bare wire|ground(?:ing)? wire|branch circuit)\b/i,
+        /\b(?:(?:old|new|supply|house|circuit|fixture|ceiling|bare|green|white|black|red|blue|brown|hot|live|neutral|ground|earth) (?:wires?|leads?|conductors?|cables?)|junction box|(?:white|black|green|red) to (?:white|black|green|red|brass|silver)|bare wire|ground(?:ing)? wire|branch circuit|spade (?:connectors?|terminals?)|contactor|supply terminals?)\b/i,
     },
     who: 'an electrician licensed under local codes',
     caution:

@@ -136,6 +136,15 @@ export const WASTES: readonly Waste[] = [
     advice: 'Hand spent cutting fluid to a waste contractor; it must not go down the drain',
   },
   {
+    id: 'resin',
+    arises:
+      /\b(?:pour|wipe|peel|clean|drain|filter|scrape|tip|mix)\w*\b[^.;]*\b(?:resin|epoxy|gelcoat|hardener|isocyanate|polyurethane)\b/i,
+    named: /\b(?:resin|epoxy|film|towels?|hardener|mixture|pots?)\b/i,
+    isHazardous: true,
+    advice:
+      'Let leftover resin and what is soaked with it cure hard before it goes in the bin; liquid resin is hazardous waste',
+  },
+  {
     id: 'cooking-oil',
     arises: out('(?:old|used|cooking|frying|fryer) (?:oil|fat)|fryer|grease trap'),
     named: /\b(?:oils?|fat|grease)\b/i,

@@ -2,6 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
 import type { Reading } from '@/lib/quantity/read'
 import { isComparable } from '@/lib/quantity/units'
+import { FASTENERS } from '@/lib/trade/pairs'
 import { eachMarkInTalk } from '../chunks'
 import { quote } from '../late'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
@@ -40,7 +41,18 @@ const GENERAL = new Set(
 )
 const namesIt = (mark: Mark, words: string): boolean => {
   const stems = stemSet(words)
-  return contentStems(mark.text).some(stem => stems.has(stem) && !GENERAL.has(stem))
+  const own = contentStems(mark.text).filter(stem => !GENERAL.has(stem))
+  const telling = own.filter(stem => !FASTENERS.has(stem))
+  return (telling.length > 0 ? telling : own).some(stem => stems.has(stem))
+}
+
+/** "Those two screws", "it's": said at once, of what was said just before; "the spindle bolts" are others. */
+const pointsBack = (mark: Mark, words: string, i: number): boolean => {
+  if (i > 1) return false
+  const own = contentStems(mark.text).find(stem => FASTENERS.has(stem))
+  const named = /\b([a-z]+) (?:screw|bolt|nut|stud|clamp|clip|pin)s?\b/i.exec(words)?.[1]?.toLowerCase()
+  if (named === undefined) return i === 0 && /\b(?:it|that|those|they|this|them)(?:'s|'re)?\b/i.test(words)
+  return own !== undefined && /^(?:those|these|the|two|three|four|six|eight|both|all|each|them|that)$/.test(named)
 }
 
 /** The value that a sentence soon after the mark gives for the same thing instead. */
@@ -51,7 +63,7 @@ const takenBackLater = (mark: Mark, sentences: readonly Sentence[]): Reading | u
   const from = sentenceAt(sentences, mark.end)
   for (const [i, { text, start }] of sentences.slice(from, from + SOON).entries()) {
     if (start < mark.end || !TAKES_BACK.test(text)) continue
-    if (!namesIt(mark, text) && (i > 0 || !/\b(?:it|that|those|they|this|them)(?:'s|'re)?\b/i.test(text))) continue
+    if (!namesIt(mark, text) && !pointsBack(mark, text, i)) continue
     const other = readingsIn(text).find(reading => {
       const values = [reading.quantity.low, reading.quantity.high, reading.quantity.nominal]
       return (

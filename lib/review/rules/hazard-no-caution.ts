@@ -1,9 +1,9 @@
 import type { Hazard } from '@/lib/trade/hazard'
-import { presences } from '../danger'
+import { presences, unspoken } from '../danger'
 import { quote } from '../late'
 import { lateness } from '../lateness'
 import { addCaution } from '../remedy'
-import { atMark, type FindingLevel, type Found, type Rule } from '../rule'
+import { atMark, type FindingLevel, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
 import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
@@ -19,7 +19,14 @@ const BY_PLACE = new Set(['carbon-monoxide'])
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const index = stemIndex(sheet.steps)
-  return presences(sheet).flatMap((presence): Found[] => {
+  const whole = unspoken(sheet).map(
+    (hazard): Found => ({
+      place: WHOLE,
+      level: 'consider',
+      message: `Such a machine is known for a hazard (${hazard.id.replaceAll('-', ' ')}), and no caution speaks of it. The usual one: ${hazard.caution}`,
+    }),
+  )
+  const found = presences(sheet).flatMap((presence): Found[] => {
     const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
     if (cautions.length > 0 && lateness(presence, index) !== 'missing') return []
     if (BY_PLACE.has(hazard.id) && protectedFrom !== undefined && protectedFrom <= step.number) return []
@@ -34,6 +41,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
       },
     ]
   })
+  return [...found, ...whole]
 }
 
 /** The hazard is there; the warning is not. */

@@ -17,6 +17,9 @@ const FIRM =
 const STORY =
   /\b(?:mine|ours|this one|last (?:week|month|year|time|spring)|i (?:once|had|paid|bought|did)|(?:he|she|they) (?:said|used|put|applied|had|got|did)|was|were|used to|years? (?:ago|old)|cost|trainee|customer|reads?|got|shop down|neighbou?r|other (?:model|machine|one))\b/i
 
+/** How far people stay away is a caution's. */
+const PEOPLE =
+  /\b(?:nobody|everybody|everyone|people|anyone|kids|children|bystanders|stand (?:back|clear)|keep (?:back|clear|away))\b/i
 /** What a tool covers is no limit of the job. */
 const TOOL_RANGE =
   /\b(?:wrench|gauge|meter|multimeter|cal(?:l)?ipers?|micrometer|scales?|driver|screwdriver|thermometer|tester|indicator)\b[^.;]*\b(?:clicks|reads|goes|covers|measures|ranges|scale|range|good for|runs from|marked)\b/i
@@ -40,7 +43,8 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
       ({ quantity }) =>
         ![quantity.low, quantity.high, quantity.nominal].some(value => value !== undefined && values.has(value)),
     )
-    if (left.length === 0 || STORY.test(sentence.text) || TOOL_RANGE.test(sentence.text)) return []
+    if (left.length === 0 || STORY.test(sentence.text) || PEOPLE.test(sentence.text) || TOOL_RANGE.test(sentence.text))
+      return []
     if (!left.some(({ quantity }) => isToleranced(quantity)) && !FIRM.test(sentence.text)) return []
     if (
       specs.some(

@@ -8,6 +8,7 @@ import { addStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { isCut } from '../undone'
 
 const DISTURBS: ReadonlySet<Act> = new Set<Act>(['refit', 'tighten', 'connect'])
 const TAKES: ReadonlySet<Act> = new Set<Act>(['remove', 'disconnect', 'loosen', 'drain', 'open'])
@@ -21,6 +22,9 @@ const RESTART = /\b(?:start|run|test|power|switch(?:es)?|restore)\b/i
 /** Steps that try it out: switching on alone does not. */
 const TRIES =
   /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|drive|ride|print|sew|play|verify|confirm|measure|weigh|watch|observe|listen|check|recheck|flush|spin|jog|bring [^.;]* up to|heat|pump the|pump [^.;]* up|move the [^.;]*\b(?:out|back|through|up)|turn the [^.;]*\bby hand|press the|take a picture|cut a|fire|sound the|blast|weld|saw|mow|mix|knead|brew|bake|roll|load|(?:scrap|trial|test|sample|first) (?:piece|part|cut|weight|load|lift|print|weld|batch)|make (?:a|one|two|some)|lift the (?:test )?(?:load|weight)|at (?:every|each|all) speeds?|through (?:every|each|all|its)|round the block|use it|dispense|blow|sweep|vacuum a|light the)\b/i
+/** "Run the bolts in" runs nothing. */
+const IS_FITTING =
+  /\b(?:run|drive|spin|fire)\b[^.;]*\b(?:bolts?|screws?|nuts?|studs?)\b|\b(?:enter|record|write|sign|log)\b/i
 const NOT_ASSEMBLY = new Set(
   'plug switch put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal'.split(
     ' ',
@@ -36,23 +40,31 @@ const isTight = ({ mark }: SheetStep): boolean =>
   !LATER.test(mark.text) &&
   actionsOf(mark.text).some(({ acts, verb }) => !NOT_ASSEMBLY.has(verb) && [...acts].some(act => DISTURBS.has(act)))
 
+/** Covers and clips that go on when the trial is over. */
+const COVERS =
+  /^(?:cover|guard|panel|hood|lid|clip|cap|cord|plug|cushion|shroud|skirt|trim|cowl|canopy|door|hatch|grille|grill|screen|rail|mat|strap|lock|tag|key|padlock|sign|barrier)$/
+const isCovering = ({ mark }: SheetStep): boolean => {
+  const things = actionsOf(mark.text).flatMap(({ things: own }) => own)
+  return things.length > 0 && things.every(({ head }) => COVERS.test(head))
+}
+
 const ON: ReadonlySet<Act> = new Set<Act>(['on'])
 const isOn = ({ mark }: SheetStep): boolean =>
   !LATER.test(mark.text) &&
   !isDisposing(mark.text) &&
-  actionsOf(mark.text).some(({ acts, verb }) => verb !== 'put' && [...acts].some(act => ON.has(act)))
+  actionsOf(mark.text).some(({ acts, things }) => [...acts].some(act => ON.has(act)) && things.some(isCut))
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   if (!sheet.steps.some(({ mark }) => actionsOf(mark.text).some(({ acts }) => [...acts].some(act => TAKES.has(act)))))
     return []
-  const tight = lastStep(sheet, isTight)
+  const tight = lastStep(sheet, step => isTight(step) && !isCovering(step)) ?? lastStep(sheet, isTight)
   if (tight === undefined) return []
   // Switched on and left at that: the test is missing there.
   const last = sheet.steps.findLast(step => step.number > tight.number && isOn(step)) ?? tight
   const isProved = linesOf(sheet).some(({ text, step, isCheck }) => {
     if (step.number < tight.number) return false
     if (isCheck) return text.split(/\band\b|[,;]/).some(part => PROVES.test(part) || !FITTED.test(part))
-    return TRIES.test(text) && (step.number > tight.number || RESTART.test(text))
+    return TRIES.test(text) && !IS_FITTING.test(text) && (step.number > tight.number || RESTART.test(text))
   })
   if (isProved) return []
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing tries out whether it works. Add a run or a test with what to look for.`

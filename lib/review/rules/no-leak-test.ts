@@ -14,11 +14,11 @@ import { contentStems } from '../words'
 
 /** Parts that hold something in, once disturbed. */
 const JOINT =
-  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling)$/
+  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling|film|membrane|bladder)$/
 const DRY =
   /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
 const FLUIDS =
-  /\b(?:oil|water|coolant|fuel|gas|fluid|petrol|gasoline|diesel|hydraulic|refrigerant|plumbing|boiler|pump|tap|drain|radiator|dishwasher|washing machine|compressor|steam|brake|heating|pipe)\b/i
+  /\b(?:oil|water|coolant|fuel|gas|fluid|petrol|gasoline|diesel|hydraulic|refrigerant|plumbing|boiler|pump|tap|drain|radiator|dishwasher|washing machine|compressor|steam|brake|heating|pipe|resin|beer|milk|wine|ink|paint|sewage|juice|syrup|slurry|lubricant)\b/i
 const PROVES =
   /\bno\b(?! (?:longer|more)\b)[^.;]*\b(?:water|oil|fluid|fuel|coolant|gas|drops?|moisture|wetness|film|traces?|steam)\b|\b(?:is|are|stays?|remains?|keeps?|everything|all)\b[^.;]*\bdry\b|\b(?:look|check|watch|inspect|feel)\b[^.;]*\b(?:for|any) (?:oil|water|fluid|fuel|coolant|moisture|wetness|drops?)\b|\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
 
@@ -36,9 +36,12 @@ const isJoined = (text: string): boolean =>
       things.some(
         ({ words, head }) =>
           words.some(word => JOINT.test(word) && (word !== 'bowl' || BOWL.test(text))) &&
+          !NO_JOINT.test(head) &&
           (!FASTENERS.has(head) || JOINT.test(head) || words.includes('drain') || words.includes('union')),
       ),
   )
+const NO_JOINT =
+  /^(?:cap|lid|cover|guard|bracket|panel|door|switch|connector|lead|cable|sensor|hood|shroud|fan|thermostat|mount|support|insulation|lagging)$/
 const BOWL =
   /\b(?:carb\w*|float|fuel|filter|sediment|strainer|separator|bowl (?:gasket|seal)|refit the bowl|bowl back)\b/i
 

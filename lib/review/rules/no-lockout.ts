@@ -7,7 +7,10 @@ import { sample } from '../sample'
 import type { Subject } from '../subject'
 import { undoneBy } from '../undone'
 
-const SUPPLY = /\b(?:isolator|breaker|disconnect|main switch|mains|supply|power)\b/i
+const SUPPLY = /\b(?:isolator|breaker|disconnect|main switch|mains|supply|power(?! (?:switch|button|key)))\b/i
+/** A plug in one's own hand is as good. */
+const PULLED =
+  /\b(?:withdraw|pull|yank|take|draw|remove|unplug|whip)\w*\b[^.;]*\b(?:plug|cord|flex|power lead)\b|\bunplug\w*\b/i
 const LOCKS =
   /\b(?:padlock\w*|lock(?:ed|s)?[- ]?(?:out|off)|lock(?:ed)? (?:it|and tag|the (?:isolator|breaker|switch|disconnect|supply|plug))|(?:your|a|the|own|danger) (?:lock|tag)s?\b(?!\s*(?:nut|washer|ring|plate|screw|wire|tab|pin))|lock and (?:\w+ )?tag|tag(?:ged)? (?:out|it|the)|keep the (?:key|plug)|key (?:in|on) (?:your|his|her|my)|plug in sight|unplug\w*(?! (?:the |both |all )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose)s?\b)|(?:pull|take|draw|remove)\w* (?:out )?(?:the |its )?(?:[\w-]+ )?(?:plug|fuse)\b(?! (?:lead|cap|boot|wire))|permit)\b/i
 const OPENS = /\b(?:remove|take off|lift off|open|unscrew|undo|disconnect|pull|reach|replace|adjust|clean|clear)\b/i
@@ -19,7 +22,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
       actionsOf(mark.text).some(action => action.things.some(thing => undoneBy(action, thing) === 'switched-off')),
   )
   if (cut === undefined || !sheet.steps.some(({ mark }) => mark !== cut.mark && OPENS.test(mark.text))) return []
-  if (linesOf(sheet).some(({ text }) => LOCKS.test(text))) return []
+  if (linesOf(sheet).some(({ text }) => LOCKS.test(text) || PULLED.test(text))) return []
   const message = `Step ${cut.number}, ${quote(cut.mark)}, cuts the power but nothing keeps it off. Add a lock and a tag of the person at work.`
   return [
     {

@@ -1,4 +1,5 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
+import { FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
 import { inSteps } from '../chunks'
 import { isDisposing } from '../disposing'
@@ -20,7 +21,9 @@ const NOT_A_RUN =
 const isRun = ({ verb, particle, things }: Action): boolean =>
   verb === 'start' ||
   verb === 'restart' ||
-  (verb === 'run' && particle !== 'in' && particle !== 'out' && particle !== 'up') ||
+  (verb === 'run' &&
+    !/^(?:in|out|up|home|down|off|back|on|over)$/.test(particle ?? '') &&
+    !things.some(({ head }) => FASTENERS.has(head))) ||
   ((verb === 'switch' || verb === 'turn' || verb === 'power') &&
     particle === 'on' &&
     !things.some(({ head }) =>
@@ -88,9 +91,6 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   return [...found, ...never, ...runWithoutPower(sheet), ...runEmpty(sheet)]
 }
 
-/** Machines that burn out or seize when they run without what was drained from them. Common practice, no source. */
-const DRY_FIRES =
-  /\b(?:water heaters?|immersion|boilers?|calorifier|geysers?|kettles?|urns?|steamers?|autoclaves?|espresso|coffee machines?|gearbox|engines?|compressors?|mixers?|hydraulic|pumps?|generators?|mowers?|lathes?|tractors?|cooling|radiator)\b/i
 const EMPTIES =
   /\b(?:drain|empty)\w*\b[^.;]*\b(?:tank|heater|boiler|oil|water|coolant|system|sump|gearbox|reservoir|cylinder)\b|\bopen\w*\b[^.;]*\bdrain (?:valve|cock|tap|plug)\b|\b(?:let|allow)\b[^.;]*\b(?:drain|run out)\b/i
 const FILLING =
@@ -111,7 +111,6 @@ const fillingIn = inSteps(step => {
 
 /** Switched on before what was drained is filled again. */
 const runEmpty = (sheet: Subject['sheet']): readonly Found[] => {
-  if (!DRY_FIRES.test(`${sheet.heading.title} ${sheet.heading.equipment}`)) return []
   let empty: SheetStep | undefined
   let early: SheetStep[] = []
   const found: Found[] = []

@@ -53,7 +53,9 @@ const renamed = (sheet: Subject['sheet']): readonly Found[] => {
   if (left.length === 0) return []
   const index = stemIndex(sheet.steps)
   const listed = new Set([...sheet.tools, ...sheet.materials].map(({ text }) => listedThing(text).head))
-  const lone = left.filter(({ undone }) => undone === 'removed' || undone === 'disconnected')
+  /** The old one came out, a new one goes in under another name, and the list has only the first. */
+  const isSwap = (text: string, { head }: Thing, { mark, thing }: Good): boolean =>
+    /\bold\b/i.test(text) && /\bnew\b/i.test(mark.text) && listed.has(head) && !listed.has(thing.head)
   return left.flatMap(({ thing, undone, step, number }): Found[] => {
     const goods = goodIn(sheet).filter(
       row =>
@@ -64,12 +66,10 @@ const renamed = (sheet: Subject['sheet']): readonly Found[] => {
         index.get(stemOf(row.thing.head))?.[0] === row.number &&
         !isOpposed(row.thing.words, thing.words),
     )
-    // One part that never goes back and one that never came off: most likely the same.
-    const isOnly = lone.length === 1 && goods.length === 1 && goods[0]?.action.isAgain === true
     const good =
       goods.find(
         row => areNames(row.thing.head, thing.head) || shareContext(step.text, row.mark.text, [thing, row.thing]),
-      ) ?? (isOnly ? goods[0] : undefined)
+      ) ?? goods.find(row => isSwap(step.text, thing, row))
     return good === undefined
       ? []
       : [

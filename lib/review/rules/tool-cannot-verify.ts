@@ -12,8 +12,8 @@ type Measuring = Mark & { readonly capability: NonNullable<Mark['capability']> }
 const isMeasuring = (mark: Mark): mark is Measuring => mark.kind === 'tool' && mark.capability !== undefined
 const TORQUE_TOOL = /\btorque\b|\bangle gauge\b|\bclick\w*\b/i
 
-/** Tolerance over error that shop tools are trusted with; 4:1, as for calibration, would rule out most wrenches to ISO 6789. Common practice, no source. */
-const RATIO = 2
+/** A shop tool is trusted while its error is no wider than the tolerance; 4:1, as for calibration, would rule out most wrenches to ISO 6789. Common practice, no source. */
+const RATIO = 1
 
 const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined =>
   spec.quantity &&
@@ -96,7 +96,7 @@ export const toolCannotVerify: Rule = {
   about: 'No listed tool can measure a spec: none of the right kind, out of range, or too coarse for its tolerance.',
   why: 'Read at the end of its scale, a wrench shows a number and proves nothing.',
   source:
-    'ISO 6789-1:2017 for torque tools; 2:1 for shop tools is common practice, no source (ANSI/NCSL Z540.3-2006 asks 4:1 of calibration, from memory)',
+    'ISO 6789-1:2017 for torque tools; 1:1 for shop tools is common practice, no source (ANSI/NCSL Z540.3-2006 asks 4:1 of calibration, from memory)',
   trips: sample([
     ['step', 'Torque the cover screws'],
     ['spec', 'cover screw torque', { quantity: { low: 4, high: 5, unit: 'N.m' } }],

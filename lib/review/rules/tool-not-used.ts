@@ -1,5 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
+import { dimensionOf } from '@/lib/quantity/units'
 import { PART_HEADS } from '@/lib/trade/parts'
+import { instrumentIn } from '../instrument'
 import { listedThing } from '../listed'
 import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
@@ -49,7 +51,7 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   ],
   [
     /\b(?:saw|drill|reamer|cutter|knife|snips|shears|scissors|blade|strippers?|crimper)s?\b/i,
-    /\b(?:cut|drill|ream|trim|strip|crimp|open|slit|saw|sharpen)\w*\b/i,
+    /\b(?:snip|nip|clip|shear|part|cut|drill|ream|trim|strip|crimp|open|slit|saw|sharpen)\w*\b/i,
   ],
   [/\b(?:soldering|iron|heat gun|torch|hair ?dryer|kettle)\b/i, /\b(?:solder|heat|warm|shrink|braze|boil)\w*\b/i],
   [/\b(?:grease gun|oiler|oil can)\b/i, /\b(?:grease|oil|lubricat)\w*\b/i],
@@ -92,6 +94,9 @@ const toldStems = onceFor(
     new Set(sentences.flatMap(({ text }) => (PRESENTS.test(text) ? [] : contentStems(text)))),
 )
 
+const NEVER_MEASURES =
+  /\b(?:spanner|wrench|socket|driver|screwdriver|pliers|hammer|mallet|puller|drift|knife|cutters?|brush|rags?|gloves?|glasses|goggles|pan|tray|bucket|jack|stands?|grease gun|oil can|gun|pump|saw|file|scraper|funnel|lamp|torch|lock|tag|ladder|vacuum|cloth)\b/i
+
 const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   if (sheet.steps.length === 0 || sheet.tools.length + sheet.materials.length === 0) return []
   const stems = lineStems(project.marks)
@@ -108,16 +113,31 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
           .flatMap(({ mark, checks, specs }) => [mark, ...checks, ...specs].map(({ text }) => text))
           .join('\n')
   }
+  // Listed with a limit of its step, it measures that.
+  const hasSpec = ({ text, step }: Mark): boolean => {
+    const kinds = instrumentIn(text)?.kinds
+    const at = sheet.steps.findIndex(({ mark }) => mark.id === step)
+    return sheet.steps
+      .slice(Math.max(0, at - 1), at + 2)
+      .some(
+        ({ specs }) =>
+          at >= 0 &&
+          specs.some(({ quantity }) =>
+            kinds === undefined
+              ? !NEVER_MEASURES.test(text)
+              : kinds.length === 0 || kinds.includes(dimensionOf(quantity?.unit ?? '') ?? ''),
+          ),
+      )
+  }
   const unnamed = (mark: Mark): boolean => {
-    const { words: all, head } = listedThing(mark.text)
-    const words = all.filter(word => word === head || verbOf(word) === undefined)
-    return words.length > 0 && !words.some(word => stems.has(stemOf(word)) || told.has(stemOf(word)))
+    const { words: all } = listedThing(mark.text)
+    return all.length > 0 && !all.some(word => stems.has(stemOf(word)) || told.has(stemOf(word)))
   }
   const materials = sheet.materials.filter(mark => !AT_HAND.test(mark.text) && unnamed(mark)).map(finding)
   const tools = sheet.tools.flatMap((mark): Found[] => {
     const last = stemOf(listedThing(mark.text).head)
     if (last === '' || stems.has(last) || isInVerb(mark.text, stems)) return []
-    if (told.has(last)) return []
+    if (told.has(last) || hasSpec(mark)) return []
     if (isForAnother(mark.text, stems)) return [finding(mark)]
     const uses = USES.filter(([tool]) => tool.test(mark.text)).slice(0, sentences.length > 0 ? 1 : undefined)
     const words = sentences.length > 0 ? near(mark.step) : all

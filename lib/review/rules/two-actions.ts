@@ -1,5 +1,6 @@
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
+import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { eachMark } from '../memo'
 import { atMark, type Rule } from '../rule'
@@ -58,6 +59,7 @@ export const twoActions: Rule = {
     ['step', 'Lift out and rinse the tray'],
   ]),
   ...eachMark(['step'], mark => {
+    if (isDisposing(mark.text)) return []
     const actions = actionsOf(mark.text.replaceAll(MANNER, ''))
     let breaks = 0
     for (let i = 1; i < actions.length; i++) {

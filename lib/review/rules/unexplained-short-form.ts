@@ -13,7 +13,7 @@ const KNOWN = new Set(
 )
 /** Names of switch positions and of what a display shows: "set the selector to AUTO". */
 const POSITION =
-  /\b(?:to|at|in|on|shows?|reads?|says?|marked|position|labell?ed|button|key|switch|press|select|choose)\s+["“'‘]?[A-Z]{2,8}["”'’]?(?=[\s.,;:)]|$)|\b[A-Z]{2,8}(?= (?:position|button|key|mode|lamp|light|setting|mark)\b)/g
+  /\b(?:to|at|in|on|shows?|reads?|says?|marked|position|labell?ed|button|key|switch|press|select|choose)\s+["“'‘]?[A-Z]{2,8}["”'’]?(?=[\s.,;:)]|$)|\b[A-Z]{2,8}(?= (?:position|button|key|mode|lamp|light|setting)\b)/g
 const SHORT = /(?<![\p{L}\p{N}.-])[A-Z]{2,5}s?(?![\p{L}\p{N}-])/gu
 
 const shortIn = onceForText((text: string): readonly string[] =>
