@@ -69,6 +69,10 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
     }
   }, [id, isKnown, name, open])
 
+  // Another file, or the bench left: the index of the one before is let go of.
+  const opened = state.is === 'open' ? state.opened : undefined
+  useEffect(() => () => opened?.close(), [opened])
+
   const take = async (given: GivenFile, anyway = false): Promise<void> => {
     setState({ is: 'looking' })
     const fingerprint = await fingerprintOf(given.file)
@@ -76,12 +80,12 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
       const why = `“${given.file.name}” is not the file this project was made from (“${footage.name}”): its content differs, so the marks may not fit it.`
       return setState({ is: 'other', given, why })
     }
-    const opened = await openFootage(given.file)
-    if (!opened.ok) return setState({ is: 'refused', problems: opened.problems })
+    const taken = await openFootage(given.file)
+    if (!taken.ok) return setState({ is: 'refused', problems: taken.problems })
     await keepFootage(id, given)
-    setState({ is: 'open', file: given.file, opened: opened.value })
+    setState({ is: 'open', file: given.file, opened: taken.value })
     if (footage === null || footage.fingerprint !== fingerprint)
-      onNew({ name: given.file.name, bytes: given.file.size, seconds: opened.value.seconds, fingerprint })
+      onNew({ name: given.file.name, bytes: given.file.size, seconds: taken.value.seconds, fingerprint })
   }
 
   const reopen = async (handle: FileSystemFileHandle): Promise<void> => {

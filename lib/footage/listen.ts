@@ -61,7 +61,8 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
     })
   signal?.throwIfAborted()
   const key = cache && fingerprint !== undefined ? `listened-${CACHE_VERSION}-${fingerprint}` : undefined
-  const known = key && (await cache?.get(key))
+  // A store that is full or broken costs listening again next time, not what was heard.
+  const known = key && (await cache?.get(key).catch(() => undefined))
   if (known) return success(known)
 
   const worker = new Worker(new URL('./listen.worker.ts', import.meta.url), { type: 'module' })
@@ -106,7 +107,7 @@ export const listen = async (footage: OpenFootage, options: ListenOptions = {}):
     })
     if (!Array.isArray(speech)) return refusal(speech as Problem)
     const listened: Listened = { perSecond: PEAKS_PER_SECOND, peaks, seconds: footage.seconds, speech }
-    if (key) await cache?.put(key, listened)
+    if (key) await cache?.put(key, listened).catch(() => {})
     return success(listened)
   } finally {
     stop.abort()

@@ -119,6 +119,17 @@ test('[F5] what was listened to is kept by fingerprint, and the second time noth
   expect(result).toEqual({ same: true, keys: [expect.stringMatching(/^listened-\d+-[0-9a-f]{64}$/)], reports: 0 })
 })
 
+test('[F5] what was heard is there though the disk is too full to keep it', async () => {
+  const speech = await page.on<number>(
+    folder.path('talk.wav'),
+    `${OPEN}
+    const full = () => Promise.reject(new DOMException('no room', 'QuotaExceededError'))
+    const heard = await footage.listen(opened.value, { cache: { get: full, put: full }, fingerprint: 'any' })
+    return heard.value.speech.length`,
+  )
+  expect(speech).toBeGreaterThanOrEqual(3)
+})
+
 test('[F5] listening can be stopped; the worker is gone then', async () => {
   const before = page.page.workers().length
   const said = await page.on<string>(
