@@ -1,5 +1,8 @@
 import { AUXILIARIES, CHAT, CONDITIONS, FILLERS, MODALS, QUESTION_WORDS, SUBJECTS } from '@/lib/trade/english'
+import { MATERIAL_HEADS } from '@/lib/trade/materials'
 import { type Act, FASTENERS, PARTICLES } from '@/lib/trade/pairs'
+import { PART_HEADS } from '@/lib/trade/parts'
+import { TOOL_HEADS } from '@/lib/trade/tools'
 import { actsFor, distantParticle, hingedActs, isWording, NO_ACTS } from './acts'
 import { alongIn, type Clause, meanwhileIn, readClause, thingsOf } from './clause'
 import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, PREPOSITIONS, SKIPPED, SURE_VERBS } from './grammar'
@@ -58,10 +61,18 @@ const ARTICLES = new Set(
   'the a an your its each both all any some every these those this that two three four'.split(' '),
 )
 
+const NOUNS = new Set([
+  ...PART_HEADS,
+  ...TOOL_HEADS.flatMap(head => head.split(' ')),
+  ...MATERIAL_HEADS.flatMap(head => head.split(' ')),
+])
+const isNoun = (token: string): boolean => NOUNS.has(token) || token.endsWith('s') || token.includes('-')
+
 /** No noun has an article after it: "wave a broom", "whack the pin out" begin with verbs, whether or not a list has them. */
 const isUnknownVerb = (token: string, next: string | undefined): boolean =>
   next !== undefined &&
-  ARTICLES.has(next) &&
+  (ARTICLES.has(next) ||
+    ((PREPOSITIONS.has(next) || PARTICLES.has(next)) && next !== 'of' && next !== 'for' && !isNoun(token))) &&
   /^[a-z]{3,}(?:-[a-z]+)*$/.test(token) &&
   !isSmall(token) &&
   !isAdverb(token) &&
@@ -101,6 +112,11 @@ const isWaiting = ({ verb, phrases, rest, particle }: Clause): boolean =>
   verb !== 'plug' && phrases.length === 0 && rest.length === 0 && particle !== 'on' && particle !== 'off'
 
 const addTo = (group: readonly Clause[], tokens: readonly string[], isList: boolean): void => {
+  // "Up and down": the same thing goes both ways.
+  if (PARTICLES.has(tokens[0] ?? '') && tokens.length < 3) {
+    for (const clause of group) clause.rest.push(...tokens)
+    return
+  }
   const more = readClause('', tokens)
   for (const clause of group) {
     if (clause.phrases.length > 0 && more.phrases.length > 0 && clause.rest.length === 0 && isList)

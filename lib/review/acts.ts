@@ -37,6 +37,18 @@ const OUT_OF: Readonly<Record<string, ReadonlySet<Act>>> = Object.setPrototypeOf
   null,
 )
 
+/** However it is moved: flipped shut, swung wide. */
+const BY_STATE: Readonly<Record<string, ReadonlySet<Act>>> = Object.setPrototypeOf(
+  {
+    shut: new Set<Act>(['close', 'refit', 'tighten']),
+    closed: new Set<Act>(['close', 'refit', 'tighten']),
+    open: new Set<Act>(['open']),
+    wide: new Set<Act>(['open']),
+    tight: new Set<Act>(['tighten', 'close', 'refit', 'connect']),
+  },
+  null,
+)
+
 /** Verbs of fastening: with "un" before them they undo it. English, no source. */
 const FASTENS = oneOf(
   'buckle zip lace tape strap hook clip pin peg latch bolt screw button hitch couple clamp fasten tie lash thread chain staple nail rivet solder glue plug seal cap cork stopper crimp clasp link rope band key dog',
@@ -67,12 +79,15 @@ const byWording = (verb: string, particle: string | undefined): ReadonlySet<Act>
 /** @returns what a verb does with its particle: by the lists, else by the kind of verb and particle, else by its prefix. */
 export const actsFor = (verb: string, particle: string | undefined): ReadonlySet<Act> =>
   byWording(verb, particle) ??
+  BY_STATE[particle ?? ''] ??
   (MOVES.has(verb) ? OUT_OF[particle ?? ''] : undefined) ??
   (PLACES.has(verb) && INTO.has(particle ?? '') ? (BY_WORDING.get(verb)?.has('lower') ? PUTS : REFIT) : undefined) ??
   BY_WORDING.get(verb) ??
   byPrefix(verb) ??
   (FASTENS.has(verb) ? MADE_FAST : NO_ACTS)
 
+/** What goes along is the thing's own, or the hands'. */
+const OWN = oneOf('its their your both two one a all care')
 const FAR = oneOf('off out away apart loose free back home shut open closed')
 const AT_END = oneOf('on in up down')
 /** Little words that show that a particle belongs to what stands before it: "next to the off switch", "to shut off". */
@@ -85,6 +100,7 @@ const BINDS = oneOf('the a an to of from in on at by for and is')
  * @param rest from the first preposition on
  */
 export const distantParticle = (verb: string, rest: readonly string[]): string | undefined => {
+  if (rest[0] === 'with' && !OWN.has(rest[1] ?? '')) return undefined
   if (rest[0] !== 'with' && rest[0] !== 'of' && rest[0] !== 'and' && rest[0] !== 'for' && rest[0] !== 'at')
     return undefined
   for (let i = 2; i < rest.length; i++) {

@@ -1,4 +1,4 @@
-import { NOUNS_TOO, PREPOSITIONS } from './grammar'
+import { isAdverb, NOUNS_TOO, PREPOSITIONS } from './grammar'
 import { HAZARDS } from './hazard-signs'
 import { onceForText } from './memo'
 import { isVerb, tokensOf } from './words'
@@ -43,7 +43,10 @@ const isOrdering = (part: string): boolean => {
   const [first = '', next = ''] = tokensOf(part)
   if (!isVerb(first)) return false
   return ADJECTIVES.has(first) || NOUNS_TOO.has(first)
-    ? /^(?:the|a|an|it|your|any|all|both|no|them|out|up|off|on|clear|away|back|aside|only)$/.test(next) ||
+    ? /^(?:the|a|an|it|your|any|all|both|no|them|out|up|off|on|clear|away|back|aside|only|one|two|each|both|it|their|its|with)$/.test(
+        next,
+      ) ||
+        isAdverb(next) ||
         (MANUAL.has(first) && PREPOSITIONS.has(next) && next !== 'of')
     : true
 }

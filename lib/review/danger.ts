@@ -59,6 +59,9 @@ const isOfThings = onceFor(
 
 /** Hazards that share a name such as eye injury with many others: the words have to tell. */
 const OWN_WORDS = new Set([
+  'compressed-air',
+  'flying-particles',
+
   'radiation',
   'asphyxiant',
   'sewer-gas',
@@ -76,8 +79,10 @@ export const isAgainst = (caution: Mark, { id }: Hazard): boolean => {
   if (field === undefined) return knownIn(caution.text).has(id)
   const named = fieldHazards(field)
   const known = knownIn(named.size === 0 ? caution.text : caution.text.replaceAll(COMMON, ' '))
-  if (field === id || field.includes(id) || known.has(id) || knownIn(field.replaceAll('-', ' ')).has(id)) return true
+  if (field === id || field.includes(id) || known.has(id)) return true
+  if (!OWN_WORDS.has(id) && knownIn(field.replaceAll('-', ' ')).has(id)) return true
   // By another name that goes with several hazards: it stands for this one unless the words speak of others.
+  if (named.has(id) && named.size === 1) return true
   return named.has(id) && !OWN_WORDS.has(id) && ![...known].some(other => named.has(other))
 }
 

@@ -23,7 +23,7 @@ export const SKIPPED = words(`
 export const NEGATIONS = words("not never don't no cannot can't avoid")
 
 /** Particles that are never prepositions after an object. */
-export const FIRM = words('off out away apart loose free shut back aside home closed')
+export const FIRM = words('off out away apart loose free shut back aside home closed wide')
 
 /** Verbs that nobody takes for nouns. */
 export const SURE_VERBS = words(`
@@ -43,4 +43,8 @@ export const NOUNS_TOO = words(`
 /** @returns whether a word is an adverb of manner by its ending. */
 export const isAdverb = (token: string): boolean =>
   /(?:[a-z]{2}wards?|lengthwise|sideways|upright)$/.test(token) ||
-  (token.endsWith('ly') && token.length > 4 && !/^(?:assembly|supply|apply|reassembly|poly|family|fly)$/.test(token))
+  (token.endsWith('ly') &&
+    token.length > 4 &&
+    !/^(?:assembly|supply|apply|reassembly|poly|family|fly|butterfly|dragonfly|gully|belly|anomaly|jelly|tally|reply|multiply|trilby)$/.test(
+      token,
+    ))

@@ -72,16 +72,18 @@ const MORE: Readonly<Record<string, Signs>> = {
   'flying-particles': {
     not: /\b(?:without (?:a |any |the )?(?:board|workpiece|work|stock|load|material)|no[- ]load|idle)\b/i,
     known:
-      /\bthrow\w* (?:the |a |up |out )?(?:\w+ )?(?:chips?|debris|boards?|splinters?|swarf|work|grit|sparks?|wood)\b/i,
+      /\bnails?\b|\bstaples?\b|\bthrow\w* (?:the |a |up |out )?(?:\w+ )?(?:chips?|debris|boards?|splinters?|swarf|work|grit|sparks?|wood)\b/i,
   },
   battery: {
     knownOnly:
       /\b(?:hydrogen|(?:battery|batteries|cells?|gas)\b[^.;]*\b(?:gas|explo\w*)|explo\w*\b[^.;]*\b(?:battery|gas)|sparks?|sparking|shorts?|shorted|shorting|bridg\w*|jewell?ery|rings?|arcs?|arcing)\b/i,
   },
+  capacitor: { known: /\bcapacitors\b|\b(?:holds?|keeps?) (?:its|a|their) charge\b|\bstored charge\b/i },
+  'compressed-air': { known: /\bair (?:line|hose|supply)\b|\bkeep (?:the )?air\b|\bno air\b/i },
   radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding|flash|radiation)\b/i },
   sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
   'rotating-parts': {
-    known: /\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i,
+    known: /\bshear\w*\b|\brotors?\b|\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i,
   },
   chemical: {
     signals:

@@ -114,13 +114,12 @@ const undoing = ({ acts, rest, verb, along }: Action, thing: Thing): Undone | un
   if (TIPS.has(verb) && rest.some(word => CATCHES.has(word)) && (FILLED.has(head) || head === 'water')) return 'drained'
   if (verb === 'undo' && PIPED.has(head)) return 'disconnected'
   if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
-  if (acts.has('raise') && LIFTED.has(head)) return 'raised'
+  if (acts.has('raise') && LIFTED.has(head) && !rest.includes('down')) return 'raised'
   if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
   if (head === 'plug' && (words.some(word => CORDS.has(word)) || rest.some(word => SOCKETS.has(word))))
     return acts.has('remove') ? 'disconnected' : undefined
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
-  if (head === 'charger') return undefined
   if ((verb === 'cut' || verb === 'snip' || verb === 'break') && !PIPED.has(head)) return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
   if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head))

@@ -18,6 +18,10 @@ export type Restoration = {
   readonly level?: (open: Open) => FindingLevel | undefined
 }
 
+/** What lives on its charger; a laptop or a bike is unplugged from it for the day. */
+const STAYS_ON_CHARGE =
+  /\b(?:lifts?|alarms?|panels?|gates?|scrubbers?|forklifts?|trucks?|standby|backup|ups|emergency|mobility|stair|pallet)\b/i
+
 const nameOf = ({ thing }: Open): string => `the ${thing.name}`
 
 /** @returns the check for what is undone in one way and never made good. */
@@ -25,6 +29,10 @@ export const unrestored =
   ({ undone, was, never, step, level }: Restoration) =>
   ({ sheet }: Subject): readonly Found[] =>
     openItems(sheet)
+      .filter(
+        ({ thing }) =>
+          thing.head !== 'charger' || STAYS_ON_CHARGE.test(`${sheet.heading.title} ${sheet.heading.equipment}`),
+      )
       .filter(open => open.undone === undone && vagueIn(open.step.text) === undefined)
       .map(open => {
         const own = level?.(open)

@@ -131,7 +131,7 @@ export const MACHINE_HAZARDS: readonly MachineHazards[] = [
   },
   {
     machine:
-      /\b(?:pellet stoves?|wood stoves?|log burners?|fireplaces?|chimneys?|flues?|blast cabinets?|sand ?blast\w*|dust (?:collectors?|extractors?)|air ducts?|ductwork|evaporator coils?|concrete saws?|floor sanders?|sanders?)\b/i,
+      /\b(?:pellet stoves?|wood stoves?|log burners?|fireplaces?|chimneys?|flues?|blast cabinets?|sand ?blast\w*|dust (?:collectors?|extractors?)|air ducts?|ductwork|air handl(?:ers?|ing)|fan coils?|hvac|evaporator coils?|concrete saws?|floor sanders?|sanders?)\b/i,
     hazards: ['dust'],
   },
   {
@@ -204,5 +204,21 @@ export const MACHINE_HAZARDS: readonly MachineHazards[] = [
   {
     machine: /\b(?:folding|collapsible) (?:\w+ )?(?:wheelchairs?|beds?|chairs?|tables?|ladders?|prams?)\b/i,
     hazards: ['pinch'],
+  },
+  {
+    machine:
+      /\b(?:clean-in-place|cip|dairy|brewery|milk|commercial dishwashers?|glass ?washers?|car wash|laundry|swimming)\b/i,
+    hazards: ['chemical'],
+  },
+  {
+    machine: /\b(?:lobe|rotary|transfer|gear|progressive cavity|screw|macerat\w+) pumps?\b/i,
+    and: /\b(?:rotors?|lobes?|gears?|impeller|cover)\b/i,
+    hazards: ['rotating-parts'],
+  },
+  {
+    machine:
+      /\b(?:nailers?|nail guns?|chain ?saws?|brush ?cutters?|leaf blowers?|blast\w*|generators?|table saws?|planers?|thicknessers?|angle grinders?|jack ?hammers?|breakers? hammer|impact wrench(?:es)?|concrete saws?|wood ?chippers?|hammer mills?)\b/i,
+    and: /\b(?:start|run|fire|shoot|cut|blast|trigger|switch)\w*\b/i,
+    hazards: ['noise'],
   },
 ]

@@ -163,6 +163,16 @@ export const MORE_HAZARDS: readonly Hazard[] = [
     source: KINDS,
   },
   {
+    id: 'noise',
+    alias: ['hearing', 'ear', 'hearing-loss', 'deafness', 'eye-and-ear'],
+    signals: /\b(?:jack ?hammer|needle gun|impact wrench on|shoot|gunshot)\b/i,
+    known: /\b(?:hearing|ears?|deaf\w*|muffs?|defenders|ear ?plugs?|noise|loud)\b/i,
+    protection: /\b(?:ear (?:muffs?|defenders|plugs?)|earplugs|muffs|hearing protection|eye and ear|helmet)\b/i,
+    level: 'caution',
+    caution: 'It is loud enough to harm hearing for good: wear ear muffs or plugs, and so does whoever stands by.',
+    source: 'EU directive 2003/10/EC: hearing protection from 85 dB(A) (from memory)',
+  },
+  {
     id: 'pinch',
     alias: ['pinching', 'crush', 'trap', 'entrapment', 'nip'],
     signals: /\b(?:fold|unfold|collapse)\w*\b[^.;]*\b(?:wheelchair|frame|bed|table|ladder|pram|stroller)\b/i,

@@ -7,7 +7,12 @@ export type LicensedWork = {
    * What signals it only on such a machine, as title or equipment name it: what is done, or the things that are not to be
    * handled by anybody else, whatever is done to them but looking, cleaning and oiling.
    */
-  readonly inContext?: { readonly machine: RegExp; readonly signals: RegExp; readonly things?: RegExp }
+  readonly inContext?: {
+    readonly machine: RegExp
+    readonly notMachine?: RegExp
+    readonly signals: RegExp
+    readonly things?: RegExp
+  }
   /** Completes "… is work for". */
   readonly who: string
   /** What a line that defers says, for the sheet. */
@@ -63,6 +68,7 @@ export const LICENSED: readonly LicensedWork[] = [
     inContext: {
       machine:
         /\b(?:hard-?wired|three-phase|branch circuit|ceiling|light fitting|luminaire|water heater|immersion heater|cooker|range|oven|hob|boiler|pool|spa|hot tub|pump|wall|house|socket|switch|fan|charger|generator|air condition\w*|air handler|furnace|doorbell|shower|domestic|230|240|208|220|120|110|400|415)\b/i,
+      notMachine: /\bbatter(?:y|ies)\b|\b(?:12|24|36|48)[ -]?v(?:olts?)?\b/i,
       signals:
         /\b(?:(?:open|disconnect|reconnect|connect|undo|remove|wire|rewire|splice|join|land|twist|cap|strip|extend|run|make|take|pull|put|terminate)\w*\b[^.;]*\b(?:junction box|(?:house|supply|circuit|mains|ceiling|fixed|branch|feed) (?:wir\w+|cables?|conductors?|leads?|box)|(?:active|live|hot|line|phase|black)(?:,| and|\/)[^.;]*\b(?:neutral|white|earth|ground)|neutral (?:wires?|conductors?)|live (?:wires?|conductors?)|(?:element|thermostat) wires|transfer switch|inlet box|back-?feed|outlet box|ceiling box|mounting box))\b/i,
       things:

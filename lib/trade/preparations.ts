@@ -110,6 +110,14 @@ export const PREPARATIONS: readonly Preparation[] = [
     why: 'because it is under pressure until then',
   },
   {
+    id: 'shut-off',
+    prepares:
+      /\b(?:close|shut|turn off|shut off|knock off)\w*\b[^.;]*\b(?:inlet|outlet|suction|supply|isolation|isolating|discharge|stop|service|delivery|feed|butterfly|gate) (?:[a-z]+ )?(?:valves?|taps?|cocks?)\b/i,
+    needs:
+      /\b(?:lift|remove|take|break|undo|unscrew|disconnect|open|slide|pull)\w*\b[^.;]*\b(?:pump (?:cover|lid|head)|strainer|filter (?:housing|bowl|lid)|cartridge|valve bonnet|rotors?|seal housing|water hose|supply hose|union)\b/i,
+    why: 'because it runs out until then',
+  },
+  {
     id: 'shield',
     prepares:
       /\b(?:hold|put|place|lay|fit|hang|wrap|cover|mask|shield)\b[^.;]*\b(?:card(?:board)?|sheet|shield|masking|rag|cloth|cover|film)\b[^.;]*\b(?:behind|over|around|to (?:shield|protect|catch)|against)\b/i,

@@ -28,10 +28,12 @@ const WAYS: readonly (readonly [way: string, words: RegExp])[] = [
 type Direction = 'left' | 'right' | (string & {})
 type Turn = { readonly thing: Thing; readonly direction: Direction; readonly does: 'loosens' | 'tightens' | 'turns' }
 
-const doesIn = ({ verb, particle, acts }: Action, text: string): Turn['does'] | undefined => {
+const doesIn = ({ verb, particle, acts, things }: Action, text: string): Turn['does'] | undefined => {
   if (LOOSENS.has(verb) || /\bto (?:loosen|undo|remove|open|release|slacken)\b/i.test(text)) return 'loosens'
   if ((TIGHTENS.has(verb) && particle !== 'off') || /\bto (?:tighten|close|secure|fit|lock)\b/i.test(text))
     return 'tightens'
+  if (!things.some(({ head }) => TURNED.has(head)) || verb === 'pull' || verb === 'push' || verb === 'slide')
+    return undefined
   if (acts.has('loosen') || (acts.has('remove') && !acts.has('refit'))) return 'loosens'
   if (acts.has('tighten') && !acts.has('remove')) return 'tightens'
   return undefined

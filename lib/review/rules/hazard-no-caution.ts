@@ -17,15 +17,18 @@ const levelOf = ({ level }: Hazard, isPlain: boolean, isProtected: boolean): Fin
 /** Told to do it outdoors, nobody breathes exhaust: the place is the whole precaution. */
 const BY_PLACE = new Set(['carbon-monoxide'])
 
+/** One finding for all that the machine is known for: it concerns the whole. */
+const known = (hazards: readonly Hazard[]): readonly Found[] => {
+  const [first] = hazards
+  if (first === undefined) return []
+  const names = hazards.map(({ id }) => id.replaceAll('-', ' ')).join(', ')
+  const message = `Such a machine is known for hazards that no caution speaks of: ${names}. ${hazards.length > 1 ? 'One of the usual ones' : 'The usual one'}: ${first.caution}`
+  return [{ place: WHOLE, level: 'consider', message }]
+}
+
 const check = ({ sheet }: Subject): readonly Found[] => {
   const index = stemIndex(sheet.steps)
-  const whole = unspoken(sheet).map(
-    (hazard): Found => ({
-      place: WHOLE,
-      level: 'consider',
-      message: `Such a machine is known for a hazard (${hazard.id.replaceAll('-', ' ')}), and no caution speaks of it. The usual one: ${hazard.caution}`,
-    }),
-  )
+  const whole = known(unspoken(sheet))
   const found = presences(sheet).flatMap((presence): Found[] => {
     const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
     if (cautions.length > 0 && lateness(presence, index) !== 'missing') return []

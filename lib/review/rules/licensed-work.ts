@@ -73,6 +73,9 @@ const isFor = (text: string, { id }: LicensedWork): boolean => {
   return named.size === 0 || named.has(id)
 }
 
+const isOn = ({ inContext: on }: LicensedWork, machine: string): boolean =>
+  on?.machine.test(machine) === true && on.notMachine?.test(machine) !== true
+
 const check = ({ sheet }: Subject): readonly Found[] => {
   const { heading, loose } = sheet
   const all = licensedSteps(sheet)
@@ -81,7 +84,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   const lines = [...deferringIn(sheet), ...[heading.scope, ...loose.map(({ text }) => text)].filter(defers)]
   const seen = new Set<LicensedWork>()
   return all.flatMap(({ mark, number, work, isSure }): Found[] => {
-    if (seen.has(work) || (!isSure && work.inContext?.machine.test(machine) !== true)) return []
+    if (seen.has(work) || (!isSure && !isOn(work, machine))) return []
     seen.add(work)
     if (lines.some(text => isFor(text, work))) return []
     const message = `Step ${number}, ${quote(mark)}, is work for ${work.who}. Say so in a caution and send the reader to them and to local codes.`

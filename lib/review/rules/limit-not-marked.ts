@@ -17,6 +17,8 @@ const FIRM =
 const STORY =
   /\b(?:mine|ours|this one|last (?:week|month|year|time|spring)|i (?:once|had|paid|bought|did)|(?:he|she|they) (?:said|used|put|applied|had|got|did)|was|were|used to|years? (?:ago|old)|cost|trainee|customer|reads?|got|shop down|neighbou?r|other (?:model|machine|one))\b/i
 
+/** Days and weeks are the calendar's, UCUM codes. */
+const LONG = new Set(['d', 'wk', 'mo', 'a'])
 /** How far people stay away is a caution's. */
 const PEOPLE =
   /\b(?:nobody|everybody|everyone|people|anyone|kids|children|bystanders|stand (?:back|clear)|keep (?:back|clear|away))\b/i
@@ -37,7 +39,11 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
   return sentences.flatMap((sentence, i): Found[] => {
     const own = (readings(sentences)[i] ?? []).filter(
       ({ quantity, equivalentOf }) =>
-        hasNumber(quantity) && quantity.unit !== undefined && equivalentOf === undefined && !isRange(quantity),
+        hasNumber(quantity) &&
+        quantity.unit !== undefined &&
+        equivalentOf === undefined &&
+        !isRange(quantity) &&
+        !LONG.has(quantity.unit),
     )
     const left = own.filter(
       ({ quantity }) =>

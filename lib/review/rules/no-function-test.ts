@@ -52,7 +52,11 @@ const ON: ReadonlySet<Act> = new Set<Act>(['on'])
 const isOn = ({ mark }: SheetStep): boolean =>
   !LATER.test(mark.text) &&
   !isDisposing(mark.text) &&
-  actionsOf(mark.text).some(({ acts, things }) => [...acts].some(act => ON.has(act)) && things.some(isCut))
+  actionsOf(mark.text).some(
+    ({ acts, things }) =>
+      [...acts].some(act => ON.has(act)) &&
+      things.some(thing => isCut(thing) || thing.head === 'key' || thing.head === 'button'),
+  )
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   if (!sheet.steps.some(({ mark }) => actionsOf(mark.text).some(({ acts }) => [...acts].some(act => TAKES.has(act)))))

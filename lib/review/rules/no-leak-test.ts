@@ -35,13 +35,19 @@ const isJoined = (text: string): boolean =>
       [...acts].some(act => REDO.has(act)) &&
       things.some(
         ({ words, head }) =>
-          words.some(word => JOINT.test(word) && (word !== 'bowl' || BOWL.test(text))) &&
+          words.some(
+            word =>
+              JOINT.test(word) && (word !== 'bowl' || BOWL.test(text)) && (word !== 'filter' || FILTER.test(text)),
+          ) &&
           !NO_JOINT.test(head) &&
           (!FASTENERS.has(head) || JOINT.test(head) || words.includes('drain') || words.includes('union')),
       ),
   )
 const NO_JOINT =
   /^(?:cap|lid|cover|guard|bracket|panel|door|switch|connector|lead|cable|sensor|hood|shroud|fan|thermostat|mount|support|insulation|lagging)$/
+/** A sieve that is dropped in seals nothing. */
+const FILTER =
+  /\b(?:oil|fuel|hydraulic|canister|cartridge|spin-on|new|water|inline|in-line|air-?tight|tighten|screw|gasket|o-ring|seal)\b/i
 const BOWL =
   /\b(?:carb\w*|float|fuel|filter|sediment|strainer|separator|bowl (?:gasket|seal)|refit the bowl|bowl back)\b/i
 

@@ -1,9 +1,11 @@
+import { actionsOf } from '../action'
 import { quote } from '../late'
 import { lastStep, linesOf } from '../proof'
 import { addStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { isCut } from '../undone'
 
 const THREE_PHASE = /\b(?:three|3)[- ]phase\b/i
 const TURNS = /\b(?:pump|motor|fan|compressor|impeller|conveyor|blower|spindle)\b/i
@@ -15,7 +17,12 @@ const PROVES =
 const check = ({ sheet }: Subject): readonly Found[] => {
   const all = [sheet.heading.title, sheet.heading.equipment, ...sheet.steps.map(({ mark }) => mark.text)].join(' ')
   if (!THREE_PHASE.test(all) || !TURNS.test(all)) return []
-  const last = lastStep(sheet, ({ mark }) => RESTORES.test(mark.text))
+  const last = lastStep(
+    sheet,
+    ({ mark }) =>
+      RESTORES.test(mark.text) ||
+      actionsOf(mark.text).some(({ acts, things, verb }) => acts.has('on') && verb !== 'put' && things.some(isCut)),
+  )
   if (last === undefined || linesOf(sheet).some(({ text }) => PROVES.test(text) && !/\bclockwise\b/i.test(text)))
     return []
   const message = `Three-phase power comes back in step ${last.number}, ${quote(last.mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
