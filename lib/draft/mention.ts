@@ -127,6 +127,11 @@ const featuresOf = (reading: Reading, phrase: NounPhrase): readonly string[] => 
   const determiner = before?.tag === 'determiner' ? before.word : 'none'
   features.push(`article:${determiner}`, `${strength}+article:${determiner}`)
   features.push(`head:${wordOf(inside.at(-1), '')}`)
+  for (const token of inside.slice(0, -1)) features.push(`mod:${wordOf(token, '')}`)
+  if (previous?.base !== undefined) features.push(`of-verb:${previous.base}`, `${strength}+of-verb:${previous.base}`)
+  if (verb?.base !== undefined) features.push(`verb-is:${verb.base}`)
+  if (previous !== undefined) features.push(`prev:${wordOf(previous, '')}`)
+  if (after !== undefined && !closesClause) features.push(`next:${wordOf(after, '')}`)
   return features
 }
 

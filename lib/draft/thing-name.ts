@@ -72,6 +72,8 @@ const FRACTIONS: Readonly<Record<string, string>> = Object.setPrototypeOf(
   null,
 )
 
+const UNIT_WORDS = /^(?:mm|mil|mill|milli(?:metre|meter)s?|in|inch)$/
+
 /** "twenty-two" gives "22", "four point eight" gives "4.8"; words that are no number stay. */
 export const inDigits = (words: readonly string[]): readonly string[] => {
   const out: string[] = []
@@ -95,7 +97,12 @@ export const inDigits = (words: readonly string[]): readonly string[] => {
         value = n
       }
     } else if (word === 'point' && value !== undefined && words[i + 1] !== undefined) isDecimal = true
-    else {
+    else if (UNIT_WORDS.test(parts.at(-1) ?? '') && parts.length > 1) {
+      // "nineteen-millimetre"
+      flush()
+      const [size = ''] = inDigits(parts.slice(0, -1))
+      out.push(/^\d/.test(size) && parts.length < 4 ? `${size}-${parts.at(-1)}` : (FRACTIONS[word] ?? word))
+    } else {
       flush()
       out.push(FRACTIONS[word] ?? word)
     }
@@ -121,7 +128,9 @@ const TURNED_BY_SIZE = /(?:spanner|wrench|socket|hex key|allen key|allen|hex|dri
 /** Sizes as a list writes them: "17 mil" as "17 mm", "half-inch" as "1/2-inch", a bare whole size on a spanner in millimetres. */
 export const withSizes = (words: readonly string[]): string => {
   const sized = words.map(word =>
-    word.replace(/^(\d[\d.]*)-?(?:mil|mill|mm)$/, '$1 mm').replace(/^(\d[\d./]*)-?in(?:ch)?$/, '$1-inch'),
+    word
+      .replace(/^(\d[\d.]*)-?(?:mil|mill|mm|milli(?:metre|meter)s?)$/, '$1 mm')
+      .replace(/^(\d[\d./]*)-?in(?:ch)?$/, '$1-inch'),
   )
   // A bare whole size on a spanner or socket is in millimetres: common practice, no source.
   const [first, ...rest] = sized

@@ -1,5 +1,6 @@
 import * as words from './english'
 import { MATERIAL_HEADS } from './materials'
+import { onceForText } from './memo'
 import { singular, type VerbForm, verbOf } from './morphology'
 import { PART_HEADS } from './parts'
 import { TOOL_HEADS } from './tools'
@@ -85,7 +86,7 @@ const pieces = (text: string): Piece[] => {
   return found
 }
 
-const closedTag = (word: string): Tag | undefined => {
+const closedTag = onceForText((word: string): Tag | undefined => {
   if (word.startsWith('$')) return 'money'
   if (word === 'to') return 'to'
   if (word === 'and' || word === 'or' || word === 'but' || word === 'then' || word === 'so') return 'and'
@@ -104,15 +105,15 @@ const closedTag = (word: string): Tag | undefined => {
   if (ADVERBS.has(word)) return 'adverb'
   if (words.FILLERS.has(word) && verbOf(word) === undefined) return 'filler'
   return undefined
-}
+})
 
-const nounTag = (word: string): Tag | undefined => {
+const nounTag = onceForText((word: string): Tag | undefined => {
   const one = singular(word)
   if (TOOLS.has(word) || TOOLS.has(one)) return 'tool'
   if (MATERIALS.has(word) || MATERIALS.has(one)) return 'material'
   if (PART_HEADS.has(word) || PART_HEADS.has(one)) return 'part'
   return NOUNISH.has(word) ? 'noun' : undefined
-}
+})
 
 /** "torque wrench", "drain pan": the first word is no order. */
 const isCompound = (word: string, next: string): boolean => {

@@ -11,8 +11,8 @@ const KINDS = ['tool', 'material'] as const
 
 /** The head of a thing's name counts most, as far as several cases show it; what all its mentions share counts a little. */
 const SETTINGS: Settings = {
-  leastCases: 3,
-  penalty: 3,
+  leastCases: 4,
+  penalty: 6,
   scaleOf: name => (name.startsWith('head:') ? 2 : name.startsWith('all:') ? 0.4 : 1),
 }
 
