@@ -133,6 +133,7 @@ export const isLooseEnded = (text: string): boolean => {
   // "Where the notches are" is whole.
   if (/\b(?:where|what|how|who|which|that)(?: \S+){1,5} (?:is|are|was|were|which|from|for|to|at|with|on)$/i.test(text))
     return false
+  if (/\b(?:on|in|to|of|for|with|from|at|round|under|over) each$/i.test(text)) return false
   return LOOSE.has(last) && !/\b(?:that|this|these|those|you)$/.test(last)
 }
 

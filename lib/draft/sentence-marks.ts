@@ -40,8 +40,9 @@ const textOf = (
   kind: SentenceKind,
   reading: Reading,
   before: Reading | undefined,
+  after: Reading | undefined,
 ): { text: string; question?: string } => {
-  if (kind === 'step') return wordStep(reading, before)
+  if (kind === 'step') return wordStep(reading, before, after)
   if (kind === 'caution') return { text: wordCaution(reading) }
   return { text: asSentence(sayTokens(reading.text, reading.tokens, 0, reading.tokens.length)) }
 }
@@ -53,7 +54,7 @@ export const draftSentences = ({ sentences, readings, limitNames }: Talk): reado
     if (reading === undefined) return []
     const indices = features.at(readings, i, limitNames)
     return kindsOf(indices).map(({ kind, odds }): Drafted => {
-      const { text, question } = textOf(kind, reading, readings[i - 1])
+      const { text, question } = textOf(kind, reading, readings[i - 1], readings[i + 1])
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
       const pencilled = { confidence, reason: explain(kind, reading), ...(question === undefined ? {} : { question }) }
       const mark: Mark = { id: '', kind, ...sourceOf(sentence), text, pencilled }

@@ -24,7 +24,7 @@ export const fromCleft = (reading: Reading, clause: Clause): string | undefined 
   return verb === undefined || isIdleVerb(tokens[verb]) ? undefined : orderFrom(reading, verb, clause.to)
 }
 
-const FRONT = /^(?:with|from|at|in|on|into|through|over|under|between|using|by|for|after|without)\b/i
+const FRONT = /^(?:with|from|at|in|on|into|through|over|under|between|using|by|for|after|without|to)\b/i
 
 /** "with a soft brush we coax it out", "tweezers will tease it free", "the last one you are not removing". */
 export const fromAgent = (reading: Reading, clause: Clause): string | undefined => {

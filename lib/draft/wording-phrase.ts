@@ -1,4 +1,5 @@
 import { singular, verbOf } from '@/lib/trade/morphology'
+import type { Token } from '@/lib/trade/tagger'
 import type { Clause } from './clause'
 import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
@@ -27,6 +28,21 @@ const fromVerb = (reading: Reading, clause: Clause): string | undefined => {
   return orderFrom(reading, verb, clause.to)
 }
 
+const ENDS = /^(?:off|out|on|in|up|down|shut|open|away|apart)$/
+
+/** "Isolator on | tag off": captions without pauses run several together. */
+const isRunTogether = (tokens: readonly Token[], at: number, to: number): boolean => {
+  const next = tokens[at + 1]
+  if (!ENDS.test(tokens[at]?.word ?? '') || next === undefined || next.isAfterPause || at + 2 >= to) return false
+  if (!/^(?:part|tool|noun|material|word|third)$/.test(next.tag)) return false
+  return tokens
+    .slice(at + 2, Math.min(to, at + 4))
+    .some(
+      ({ tag, word, isAfterPause }) =>
+        tag === 'particle' && /^(?:off|out|on|in|shut|open|up|down|away|back)$/.test(word) && !isAfterPause,
+    )
+}
+
 /** "wheel off", "cap back on", "bike in the stand"; but "hose that down" has a verb in front. */
 const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   const { tokens, text } = reading
@@ -42,6 +58,11 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   const thing = sayTokens(text, tokens, clause.start, at).replace(/,? (?:goes|go|comes|gets|is|are)$/, '')
   if (thing === '' || TELLS.test(thing) || OPENS_PLACE.test(thing) || !hasNoun(tokens, clause.start, at))
     return undefined
+  if (isRunTogether(tokens, at, clause.to)) {
+    const more = fromPlace(reading, { ...clause, from: at + 1, start: at + 1 })
+    const order = orderOfPlace(thing, tokens[at]?.word ?? '')
+    return more === undefined ? order : `${order}${/ and /.test(more) ? ',' : ' and'} ${more}`
+  }
   const where = sayTokens(text, tokens, at, clause.to)
   // "No grease on the faces": the lead-in skipped "no", which must never get lost.
   const lead = tokens[clause.start - 1]

@@ -14,6 +14,20 @@ const isRefused = (tokens: readonly Token[], start: number, from: number, verb: 
   tokens.slice(from, verb).some(({ tag }) => tag === 'negation') ||
   (/^(?:no|not|never|none|neither)$/.test(tokens[start - 1]?.word ?? '') && tokens[start]?.isAfterPause === false)
 
+const OPENS_NAME = /^(?:the|its|a|an|your|my|our|both|all|each|every|these|those)\b/i
+
+/** "its hose, a grey pipe, | is pulled off": the thing named in the breaths right before; empty where none is. */
+const aheadOf = ({ tokens, text, clauses }: Reading, { from }: Clause): string => {
+  let ahead: Clause | undefined
+  for (let i = clauses.findIndex(clause => clause.from === from) - 1; i >= 0; i--) {
+    const clause = clauses[i]
+    if (clause === undefined || clause.frame !== 'fragment' || clause.marker !== undefined) break
+    if (hasNoun(tokens, clause.start, clause.to)) ahead = clause
+  }
+  const said = ahead === undefined ? '' : sayTokens(text, tokens, ahead.start, ahead.to)
+  return OPENS_NAME.test(said) && !TELLS.test(said) && said.split(' ').length < 7 ? said : ''
+}
+
 /** "the cover is lifted off", "wheels blocked"; `at` is the participle. */
 const fromParticiple = (reading: Reading, clause: Clause, at: number): string | undefined => {
   const { tokens, text } = reading
@@ -26,12 +40,17 @@ const fromParticiple = (reading: Reading, clause: Clause, at: number): string | 
     if (!(BE.test(other.word) || ['auxiliary', 'modal', 'adverb', 'negation'].includes(other.tag))) break
     be--
   }
-  const thing = sayTokens(text, tokens, clause.start, be).replace(/^\d+(?:\.\d+)+,? /, '')
+  const thing = sayTokens(text, tokens, clause.start, be).replace(/^\d+(?:\.\d+)+,? /, '') || aheadOf(reading, clause)
   const rest = likewise(sayTokens(text, tokens, at + 1, clause.to))
   if (['preposition', 'determiner'].includes(tokens[at - 1]?.tag ?? '') || OPENS_PLACE.test(thing)) return undefined
   if (!/^(?:it|they|he|she)$/i.test(thing) && TELLS.test(thing)) return undefined
   if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$/i.test(thing)) return undefined
   if (/^(?:it|they)$/i.test(thing) && tokens[be]?.word === "'s" && be + 1 === at) return undefined
+  // "The lid is held by two screws": how it is, not what is done.
+  const isState =
+    /^(?:held|driven|located|hidden|called)$/.test(token.word) && /^(?:by|from|in|of|at|behind|with)\b/.test(rest)
+  if (isState && !tokens.slice(be, at).some(({ tag, word }) => tag === 'modal' || word === 'to' || word === 'gets'))
+    return undefined
   const no = isRefused(tokens, clause.start, be, at) ? 'do not ' : ''
   const object =
     thing === '' || /^(?:he|she)$/i.test(thing)

@@ -4,31 +4,14 @@ import type { Clause } from './clause'
 import { asSentence, countWords, cutToWords, isLooseEnded, MOST_WORDS, sayTokens, withoutLooseEnd } from './clause-text'
 import type { Reading } from './feature'
 import { nameThings } from './pointing'
+import { conditionOf, KEEPS, TORN } from './wording-condition'
 import { impliedOrder, orderOf } from './wording-phrase'
 import { tellsWay } from './wording-place'
+import { secondLook } from './wording-second'
 import { actionFrom, isIdleVerb } from './wording-verb'
 
 /** What the sheet says of a step, and what only the user can answer. */
 export type Worded = { readonly text: string; readonly question?: string }
-
-const KEEPS = new Set([
-  'until',
-  'till',
-  'before',
-  'after',
-  'once',
-  'when',
-  'if',
-  'unless',
-  'while',
-  'where',
-  'as',
-  'whenever',
-])
-
-/** Two words side by side that no phrase has: something was cut out between them. */
-const TORN =
-  /\b(?:the|a|an|your|its) (?:the|a|an|your|its|with|of|from|at|by|where|when|and|or|is|are|it|them|this|these|i|you|we|she|he|they|until|before|if|was|were|to)\b|\b(?:of|with|from|into) (?:until|before|after|if|unless|and|is|was)\b|\b(?:towards?) (?:until|and|before)\b/i
 
 const OPENS_BADLY =
   /^(?:\S+ )(?:is|are|was|were|has|had|will|would|can|could|should|must|didn't|don't|doesn't|isn't|of)\b|^(?!let|give|show|help)\S+ (?:i|we|you|she|he|they)\b|^\S+ (?:it|them) (?:is|are|should|will|must|can|was|has)\b/i
@@ -45,29 +28,6 @@ const isSound = (phrase: string): boolean =>
   !OPENS_BADLY.test(phrase) &&
   !/^(?:strike|scratch) that\b/.test(phrase) &&
   !/^(?:come|go) (?:off|out|away|apart|up|down|loose|free|in|on|back|and|to)?$/.test(phrase)
-
-/** Ends on what another sentence said: "if it isn't". */
-const ELLIPTIC =
-  /^if (?:it|they|that|he|she|not|so|this|any|there|you|one|the \w+)?\s?(?:isn't|is|aren't|are|is not|doesn't|don't|does not|does|do|won't|will|hasn't|has|can't|can|is still|wasn't|was)?(?: not)?$/i
-
-const isVerbal = (tag: string): boolean =>
-  ['verb', 'third', 'past', 'auxiliary', 'modal', 'adjective', 'ing', 'particle'].includes(tag)
-
-/** "until it stops", as it is put behind an action; empty where it says nothing there. */
-const conditionOf = ({ text, tokens }: Reading, { from, to, marker }: Clause): string => {
-  if (marker === undefined || !KEEPS.has(marker)) return ''
-
-  const said = sayTokens(text, tokens, from, to).replace(/^(?:and|then|so|but)\s+/i, '')
-  if (ELLIPTIC.test(said)) return 'if necessary'
-  const isWhole =
-    /^(?:until|till|before|after)$/.test(marker) || tokens.slice(from, to).some(({ tag }) => isVerbal(tag))
-  if (!isWhole || countWords(said) < 2 || isLooseEnded(said) || TORN.test(said)) return ''
-  return /'(?:re|ve|ll|d|m)$|\b(?:as|like) i\b|^as (?:you can see|always|usual|if|though|a|they do|it does|we do|you do)\b|^if i (?:were|was|may)\b|^before (?:i forget|you ask)/i.test(
-    said,
-  )
-    ? ''
-    : said
-}
 
 /** "never a nail", "not too tight", "flat side down": how an action is meant, said right behind it. */
 const refusalOf = ({ text, tokens }: Reading, { from, to, frame }: Clause): string => {
@@ -203,24 +163,39 @@ const plain = (said: string): string =>
       '$1look $2',
     )
     .replace(/^(do not )?(?:have|get) a (?:feel|listen) (?:of|for|to)\b/, '$1feel')
-    .replace(/(?<!\b(?:to|of|by|from|at|in|on|up|off|over|under)),? (?:there|here|too|again|though)$/, '')
+    .replace(
+      /(?<!\b(?:to|of|by|from|at|in|on|up|off|over|under|and|or|not|but)),? (?:there|here|too|again|though)$/,
+      '',
+    )
 
 /**
  * Says a spoken step as a procedure writer would: base-form verb first, lead-ins and fillers gone, conditions kept behind
  * their action, at most 20 words.
  *
  * @param before the sentence before, for what "it" and "this guy" point at
+ * @param after the sentence after; with the one before it tells which way fasteners named alone go
  */
-export const wordStep = (reading: Reading, before?: Reading): Worded => {
+export const wordStep = (reading: Reading, before?: Reading, after?: Reading): Worded => {
   const kept: string[] = []
   for (const { text } of partsOf(reading))
     if (kept.length === 0 || countWords([...kept, text].join(' and ')) <= MOST_WORDS) kept.push(text)
-  if (kept.length === 0) return unnamed(reading)
-  const named = nameThings(asReader(plain(joined(kept))), reading, before)
+  if (kept.length > 0) return worded(joined(kept), reading, before)
+  const second = isOrdered(reading) ? undefined : secondLook(reading, before, after, isSound)
+  if (second === undefined) return unnamed(reading)
+  const found = worded(second.text, reading, before)
+  return second.isGuess && found.question === undefined ? { ...found, question: GUESSED } : found
+}
+
+const worded = (said: string, reading: Reading, before: Reading | undefined): Worded => {
+  const named = nameThings(asReader(plain(said)), reading, before)
   return { ...named, text: asSentence(cutToWords(named.text)) }
 }
 
+const GUESSED = 'Is this what is done? The talk names no action; the sentences around it suggest this one.'
 const QUESTION = 'What is done here? The talk names no action.'
+
+/** Whether what is said can stand as it is, or its name alone tells the action. */
+const isOrdered = (reading: Reading): boolean => !/^Do this:/.test(unnamed(reading).text)
 
 /** A step whose action nobody names. */
 const unnamed = ({ text, tokens, clauses }: Reading): Worded => {

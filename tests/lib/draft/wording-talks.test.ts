@@ -15,7 +15,12 @@ const wordAll = (form: string): readonly Row[] =>
       return sentences.flatMap((sentence, i) => {
         if (!steps.some(({ start, end }) => start < sentence.end - 0.3 && end > sentence.start + 0.3)) return []
         const before = sentences[i - 1]
-        const worded = wordStep(readSentence(sentence.text), before && readSentence(before.text))
+        const after = sentences[i + 1]
+        const worded = wordStep(
+          readSentence(sentence.text),
+          before && readSentence(before.text),
+          after && readSentence(after.text),
+        )
         return [{ said: sentence.text, text: worded.text, isAsked: worded.question !== undefined }]
       })
     })

@@ -66,6 +66,53 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Wipe the seat, but no oil is to be put there.', 'Wipe the seat and do not put the oil.'],
   ["Wash the gloves, or you've moved it to your fingers.", 'Wash the gloves.'],
   ['No grease on the faces.', 'Do not use grease on the faces.'],
+  // "again" only goes where it adds nothing
+  ['Wipe it again and again.', 'Wipe it again and again.'],
+  ['Wipe it with spirit again.', 'Wipe it with spirit.'],
+  // a phrase or a thing in front of passives, agents and moves
+  ['Before any spanner, steam must be let off.', 'Let off the steam before any spanner.'],
+  [
+    'From the rear the shroud is unclipped, together with its spring.',
+    'Unclip the shroud from the rear, together with its spring.',
+  ],
+  ['Thereafter is the first tray withdrawn from the rack.', 'Withdraw the first tray from the rack.'],
+  ['Its rubber hose, a thin grey pipe, is pulled off.', 'Pull off its rubber hose.'],
+  ['The flange ring, new, goes on the pump.', 'Put the flange ring on the pump.'],
+  ['The thrust collar has to come off.', 'Remove the thrust collar.'],
+  ['The liner lifts out with a hooked wire.', 'Lift the liner out with a hooked wire.'],
+  ['The knob pulls straight off.', 'Pull the knob straight off.'],
+  ['Rubber feet peel off with a plastic wedge.', 'Peel the rubber feet off with a plastic wedge.'],
+  ["If it's loose, one adds a shim.", "Add a shim if it's loose."],
+  ['The pegs one taps in with a mallet.', 'Tap the pegs in with a mallet.'],
+  ['The drawer I pull out fully.', 'Pull the drawer out fully.'],
+  ['To free it she turns the knob a hair with a pin.', 'Turn the knob a hair with a pin to free it.'],
+  ['You hoik it out with a bent pin.', 'Hoik it out with a bent pin.'],
+  ['Hinges, unscrew.', 'Unscrew the hinges.'],
+  ['The table gets a wipe with alcohol.', 'Give the table a wipe with alcohol.'],
+  ['Do write the number on the lid.', 'Write the number on the lid.'],
+  ['Once more with a dry cloth.', 'Repeat with a dry cloth.'],
+  ['The other side likewise.', 'Do the other side in the same way.'],
+  ['Same again for the lower one.', 'Do the same for the lower one.'],
+  // orders by names alone
+  ['A smear of wax on each.', 'Put a smear of wax on each.'],
+  ['Shavings into a sack.', 'Put the shavings into a sack.'],
+  ['Planks under the bench frame.', 'Put the planks under the bench frame.'],
+  ['Left edge first, into the groove.', 'Put the left edge first, into the groove.'],
+  ['Gloves for both of us.', 'Put on gloves.'],
+  ['Bottle brush, twice, both ends.', 'Use a bottle brush, twice, both ends.'],
+  ['The platen with a damp cloth.', 'Clean the platen with a damp cloth.'],
+  ['The dial to 40.', 'Set the dial to 40.'],
+  ['Hood, four catches, off.', 'Remove the hood, four catches.'],
+  ['Three strokes on each tooth.', 'Give three strokes on each tooth.'],
+  ['Quarter turn at a time.', 'Make a quarter turn at a time.'],
+  ['Eight newton metres, plus or minus one.', 'Tighten to eight newton metres, plus or minus one.'],
+  [
+    'Clamp bolts, torque wrench, 22 newton metres.',
+    'Tighten the clamp bolts to 22 newton metres with a torque wrench.',
+  ],
+  // running captions put several together
+  ['isolator on tag off padlock off', 'Switch on the isolator, remove the tag and remove the padlock.'],
+  ['engine off key out', 'Switch off the engine and remove the key.'],
 ]
 
 describe('[D1] a step says what is done, as an order', () => {
@@ -80,10 +127,38 @@ describe('[D1] where no action is named', () => {
     ['A photo of the pipes.', 'Take a photo of the pipes.'],
     ['Gloves.', 'Put on gloves.'],
     ['Caliper, two bolts at thirty.', 'Do this: caliper, two bolts at thirty.'],
+    // how it is, what happens, a figure taken back, a fragment
+    ['The lid is held by two screws.', 'Do this: the lid is held by two screws.'],
+    ['A child gets a shock.', 'Do this: a child gets a shock.'],
+    [
+      "Twelve newton metres, no, wait, that's the other one, nine.",
+      "Do this: twelve newton metres, no, wait, that's the other one, nine.",
+    ],
+    ['Before you open.', 'Do this: before you open.'],
+    ['Eight screws, torx twenty.', 'Do this: eight screws, torx twenty.'],
   ])('%s asks', (said, text) => {
     const worded = wordStep(readSentence(said))
     expect(worded.text).toBe(text)
     expect(worded.question).toMatch(/What is done here/)
+  })
+})
+
+describe('[D1] what the sentences around suggest', () => {
+  const word = (before: string, said: string, after: string) =>
+    wordStep(readSentence(said), readSentence(before), readSentence(after))
+
+  it('is said, and asked about', () => {
+    expect(word('Now the hood has to come off.', 'Eight screws, torx twenty.', 'Good.').text).toBe(
+      'Undo eight screws, torx twenty.',
+    )
+    expect(word('Good.', 'Eight screws, torx twenty.', 'Tighten those crosswise.')).toEqual({
+      text: 'Fit eight screws, torx twenty.',
+      question: 'Is this what is done? The talk names no action; the sentences around it suggest this one.',
+    })
+    expect(word('Paste it.', 'Ten minutes.', 'Good.').text).toBe('Wait ten minutes.')
+  })
+  it('is not said where they tell both ways', () => {
+    expect(word('Undo the old one and fit the new.', 'Eight screws, torx twenty.', 'Good.').text).toMatch(/^Do this/)
   })
 })
 
