@@ -37,7 +37,7 @@ const isJoined = (text: string): boolean =>
         ({ words, head }) =>
           words.some(
             word =>
-              JOINT.test(word) && (word !== 'bowl' || BOWL.test(text)) && (word !== 'filter' || FILTER.test(text)),
+              JOINT.test(word) && (word !== 'bowl' || BOWL.test(text)) && (head !== 'filter' || FILTER.test(text)),
           ) &&
           !NO_JOINT.test(head) &&
           (!FASTENERS.has(head) || JOINT.test(head) || words.includes('drain') || words.includes('union')),
