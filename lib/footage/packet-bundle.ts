@@ -44,6 +44,7 @@ export const packetBundle = (header?: HeaderFor) => {
  * WebCodecs registration of AAC doesn't promise it. Tried out on a decoder of its own.
  *
  * @param config without description, as a stream says itself what it is
+ * @param packets some of the first; one alone tells nothing
  */
 export const takesSeveral = async (
   config: AudioDecoderConfig,
@@ -53,15 +54,15 @@ export const takesSeveral = async (
   const bundle = packetBundle(header)
   for (const packet of packets) bundle.add(packet)
   const chunk = bundle.take()
-  if (chunk === undefined) return false
-  let [frames, isSound] = [0, true]
+  if (chunk === undefined || packets.length < 2) return false
+  let [frames, isDecoded] = [0, true]
   const decoder = new AudioDecoder({
     output: data => {
       frames++
       data.close()
     },
     error: () => {
-      isSound = false
+      isDecoded = false
     },
   })
   try {
@@ -73,5 +74,5 @@ export const takesSeveral = async (
   } finally {
     if (decoder.state !== 'closed') decoder.close()
   }
-  return isSound && frames === packets.length
+  return isDecoded && frames === packets.length
 }

@@ -2,6 +2,9 @@ import { EncodedPacketSink, type InputAudioTrack } from 'mediabunny'
 import { type Packet, readPackets } from './packet-reader'
 import { soundPlaces } from './sound-places'
 
+/** Packets a lot, where they come one by one. */
+const LOT = 32
+
 /**
  * Encoded packets of a sound track in order, from the one before a moment on, as AAC overlaps.
  *
@@ -25,5 +28,12 @@ export async function* soundPackets(
   }
   const first = (from > 0 ? await sink.getPacket(from - 0.1) : null) ?? (await sink.getFirstPacket())
   if (first === null) return
-  for await (const { timestamp: time, data } of sink.packets(first)) yield [{ time, data }]
+  let lot: Packet[] = []
+  for await (const { timestamp: time, data } of sink.packets(first)) {
+    lot.push({ time, data })
+    if (lot.length < LOT) continue
+    yield lot
+    lot = []
+  }
+  if (lot.length > 0) yield lot
 }

@@ -21,6 +21,8 @@ const ROUNDING = 0.005
 const collector = () => {
   const ready: SoundPiece[] = []
   let pool: Float32Array[][] = []
+  // When what comes next plays, seconds.
+  let next = Number.NEGATIVE_INFINITY
   let open: { start: number; rate: number; filled: number; channels: Float32Array[] } | undefined
   const close = () => {
     if (open === undefined || open.filled === 0) return
@@ -33,15 +35,18 @@ const collector = () => {
     close,
     /** Takes back a piece that was worked on. */
     free: ({ channels }: SoundPiece) => void pool.push(channels.map(samples => new Float32Array(samples.buffer))),
-    /** @param start when it plays, seconds */
-    push: (data: AudioData, start: number): void => {
+    /** @param time when it plays, seconds; containers round it, so that where there is no gap the samples count */
+    push: (data: AudioData, time: number): void => {
       const { numberOfFrames: frames, numberOfChannels: count, sampleRate: rate } = data
+      const isOnTime = Math.abs(next - time) < ROUNDING
+      const start = isOnTime ? next : time
+      next = start + frames / rate
       const isNext =
         open !== undefined &&
         open.rate === rate &&
         open.channels.length === count &&
         open.filled + frames <= (open.channels[0]?.length ?? 0) &&
-        Math.abs(open.start + open.filled / rate - start) < ROUNDING
+        isOnTime
       if (!isNext) close()
       if (open === undefined) {
         const length = Math.max(frames, Math.round(PIECE * rate))

@@ -11,6 +11,7 @@ beforeAll(async () => {
   const { path } = folder
   await makeTalk(path)
   await ffmpeg('-stream_loop', '8', '-i', path('talk.wav'), '-ac', '2', '-ar', '44100', '-c:a', 'aac', path('long.m4a'))
+  await ffmpeg('-i', path('long.m4a'), '-c', 'copy', path('long.mkv'))
   await ffmpeg('-i', path('long.m4a'), '-c:a', 'libmp3lame', path('long.mp3'))
   await ffmpeg('-i', path('long.m4a'), '-c:a', 'libopus', path('long.webm'))
   await ffmpeg('-i', path('end.mp4'), '-an', '-c', 'copy', path('silent.mp4'))
@@ -43,7 +44,7 @@ type Heard = {
   reports: number[]
 }
 
-test.each(['long.m4a', 'long.mp3', 'long.webm', 'talk.wav'])(
+test.each(['long.m4a', 'long.mkv', 'long.mp3', 'long.webm', 'talk.wav'])(
   '[F5] peaks of %s are those of its samples, one by one',
   async name => {
     const heard = await page.on<Heard>(
