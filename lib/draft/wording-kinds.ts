@@ -1,7 +1,7 @@
 import { singular } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import { TOOL_HEADS } from '@/lib/trade/tools'
-import type { Stretch } from './wording-late'
+import type { Stretch } from './wording-stretch'
 
 const TOOLS = new Set(TOOL_HEADS)
 
@@ -23,7 +23,7 @@ export const PIECES = /^(?:(?:a|an|one|two|little|small|wee) )*(?:bits?|pieces?|
 export const STROKES =
   /^((?:a|an|one|two|three|four|five|six|ten|twenty|thirty|another|couple of|few|good|quick|light|gentle|sharp|last|final|full|more|\d+) )+(turns?|strokes?|taps?|wipes?|rinse|pass(?:es)?|knocks?|clout|rub|flush|wiggle|twists?|tugs?|blasts?|squeeze|shake|polish|whack|sweep)(?= |,|$)(?! of (?:oil|grease|the|a)\b)/i
 export const TIME =
-  /^(?:(?:about|at least|another|just|say|only|a|for|good) )*(?:(?:[\d.]+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|half|quarter of|couple of|few|to|or|an|and|a)[ -])+(?:seconds?|minutes?|hours?|days?)(?: at least| or so| minimum)?$/i
+  /^(?:(?:about|at least|another|just|say|only|a|for|good) )*(?:(?:[\d.]+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|half|quarter of|couple of|few|to|or|an|and|a)[ -])+(?:seconds?|minutes?|hours?|days?)(?: at least| or so| or more| minimum)?(?=$|,| (?:at|in|on|with|per|under)\b)/i
 export const FRESH = /^(?:a |the |your |two |three |four )?(?:new|fresh|brand-new)\b/i
 export const BEARS = /^(?:of|at|by|for|from|near|per|about|without|within|than|until)$/
 export const PUTS =

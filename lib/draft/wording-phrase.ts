@@ -140,6 +140,11 @@ const FRESH = /^(?:a |the )?(?:new|fresh|brand-new)\b/i
 export const orderOf = (reading: Reading, clause: Clause): string | undefined => {
   const { tokens, text } = reading
   const verb = clause.verb === undefined ? undefined : tokens[clause.verb]
+  // "Back the nut off": a particle by its tag.
+  const [opener, object, then] = tokens.slice(clause.start, clause.to)
+  const isTold = /^(?:past|third|verb|auxiliary)$/.test(then?.tag ?? 'verb')
+  if (opener?.word === 'back' && DIRECT.test(object?.word ?? '') && !isTold)
+    return orderFrom(reading, clause.start, clause.to)
   if (tokens[clause.start]?.word === 'have' && tokens[clause.start + 1]?.word === 'a')
     return fromHaving(reading, clause)
   if (clause.frame === 'order' || clause.frame === 'you' || clause.frame === 'i' || clause.frame === 'we')

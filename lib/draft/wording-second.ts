@@ -5,9 +5,10 @@ import { countWords, MOST_WORDS, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { conditionOf, KEEPS } from './wording-condition'
 import { isVerbless } from './wording-kinds'
-import { lateOrder, type Stretch } from './wording-late'
-import { namedOrder } from './wording-named'
+import { lateOrder } from './wording-late'
+import { fromTorqueTold, fromWornTold, givenOrder, namedOrder } from './wording-named'
 import { withArticle, yours } from './wording-place'
+import type { Stretch } from './wording-stretch'
 
 /** What a second look at a sentence finds where no clause gave an order. */
 export type Second = { readonly text: string; readonly isGuess: boolean }
@@ -228,7 +229,14 @@ export const secondLook = (
       } else if (CAUSES.has(word) || !isVerbless(tokens, stretch) || stretch.to - (runs[0]?.from ?? 0) > LONGEST) break
       else runs.push(stretch)
     }
-    const named = runs.length === 0 ? undefined : namedOrder(reading, runs, around)
+    const named =
+      runs.length === 0
+        ? (fromTorqueTold(reading) ?? fromWornTold(reading))
+        : (namedOrder(reading, runs, around) ??
+          fromTorqueTold(reading) ??
+          fromWornTold(reading) ??
+          // "Cap, a bit of grease round the rim": the thing first, then what is put there.
+          (runs.length > 1 ? givenOrder(reading, runs.slice(1), around) : undefined))
     if (named === undefined || !isSound(named.text)) return undefined
     isGuess = named.isGuess
     kept.push(condition === '' ? named.text : `${named.text} ${condition}`)

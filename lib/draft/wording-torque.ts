@@ -2,7 +2,7 @@ import { withA } from './wording-kinds'
 import { withArticle, yours } from './wording-place'
 
 const TORQUE =
-  /((?:(?:about|to|at|between|no more than|not over|at most) )*(?:(?:\d[\d.,/-]*|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:-\w+)?|hundred|a hundred|point|and|to|or|half|a half|quarter)\s)+(?:newton[ -]?(?:metres?|meters?|centimetres?)|foot[ -]?pounds?|inch[ -]?pounds?|pound[ -]?feet|n\.?m\.?)(?:,? (?:plus (?:or |and )?minus|either way|give or take)(?: (?:[\d.]+|one|two|three|four|five|half|a half|a|ten))+(?: percent)?)?)/i
+  /((?:(?:about|to|at|between|no more than|not over|at most) )*(?:(?:\d[\d.,/-]*|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:-\w+)?|hundred|a hundred|point|and|to|or|plus|minus|half|a half|quarter)\s)+(?:newton[ -]?(?:metres?|meters?|centimetres?)|foot[ -]?pounds?|inch[ -]?pounds?|pound[ -]?feet|n\.?m\.?)(?:,? (?:plus (?:or |and )?minus|either way|give or take)(?: (?:[\d.]+|one|two|three|four|five|half|a half|a|ten))+(?: percent)?)?)/i
 
 /** "twenty-five newton metres", "anchors, torque wrench, ninety newton metres". */
 export const fromTorque = (said: string, whole: string): string | undefined => {
@@ -10,7 +10,7 @@ export const fromTorque = (said: string, whole: string): string | undefined => {
   // A figure taken back is for the user to settle.
   if (
     found === null ||
-    /\b(?:no(?! more)|nah|sorry|wait|other|old|was|had|hang on|hold on|wrong|lie|aren't|isn't|instead|last time)\b/i.test(
+    /\b(?:no(?! more)|nah|sorry|wait|other|another|apologi[sz]e|mistake|old|was|had|hang on|hold on|wrong|lie|aren't|isn't|instead|last time)\b/i.test(
       whole,
     )
   )
@@ -49,8 +49,38 @@ export const fromTorque = (said: string, whole: string): string | undefined => {
     /\bplus(?: or|\/| and)? minus [\w.-]+(?: (?:point \w+|one|two|three|four|five|six|seven|eight|nine))?|\bup to [\d.]+\b/i.exec(
       whole,
     )?.[0]
-  const give = spread === undefined || /plus|up to/i.test(limit) ? '' : `, ${spread}`
+  const isGiven = spread === undefined || /plus|up to/i.test(limit)
+  const isSame = /^up to/i.test(spread ?? '') && limit.includes(spread?.split(' ').at(-1) ?? '')
+  const give = isGiven || isSame ? '' : `, ${spread}`
   const tail = /^,? ?(?:on|for|each|all|in|with|crosswise|crossways)\b/i.test(behind) ? behind : ''
   const more = how.length === 0 ? '' : `, ${how.join(', ')}`
   return `tighten${thing} to ${limit}${/plus/i.test(tail) ? '' : give}${tool === undefined ? '' : ` with ${withA(tool, tool)}`}${tail}${more}`
+}
+
+const TOLD = /\b(?:i|we|you|he|she|they|it|there|that)\b|\b(?:and|but|so|which|because|if|when)\b/i
+
+const NO_NAME = /^(?:this|these|those|each|every|so|then|now|no|not|big)\b|\b(?:with|each|are|tried|drawn)\b/i
+
+/** Like `fromTorque`, where a verb tells the limit: "the cap is thirty newton metres", "bolts at ninety foot-pounds". */
+export const torqueTold = (said: string, whole: string): string | undefined => {
+  const found = TORQUE.exec(said)
+  if (found === null || TORQUE.test(said.slice(found.index + found[0].length))) return undefined
+  const ahead = said
+    .slice(0, found.index)
+    .replace(/,? (?:goes|go|done up|torqued?|set|tightened|is|are|'s|be|to|at|up)+$/gi, '')
+  const thing = (ahead.split(/, | and | then /).at(-1) ?? '')
+    .replace(
+      /\b(?:is|are|'s|goes|go|done up|(?:the )?(?:final )?torque(?:'s)?(?! (?:wrench|driver|screwdriver|key))|at|to|set|up|i reckon|i think|call it)\b/gi,
+      ' ',
+    )
+    .replace(/\s+/g, ' ')
+    .trim()
+  const isName =
+    thing !== '' &&
+    !TOLD.test(thing) &&
+    thing.split(' ').length < 5 &&
+    !NO_NAME.test(thing) &&
+    !/\d/.test(thing) &&
+    !/['’]/.test(thing)
+  return fromTorque(`${isName ? `${thing}, ` : ''}${said.slice(found.index).trim()}`, whole)
 }
