@@ -4,7 +4,7 @@ import type { Hazard } from '@/lib/trade/hazard'
 import { MACHINE_HAZARDS, type MachineHazards } from '@/lib/trade/hazards-machine'
 import { cautionParts, harmsPeople } from './caution-parts'
 import { inSteps } from './chunks'
-import { contextHazards, HAZARDS, hasContext, hazardsIn, hintsIn, knownIn } from './hazard-signs'
+import { contextHazards, HAZARDS, hazardsIn, hintsIn, knownIn, rowsOn } from './hazard-signs'
 import { listedThing } from './listed'
 import { onceFor, onceForLast, onceForText } from './memo'
 import { stemIndex } from './stem-index'
@@ -125,9 +125,11 @@ const signsIn = inSteps(step => {
   const listed = [...tools, ...materials]
     .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
     .filter(own => own.plain.length + own.hinted.length > 0)
-  const inContext = texts.filter(hasContext)
+  const inContext = texts.flatMap(contextHazards)
   const isSilent = !isCut && !isPowered && plain.length + hinted.length + listed.length + inContext.length === 0
-  return isSilent ? [] : [{ step, isCut, isPowered, plain, hinted, listed, inContext }]
+  return isSilent
+    ? []
+    : [{ step, isCut, isPowered, isUnplugging: UNPLUGS.test(mark.text), plain, hinted, listed, inContext }]
 })
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
@@ -153,12 +155,12 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     if (seen[key] === undefined || step.number < seen[key].number) seen[key] = step
     if (step.number > seen.last.number) seen.last = step
   }
+  const here = rowsOn(machine)
   const end = sheet.steps.at(-1)
   let isOff = false
   let isPulled = false
-  for (const { step, isCut, isPowered, plain, hinted, listed, inContext } of signsIn(sheet)) {
+  for (const { step, isCut, isPowered, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
     isOff = isCut || (isOff && !isPowered)
-    const isUnplugging = UNPLUGS.test(step.mark.text)
     isPulled = isUnplugging || (isPulled && !isPowered)
     for (const hazard of plain) {
       const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
@@ -167,8 +169,8 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     for (const hazard of hinted)
       if (hazard.hintsIn?.test(machine) !== false && !(hazard.id === 'electric-shock' && isUnplugging))
         note(hazard, step, 'hinted', isCut)
-    for (const { hazard, isHint } of inContext.flatMap(text => contextHazards(text, machine))) {
-      if (!isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue
+    for (const { row, hazard, isHint } of inContext) {
+      if (!here.has(row) || !isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue
       const weight = weightOf(hazard, isCut, isOff)
       const isMade = isCut || (hazard.id === 'electric-shock' && isPulled)
       if (weight !== undefined) note(hazard, step, isHint ? 'hinted' : weight, isMade)

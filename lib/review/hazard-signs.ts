@@ -135,28 +135,22 @@ const rowsFor = onceForText((text: string): readonly HazardContext[] => {
   return HAZARD_CONTEXTS.filter(({ signals, not }) => signals.test(forms) && not?.test(text) !== true)
 })
 
-const rowsOn = onceForText(
+/** A hazard that a text signals only on certain machines. */
+export type InContext = { readonly row: HazardContext; readonly hazard: Hazard; readonly isHint: boolean }
+
+/** @returns what a text may signal, each for its machine; computed once a text. */
+export const contextHazards = onceForText((text: string): readonly InContext[] =>
+  rowsFor(text).flatMap(row => {
+    const hazard = BY_ID.get(row.hazard)
+    return hazard === undefined ? [] : [{ row, hazard, isHint: row.isHint === true }]
+  }),
+)
+
+/** @returns the rows of the table that hold on a machine, as title and equipment name it. */
+export const rowsOn = onceForText(
   (machine: string): ReadonlySet<HazardContext> =>
     new Set(HAZARD_CONTEXTS.filter(row => row.machine.test(machine) && row.notMachine?.test(machine) !== true)),
 )
-
-/** A hazard that a text signals only on certain machines. */
-export type InContext = { readonly hazard: Hazard; readonly isHint: boolean }
-
-/** @returns what a text signals on a machine, as title and equipment name it. */
-export const contextHazards = (text: string, machine: string): readonly InContext[] => {
-  const rows = rowsFor(text)
-  if (rows.length === 0) return NONE
-  const here = rowsOn(machine)
-  return rows.flatMap(row => {
-    const hazard = here.has(row) ? BY_ID.get(row.hazard) : undefined
-    return hazard === undefined ? [] : [{ hazard, isHint: row.isHint === true }]
-  })
-}
-const NONE: readonly InContext[] = []
-
-/** @returns whether a text may signal a hazard on some machine. */
-export const hasContext = (text: string): boolean => rowsFor(text).length > 0
 
 /** @returns those it hints at. */
 export const hintsIn = onceForText((text: string): readonly Hazard[] =>

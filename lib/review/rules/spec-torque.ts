@@ -9,6 +9,7 @@ import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import type { Thing } from '../thing'
 import { stemSet } from '../words'
 
 const fastenersIn = onceForText(readFasteners)
@@ -50,29 +51,23 @@ const THREADS: Readonly<Record<string, string>> = {
 const FLATS =
   /\b(\d{1,2})[ -]?mm (?:[a-z-]+ ){0,3}?(?:spanners?|wrench(?:es)?|sockets?|nuts?|bolts?|hex(?:agon)? heads?)\b/i
 
-const headsIn = onceForText((text: string): readonly string[] =>
-  actionsOf(text)
-    .flatMap(({ things }) => things.map(({ head }) => head))
-    .filter(head => TURNED.has(head)),
+const turnedIn = onceForText((text: string): readonly Thing[] =>
+  actionsOf(text).flatMap(({ things }) => things.filter(({ head }) => TURNED.has(head))),
 )
 const TURNED = new Set('nut bolt union screw fitting plug banjo'.split(' '))
 
 /** Threads whose hexagon a step fits a spanner on. */
 const flatsIn = inSteps(step => {
   const width = [step.mark.text, ...step.tools.map(({ text }) => text)].flatMap(text => FLATS.exec(text)?.[1] ?? [])[0]
-  return width === undefined || headsIn(step.mark.text).length === 0 ? [] : [{ step, width }]
+  const things = width === undefined ? [] : turnedIn(step.mark.text)
+  return width === undefined || things.length === 0 ? [] : [{ things, width }]
 })
 
 /** The thread that the spanner tells, used on a fastener of the same name anywhere in the procedure. */
 const byFlats = (spec: Mark, sheet: Subject['sheet']) => {
   const stems = stemSet(spec.text)
-  const row = flatsIn(sheet).find(({ step }) =>
-    actionsOf(step.mark.text).some(({ things }) =>
-      things.some(
-        ({ head, rest }) =>
-          TURNED.has(head) && stems.has(head) && (rest.length === 0 || rest.some(word => stems.has(word))),
-      ),
-    ),
+  const row = flatsIn(sheet).find(({ things }) =>
+    things.some(({ head, rest }) => stems.has(head) && (rest.length === 0 || rest.some(word => stems.has(word)))),
   )
   const thread = row === undefined ? undefined : THREADS[row.width]
   return thread === undefined ? undefined : fastenersIn(thread)[0]

@@ -37,21 +37,29 @@ const doubt = (spec: Mark, tools: readonly Measuring[]): string | undefined => {
   return (checks.find(({ isCovered }) => isCovered) ?? checks[0])?.text
 }
 
-/** Whether a tool without a range may measure a spec: an instrument of its kind, fine enough. */
-const mayMeasure = (spec: Mark, { kind, text, capability }: Mark): boolean => {
-  if (kind !== 'tool' || capability !== undefined || TORQUE_TOOL.test(text)) return false
-  const instrument = instrumentIn(text)
+/** Whether a tool without a range, by its name, may measure a spec: an instrument of its kind, fine enough. */
+const mayMeasure = (spec: Mark, name: string): boolean => {
+  const instrument = instrumentIn(name)
   const dimension = dimensionOf(spec.quantity?.unit ?? '')
   return (
     instrument !== undefined &&
     (instrument.kinds.length === 0 || dimension === undefined || instrument.kinds.includes(dimension)) &&
-    !isTooCoarse(spec, text)
+    !isTooCoarse(spec, name)
   )
 }
 
-/** A torque tool listed with the spec's own step, its range not told. */
-const isOwnTorqueTool = (spec: Mark, { kind, text, capability, step }: Mark): boolean =>
-  kind === 'tool' && capability === undefined && TORQUE_TOOL.test(text) && step === spec.step
+/** Tools whose range nobody told: instruments by name, torque tools by the step they are listed with. */
+const rangeless = (marks: readonly Mark[], measuring: readonly Measuring[]) => {
+  const known = new Set(measuring.map(({ text }) => text.toLowerCase()))
+  const names = new Set<string>()
+  const torqueSteps = new Set<string | undefined>()
+  for (const { kind, text, capability, step } of marks) {
+    if (kind !== 'tool' || capability !== undefined) continue
+    if (!TORQUE_TOOL.test(text)) names.add(text)
+    else if (!known.has(text.toLowerCase())) torqueSteps.add(step)
+  }
+  return { names: [...names], torqueSteps }
+}
 
 const check = ({ project }: Subject): readonly Found[] => {
   const specs = project.marks.filter(
@@ -59,14 +67,12 @@ const check = ({ project }: Subject): readonly Found[] => {
   )
   if (specs.length === 0) return []
   const tools = project.marks.filter(isMeasuring)
-  const measured = specs.flatMap((spec): Found[] => {
+  const { names, torqueSteps } = rangeless(project.marks, tools)
+  const measured = (tools.length === 0 ? [] : specs).flatMap((spec): Found[] => {
     const isOpen =
       dimensionOf(spec.quantity?.unit ?? '') === 'torque'
-        ? project.marks.some(
-            mark =>
-              isOwnTorqueTool(spec, mark) && !tools.some(({ text }) => text.toLowerCase() === mark.text.toLowerCase()),
-          )
-        : project.marks.some(mark => mayMeasure(spec, mark))
+        ? torqueSteps.has(spec.step)
+        : names.some(name => mayMeasure(spec, name))
     const text = isOpen ? undefined : doubt(spec, tools)
     return text === undefined
       ? []
