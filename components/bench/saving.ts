@@ -23,13 +23,15 @@ export const saveFile = async (name: string, content: BlobPart, type: string): P
   return true
 }
 
-/** @returns the file the user chose for it; undefined where the browser has no save dialog, false when the user turned away */
+/** @returns the file the user chose for it; undefined where the browser shows no save dialog, false when the user turned away */
 const chosenFor = async (name: string): Promise<FileSystemFileHandle | undefined | false> => {
   if (typeof window.showSaveFilePicker !== 'function' || navigator.webdriver === true) return undefined
   try {
     return await window.showSaveFilePicker({ suggestedName: name })
   } catch (error) {
     if (error instanceof DOMException && error.name === 'AbortError') return false
+    // Making it took so long that the browser no longer takes it for the user's wish: a download needs none.
+    if (error instanceof DOMException && error.name === 'SecurityError') return undefined
     throw error
   }
 }
