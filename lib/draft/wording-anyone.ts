@@ -15,6 +15,8 @@ export const fromAnyone = (reading: Reading, stretch: Stretch): string | undefin
   const { tokens } = reading
   const at = tokens.findIndex(({ word }, i) => i >= stretch.from && i < stretch.to - 1 && ACTORS.test(word))
   if (at < 0) return undefined
+  if (tokens.slice(stretch.from, at).some(({ tag }) => tag === 'third') || /\bneither\b/.test(reading.text))
+    return undefined
   let verb = at + 1
   while (
     verb < stretch.to &&
@@ -69,7 +71,7 @@ export const fromAnyone = (reading: Reading, stretch: Stretch): string | undefin
 const TELLERS = /^(?:i|we|you)$/
 
 const LEADS =
-  /^(?:just|always|then|now|also|usually|only|simply|have|got|to|need|want|gonna|going|must|should|can|will|'ll|'re|'m|do|did|'d|would|carefully|first|go|ahead|like|really|gently|never|do)$/
+  /^(?:just|always|then|now|also|usually|only|simply|have|got|to|need|want|gonna|going|must|should|will|'ll|'re|'m|do|did|'d|carefully|first|go|ahead|like|really|gently|never|do)$/
 
 /** "the mould I open", "you fish it with a hook", "before anything I take a photograph": no table has the verb, or a thing stands in front. */
 export const fromTold = (reading: Reading, { from, to }: Stretch, ahead: string): string | undefined => {
@@ -91,9 +93,12 @@ export const fromTold = (reading: Reading, { from, to }: Stretch, ahead: string)
     next !== undefined &&
     (DIRECT.test(next.word) || /^(?:up|down|off|out)$/.test(next.word))
   if (!isKnown && !isUnknown) return undefined
+  // "You'd strip it": what would happen.
+  if (as?.form === 'base' && tokens.slice(at, verb).some(({ word }) => word === "'d")) return undefined
   const base = as?.base ?? token.word
   const rest = sayTokens(text, tokens, verb + 1, to)
   if (rest === '' && at === from && ahead === '') return undefined
+  if (/^(?:keep|have|hold|leave) (?:it|them)$/.test(`${base} ${rest}`)) return undefined
   if (tokens.slice(verb + 1, to).some(({ tag }) => tag === 'third' || tag === 'modal' || tag === 'auxiliary'))
     return undefined
   if (as === undefined && /(?:pt|ought|aught|ed)$/.test(base)) return undefined

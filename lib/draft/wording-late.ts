@@ -5,17 +5,7 @@ import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { fromAnyone, fromDoing, fromTold } from './wording-anyone'
 import { fromMoving, fromStaying } from './wording-moving'
-import {
-  CHAIN,
-  isAct,
-  isTelling,
-  ON_TELLING,
-  objectOf,
-  placed,
-  type Stretch,
-  subjectAt,
-  TAKEN_BACK,
-} from './wording-stretch'
+import { CHAIN, isAct, isTelling, ON_TELLING, objectOf, placed, type Stretch, subjectAt } from './wording-stretch'
 import { baseOf, likewise } from './wording-verb'
 
 const BE = /^(?:be|is|are|was|were|been|'s|'re|gets?|got|getting)$/
@@ -148,13 +138,11 @@ const fromAgain = (said: string): string | undefined => {
  * @param ahead the thing named just before, where the stretch leaves it out
  */
 export const lateOrder = (reading: Reading, stretch: Stretch, ahead: string): string | undefined =>
-  TAKEN_BACK.test(reading.text)
-    ? undefined
-    : (fromAgain(sayTokens(reading.text, reading.tokens, stretch.from, stretch.to)) ??
-      fromAnyone(reading, stretch) ??
-      fromTold(reading, stretch, ahead) ??
-      fromDoing(reading, stretch) ??
-      fromDone(reading, stretch, ahead) ??
-      fromMoving(reading, stretch, ahead) ??
-      fromStaying(reading, stretch) ??
-      fromGetting(reading, stretch))
+  fromAgain(sayTokens(reading.text, reading.tokens, stretch.from, stretch.to)) ??
+  fromAnyone(reading, stretch) ??
+  fromTold(reading, stretch, ahead) ??
+  fromDoing(reading, stretch) ??
+  fromDone(reading, stretch, ahead) ??
+  fromMoving(reading, stretch, ahead) ??
+  fromStaying(reading, stretch) ??
+  fromGetting(reading, stretch)

@@ -180,8 +180,11 @@ export const wordStep = (reading: Reading, before?: Reading, after?: Reading): W
   for (const { text } of partsOf(reading))
     if (kept.length === 0 || countWords([...kept, text].join(' and ')) <= MOST_WORDS) kept.push(text)
   if (kept.length > 0) return worded(joined(kept), reading, before)
-  const second = isOrdered(reading) ? undefined : secondLook(reading, before, after, isSound)
-  if (second === undefined) return unnamed(reading)
+  const asked = unnamed(reading)
+  // Said as it is, or its name alone tells the action.
+  if (!asked.text.startsWith('Do this:')) return asked
+  const second = secondLook(reading, before, after, isSound)
+  if (second === undefined) return asked
   const found = worded(second.text, reading, before)
   return second.isGuess && found.question === undefined ? { ...found, question: GUESSED } : found
 }
@@ -193,9 +196,6 @@ const worded = (said: string, reading: Reading, before: Reading | undefined): Wo
 
 const GUESSED = 'Is this what is done? The talk names no action; the sentences around it suggest this one.'
 const QUESTION = 'What is done here? The talk names no action.'
-
-/** Whether what is said can stand as it is, or its name alone tells the action. */
-const isOrdered = (reading: Reading): boolean => !/^Do this:/.test(unnamed(reading).text)
 
 /** A step whose action nobody names. */
 const unnamed = ({ text, tokens, clauses }: Reading): Worded => {
