@@ -48,15 +48,17 @@ const isCovering = ({ mark }: SheetStep): boolean => {
   return things.length > 0 && things.every(({ head }) => COVERS.test(head))
 }
 
-const ON: ReadonlySet<Act> = new Set<Act>(['on'])
 const isOn = ({ mark }: SheetStep): boolean =>
   !LATER.test(mark.text) &&
   !isDisposing(mark.text) &&
   actionsOf(mark.text).some(
-    ({ acts, things }) =>
-      [...acts].some(act => ON.has(act)) &&
-      things.some(thing => isCut(thing) || thing.head === 'key' || thing.head === 'button'),
+    ({ acts, things, verb, particle }) =>
+      acts.has('on') &&
+      (things.some(thing => isCut(thing) || thing.head === 'key' || thing.head === 'button') ||
+        (PLUGS.has(verb) && particle !== undefined && !things.some(({ head }) => FLOWING.test(head)))),
   )
+const PLUGS = new Set('plug switch power flip throw flick'.split(' '))
+const FLOWING = /^(?:water|gas|tap|valve|cock|supply|sensor|connector|lead|cable|wire|hose)$/
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   if (!sheet.steps.some(({ mark }) => actionsOf(mark.text).some(({ acts }) => [...acts].some(act => TAKES.has(act)))))
