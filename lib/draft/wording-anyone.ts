@@ -98,6 +98,7 @@ export const fromTold = (reading: Reading, { from, to }: Stretch, ahead: string)
   const base = as?.base ?? token.word
   const rest = sayTokens(text, tokens, verb + 1, to)
   if (rest === '' && at === from && ahead === '') return undefined
+  if (/\b(?:already|ago|years|yesterday)\b/i.test(rest)) return undefined
   if (/^(?:keep|have|hold|leave) (?:it|them)$/.test(`${base} ${rest}`)) return undefined
   if (tokens.slice(verb + 1, to).some(({ tag }) => tag === 'third' || tag === 'modal' || tag === 'auxiliary'))
     return undefined
@@ -114,7 +115,7 @@ export const fromTold = (reading: Reading, { from, to }: Stretch, ahead: string)
       ? undefined
       : `${base} ${thing} ${rest}`.trim()
   }
-  if (tokens.slice(from, at).some(({ tag }) => tag === 'question')) return undefined
+  if (tokens.slice(from, at).some(({ tag, word }) => tag === 'question' || /ever$/.test(word))) return undefined
   const front = sayTokens(text, tokens, from, at)
   const opener = tokens[from]
   if (/^(?:preposition|particle|to|condition)$/.test(opener?.tag ?? '')) {

@@ -88,7 +88,8 @@ export const fromMeans: Rule = scene => {
   const { reading, first, head, noun, rest, at, word } = scene
   const { tokens, text } = reading
   if (!isNamed(reading, first.from, at)) return undefined
-  if (word === 'to' && tokens[at + 1]?.tag === 'number') return sure(`set ${withArticle(yours(head))}${rest}`)
+  if (word === 'to' && tokens[at + 1]?.tag === 'number' && head.split(' ').length < 6)
+    return sure(`set ${withArticle(yours(head))}${rest}`)
   if (word !== 'with' || kind.FASTENERS.test(noun) || /^an? /i.test(head)) return undefined
   if (/ or /.test(head)) return undefined
   const means = sayTokens(text, tokens, at + 1, first.to)
@@ -110,6 +111,6 @@ export const fromFresh: Rule = ({ head, rest }) =>
 export const fromFasteners: Rule = ({ noun, head, rest, all, around, holdsFasteners }) => {
   const isFastener = kind.FASTENERS.test(noun)
   const way = isFastener || holdsFasteners ? kind.direction([all, ...around]) : undefined
-  if (way === undefined) return undefined
+  if (way === undefined || / or (?:the|it|you) /i.test(all)) return undefined
   return guess(`${way === 'on' ? 'fit' : isFastener ? 'undo' : 'remove'} ${withArticle(yours(head))}${rest}`)
 }

@@ -119,7 +119,10 @@ const fromAgain = (said: string): string | undefined => {
   if (/^(?:once more|again|the same again|the same)$/i.test(said)) return undefined
   if (AGAIN.test(said)) return `repeat ${said.replace(AGAIN, '')}`
   if (SAME_AS.test(said)) {
-    const on = said.replace(SAME_AS, '').replace(/^again /i, '')
+    const on = said
+      .replace(SAME_AS, '')
+      .replace(/^again /i, '')
+      .replace(/ which .*$/i, '')
     return /^(?:with|on|at|for|in|to|underneath)\b/i.test(on)
       ? `do the same ${on}`
       : /^the\b/i.test(on)

@@ -10,7 +10,7 @@ import { torqueTold } from './wording-torque'
 
 /** Behind this rule the first word names a thing. */
 const opensPlace = ({ reading, first }: Scene): boolean =>
-  /^(?:preposition|particle|to)$/.test(reading.tokens[first.from]?.tag ?? '')
+  /^(?:preposition|particle|to|condition)$/.test(reading.tokens[first.from]?.tag ?? '')
 
 const BEFORE_THINGS: readonly Rule[] = [
   given.fromStaying,

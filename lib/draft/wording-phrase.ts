@@ -38,8 +38,11 @@ const isRunTogether = (tokens: readonly Token[], at: number, to: number): boolea
   return tokens
     .slice(at + 2, Math.min(to, at + 4))
     .some(
-      ({ tag, word, isAfterPause }) =>
-        tag === 'particle' && /^(?:off|out|on|in|shut|open|up|down|away|back)$/.test(word) && !isAfterPause,
+      ({ tag, word, isAfterPause }, i) =>
+        tokens[at + 1 + i]?.tag !== 'ing' &&
+        tag === 'particle' &&
+        /^(?:off|out|on|in|shut|open|up|down|away|back)$/.test(word) &&
+        !isAfterPause,
     )
 }
 
@@ -58,7 +61,7 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   const thing = sayTokens(text, tokens, clause.start, at).replace(/,? (?:goes|go|comes|gets|is|are)$/, '')
   if (thing === '' || TELLS.test(thing) || OPENS_PLACE.test(thing) || !hasNoun(tokens, clause.start, at))
     return undefined
-  if (isRunTogether(tokens, at, clause.to)) {
+  if (at - clause.start < 5 && isRunTogether(tokens, at, clause.to)) {
     const more = fromPlace(reading, { ...clause, from: at + 1, start: at + 1 })
     const order = orderOfPlace(thing, tokens[at]?.word ?? '')
     return more === undefined ? order : `${order}${/ and /.test(more) ? ',' : ' and'} ${more}`
@@ -69,7 +72,7 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   const isRefused = lead !== undefined && /^(?:no|not|never)$/.test(lead.word) && !first.isAfterPause
   const refused = /^(?:no|not|never)\s+(.+)$/i.exec(thing)?.[1] ?? (isRefused ? thing : undefined)
   if (refused !== undefined) return `do not use ${refused} ${where}`
-  if (second === undefined) return undefined
+  if (second === undefined || (/^(?:on|in|at) each$/.test(where) && first.tag === 'number')) return undefined
   const grip = /^(.*\S)\s+(hand|finger|fingers)$/i.exec(thing)
   if (where === 'tight' && grip !== null) return `tighten ${withArticle(yours(grip[1] ?? ''))} ${grip[2]} tight`
   return orderOfPlace(thing, where)

@@ -106,7 +106,12 @@ export const fromPlaced: Rule = ({
       !/\b(?:last|time|thing|step|job|side)\b/i.test(head)
       ? sure(`put ${withArticle(yours(whole))} ${all.slice(whole.length).replace(/^, /, '')}`)
       : undefined
-  if (/^(?:off|out)$/.test(word) && next === 'determiner' && !/^(?:one|two|three|four|\d)/i.test(head))
+  if (
+    /^(?:off|out)$/.test(word) &&
+    next === 'determiner' &&
+    head.split(' ').length < 4 &&
+    !/^(?:one|two|three|four|\d)/i.test(head)
+  )
     return sure(`${orderOfPlace(yours(head), sayTokens(text, tokens, at, first.to))}${all.slice(whole.length)}`)
   if (!kind.PUTS.test(word) || kind.BEARS.test(word) || /^(?:one|two|three|four|\d)/i.test(head)) return undefined
   if (!hasPauses && /^(?:on|in)$/.test(word) && !/^(?:determiner|pronoun|number)$/.test(next) && at + 2 < first.to)

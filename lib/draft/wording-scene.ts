@@ -82,7 +82,12 @@ export const toScene = (
   const { head, at, word } = headOf(reading, first)
   const noun = nounOf(head)
   const all = sayAll(reading, stretches, hasPauses)
-  if (noun === '' || kind.NO.test(all) || kind.NO_THING.test(head) || /. (?:where|which|that|what)\b/i.test(head))
+  if (
+    noun === '' ||
+    kind.NO.test(all) ||
+    kind.NO_THING.test(head) ||
+    /. (?:where|which|that|what|every|now (?=\w))\b/i.test(head)
+  )
     return undefined
   const holdsFasteners = stretches
     .slice(1, 3)

@@ -82,7 +82,8 @@ export const isTelling = (tokens: readonly Token[], from: number, to: number): b
 export const placed = (order: string, front: string): string => (front === '' ? order : `${order} ${yours(front)}`)
 
 /** "into the jar and gets a shake": what it does next is told, not ordered. */
-export const ON_TELLING = /,? and (?:gets?|gives?|stays?|goes|go|comes?|is|are|has|have|it|they|she|he|then)\b.*$/i
+export const ON_TELLING =
+  /,? and (?:gets?|gives?|stays?|goes|go|comes?|is|are|has|have|it|they|she|he|then|(?:the|a) [a-z -]+ (?:is|are|comes|goes))\b.*$/i
 
 /** What was said is corrected in the same breath: which half counts is for the user to say. */
 export const TAKEN_BACK =

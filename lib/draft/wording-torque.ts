@@ -36,7 +36,11 @@ export const fromTorque = (said: string, whole: string): string | undefined => {
   )
   if (
     rest.some(
-      part => part.split(' ').length > 8 || /\b(?:and|then)$/i.test(part) || /\d/.test(part.split(' ')[0] ?? ''),
+      part =>
+        part.split(' ').length > 8 ||
+        /\b(?:first one|neighbour|little by)\b/i.test(part) ||
+        /\b(?:and|then)$/i.test(part) ||
+        /\d/.test(part.split(' ')[0] ?? ''),
     )
   )
     return undefined
