@@ -44,6 +44,10 @@ export const fromWorn: Rule = ({ noun, all }) =>
     ? sure(`put on ${yours(all.replace(FOR_WHOM, ''))}`)
     : undefined
 
+/** A time, a way or a time of doing, no place a part is put. */
+const NO_PLACE =
+  /\b(?:lines?|circles?|direction|order|pattern|way|turns?|end|ends|morning|night|evening|day|week|time|times|car|machine|model|job|beginning|start|middle|go|goes|front|back|other|one|ones|this|that|last|first|second|third|old|same|circumstances|handlebar|roof)\b/i
+
 /** "off at the wall", "with a soft brush, along the grain", "into the vice by its lug". */
 export const fromOpening: Rule = ({ reading, first, all }) => {
   const { tokens, text } = reading
@@ -54,7 +58,9 @@ export const fromOpening: Rule = ({ reading, first, all }) => {
     return kind.HANDY.test(nounOf(headOf(reading, { from: first.from + 1, to: first.to }).head))
       ? sure(`use ${all.slice(5)}`)
       : undefined
-  const isInto = /^(?:into|onto)$/.test(opener?.word ?? '') && next?.tag === 'determiner'
+  const isPlace = next?.tag === 'determiner' && !NO_PLACE.test(after) && isNamed(reading, first.from + 2, first.to)
+  if (opener?.word === 'off' && isPlace && after.split(' ').length < 8) return guess(`take it ${all}`)
+  const isInto = /^(?:into|onto)$/.test(opener?.word ?? '') && isPlace
   return isInto && after.split(' ').length < 8 ? guess(`put it ${all}`) : undefined
 }
 

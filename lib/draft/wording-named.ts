@@ -61,6 +61,8 @@ export const namedOrder = (
   return firstOf(scene.hasPauses || stretches.length < 4 ? OF_THINGS : [placing.fromParticles], scene)
 }
 
+const isMeasured = (head: string): boolean => kind.MEASURED.test(head) || (kind.PIECES.test(head) && kind.isStuff(head))
+
 /** Like `namedOrder`, of stuff, limits and what is worn alone: what other things are named for shows only at the start. */
 export const givenOrder = (
   reading: Reading,
@@ -68,9 +70,7 @@ export const givenOrder = (
   around: readonly (string | undefined)[],
 ): Named | undefined => {
   const scene = toScene(reading, stretches, around)
-  return scene === undefined || opensPlace(scene) || !kind.MEASURED.test(scene.head)
-    ? undefined
-    : given.fromStuff(scene)
+  return scene === undefined || opensPlace(scene) || !isMeasured(scene.head) ? undefined : given.fromStuff(scene)
 }
 
 /** "the final torque is six newton metres": the limit told, the tightening meant. */
