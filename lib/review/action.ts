@@ -72,13 +72,15 @@ const isNoun = (token: string): boolean => NOUNS.has(token) || token.endsWith('s
 const isUnknownVerb = (token: string, next: string | undefined): boolean =>
   next !== undefined &&
   (ARTICLES.has(next) ||
+    NUMBER_WORDS.has(next) ||
     ((PREPOSITIONS.has(next) || PARTICLES.has(next)) && next !== 'of' && next !== 'for' && !isNoun(token))) &&
   /^[a-z]{3,}(?:-[a-z]+)*$/.test(token) &&
   !isSmall(token) &&
   !isAdverb(token) &&
   !PREPOSITIONS.has(token) &&
   !NO_VERB.has(token) &&
-  !/(?:ing|ed|ness|tion|ment|ity|er|or)$/.test(token)
+  !/(?:ing|ed|ness|tion|ment|ity)$/.test(token) &&
+  (next === 'the' || !/(?:er|or)$/.test(token))
 
 const isVerbHere = (segment: Segment, isFirst: boolean, token: string, next: string | undefined): boolean => {
   if (!isVerb(token)) return isFirst && isUnknownVerb(token, next)

@@ -87,8 +87,10 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
     if (isParticle && (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following))) {
       const isTwo =
         token === 'back' && (following === 'on' || following === 'in' || following === 'off' || following === 'out')
-      clause.particle = isTwo ? following : token
-      clause.isAgain = isTwo
+      const into =
+        token === 'back' && (following === 'onto' || following === 'into') ? PARTICLE_FROM[following] : undefined
+      clause.particle = isTwo ? following : (into ?? token)
+      clause.isAgain = isTwo || into !== undefined
       clause.rest.push(...tokens.slice(i + (isTwo ? 2 : 1)))
       break
     }

@@ -110,7 +110,11 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
       if (weight !== undefined) note(hazard, step, weight, isCut)
     }
     for (const hazard of hinted)
-      if (hazard.hintsIn?.test(machine) !== false && !(hazard.id === 'electric-shock' && isUnplugging))
+      if (
+        hazard.hintsIn?.test(machine) !== false &&
+        !(hazard.id === 'electric-shock' && isUnplugging) &&
+        !(isPulled && BY_POWER.has(hazard.id))
+      )
         note(hazard, step, 'hinted', isCut)
     for (const { row, hazard, isHint } of inContext) {
       if (!here.has(row) || !isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue

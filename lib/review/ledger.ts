@@ -17,6 +17,7 @@ const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 const PLACING = oneOf(
   'place put lay set hang fit clamp wedge stand slide spread support connect hook insert tape mask cover tie strap chock block plug cap wrap slip screw thread use push mount attach',
 )
+const BINDS = oneOf('tie lash strap chain clamp hitch hook rope wedge chock block pin lock')
 const LOCK = toThing(['lock'])
 
 const ASSEMBLY = new Set<Undone>(['removed', 'opened', 'disconnected', 'loosened'])
@@ -128,6 +129,8 @@ class Ledger {
   open: Open[] = []
   #implied: Open | undefined
   readonly #present = new Map<string, Thing[]>()
+  /** What was tied or clamped for the work: untying it leaves nothing undone. */
+  readonly #bound: Thing[] = []
   /** What was shut: it may be opened again and stay so. */
   readonly #shut: Thing[] = []
   readonly #tools: ReadonlyMap<string, readonly Thing[]>
@@ -161,7 +164,9 @@ class Ledger {
       const lost =
         drained ?? (this.#fluid !== undefined && opens.some(isLine) ? toThing(this.#fluid.split(' ')) : undefined)
       if (lost !== undefined) this.#runOut(lost, mark, number)
+      if (BINDS.has(action.verb)) this.#bound.push(...action.things)
       for (const item of this.#opened(opens)) {
+        if (action.verb.startsWith('un') && this.#bound.some(other => isSameThing(other, item.thing))) continue
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
           other =>

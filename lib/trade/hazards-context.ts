@@ -97,7 +97,7 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
     machine:
       /\b(?:coils?|condensers?|evaporators?|radiators?|fins?|ducts?|sheet[- ]metal|heat exchangers?|air handlers?|air condition\w*|galvani[sz]ed|broken glass|window|glazing|windscreen|tiles?|drum|chassis)\b/i,
     signals: on(
-      '(?:brush|comb|clean|straighten|vacuum|handle|touch|wipe|reach|cut|lift out|remove)\\w*',
+      '(?:brush|comb|clean|hoover|straighten|vacuum|handle|touch|wipe|reach|cut|lift out|remove)\\w*',
       'fins?|glass|panes?|sheet metal|duct|edges?|shards?',
     ),
   },
@@ -107,7 +107,7 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
       /\b(?:stoves?|fireplaces?|chimneys?|flues?|furnaces?|kilns?|saws?|sanders?|planers?|routers?|blast\w*|ducts?|air handlers?|coils?|evaporators?|condensers?|flour|grain|cement|concrete|plaster|drywall|brakes?|clutch|insulation|foundry|lathe|vacuum cleaner|dust collector|extractor|boilers?|loft|bakery|toner|carbon brushes)\b/i,
     notMachine: /\b(?:hydraulic|bicycle|brake fluid|fluid change|espresso|water boiler|coffee)\b/i,
     signals:
-      /\b(?:vacuum|sweep|blow (?:out|off|down|through)|shake out|knock out|dry brush)\w*\b|\b(?:brush|scrape|empty|scoop|dig|scrub)\w*\b[^.;]*\b(?:dust|ash\w*|soot|firebox|flue|pot|passage|chamber|cabinet|fins|coil|filter|bag|hopper|sump|drum|burner|tubes?|grit|media|sawdust|chimney|ducts?|lint)\b/i,
+      /\b(?:vacuum|hoover|sweep|blow (?:out|off|down|through)|shake out|knock out|dry brush)\w*\b|\b(?:brush|scrape|empty|scoop|dig|scrub)\w*\b[^.;]*\b(?:dust|ash\w*|soot|firebox|flue|pot|passage|chamber|cabinet|fins|coil|filter|bag|hopper|sump|drum|burner|tubes?|grit|media|sawdust|chimney|ducts?|lint)\b/i,
     not: /\b(?:wet|damp|with water|hose|rinse|fluid|toilet)\b/i,
   },
   {

@@ -221,4 +221,20 @@ export const MACHINE_HAZARDS: readonly MachineHazards[] = [
     and: /\b(?:start|run|fire|shoot|cut|blast|trigger|switch)\w*\b/i,
     hazards: ['noise'],
   },
+  {
+    machine:
+      /\b(?:refrigerat\w+|fridges?|freezers?|chillers?|cold rooms?|walk-in coolers?|heat pumps?|air condition\w+|ice machines?|r-?(?:290|600a|32|134a|404a|410a))\b/i,
+    and: /\b(?:condensers?|evaporators?|cooling deck|compressors?|refrigerant|sealed (?:system|circuit)|coils?)\b/i,
+    hazards: ['refrigerant'],
+  },
+  {
+    machine: /\b(?:condensers?|evaporators?|coils?|cooling decks?|heat exchangers?|radiators?)\b/i,
+    and: /\bfins?\b/i,
+    hazards: ['sharp'],
+  },
+  {
+    machine: /\b(?:towers?|wind ?(?:pumps?|mills?|turbines?)|silos?|masts?|pylons?|flagpoles?)\b/i,
+    and: /\bclimb\w*\b/i,
+    hazards: ['height'],
+  },
 ]

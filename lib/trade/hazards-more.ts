@@ -35,7 +35,7 @@ export const MORE_HAZARDS: readonly Hazard[] = [
       'falling',
     ],
     signals:
-      /\b(?:run|cycle|start|jog|operate|close|open|raise|lower)\w*\b[^.;]*\b(?:(?:garage|overhead|roller|powered|automatic|sliding) (?:doors?|shutters?|gates?)|barrier|robot|tail ?lift|platform lift|scissor lift|baler|compactor|press brake|power press)\b|\b(?:run|cycle|let|jog)\w*\b[^.;]*\b(?:doors?|gate|barrier|shutter|robot|carriage)\b[^.;]*\b(?:trip|travel|cycle|run|stroke|opens?|closes?|way|times?|move)\b/i,
+      /\b(?:run|cycle|start|jog|operate|close|open|raise|lower)\w*\b[^.;]*\b(?:(?:garage|overhead|roller|powered|automatic|sliding) (?:doors?|shutters?|gates?)|barrier|robot|tail ?lift|platform lift|scissor lift|baler|compactor|press brake|power press)\b|\b(?:run|cycle|let|jog)\w*\b[^.;]*\b(?:doors?|gate|barrier|shutter|robot)\b[^.;]*\b(?:trip|travel|cycle|run|stroke|opens?|closes?|way|times?|move)\b/i,
     not: /\b(?:by hand|manually)\b/i,
     known:
       /\b(?:crush\w*|trap\w*|pinch\w*|fall\w*|moving|moves?|hit\w*|struck|strike\w*|caught|catch\w*|shear\w*|clear of|keep (?:everyone|people|clear|hands)|stand clear|nip\w*)\b/i,

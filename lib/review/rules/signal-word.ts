@@ -17,6 +17,9 @@ const MINOR =
   /\b(?:irritat\w*|redden\w*|itch\w*|sting\w*|scratch\w*|bruis\w*|graz\w*|chafe\w*|blister\w*|minor|slight\w*|sore|pinch\w*|nips?|nipped|splinters?|chapp\w*|dermatitis)\b/i
 const WORSE =
   /\b(?:burn\w*|scald\w*|poison\w*|toxic|cuts?|crush\w*|shock\w*|explo\w*|fire|ignit\w*|blind\w*|break\w*|broken|inject\w*|trap\w*|catch\w*|pierc\w*|amputat\w*|injur\w*|lose|hospital|eyes?)\b/i
+/** Harm that may well kill, though the text doesn't say so. */
+const GRAVE =
+  /\b(?:explo\w*|fire|ignit\w*|flam\w*|shock|volt\w*|live|mains|crush\w*|inject\w*|poison\w*|toxic|suffocat\w*|asphyx\w*|burst\w*|blind\w*|falls?|falling|drops?|topple\w*|eject\w*|fl(?:y|ies|ying)|thrown?|scald\w*|crash\w*|drag\w*|entangl\w*|drawn?|catch\w*|pressur\w*|jet|refrigerant|gas|spring|airbag|limb|through (?:the )?skin|freez\w*|roll\w*|nail)\b/i
 const isMinor = (text: string): boolean => MINOR.test(text) && !WORSE.test(text)
 
 /** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
@@ -25,7 +28,8 @@ const fitting = ({ text }: Mark): readonly Level[] | undefined => {
   if (WILL.test(text)) return ['danger', 'warning']
   if (isSerious(text)) return ['warning', 'danger']
   if (isMinor(text)) return ['caution', 'warning']
-  if (harmsPeople(text) || (consequence === 'injury' && hurts(text))) return ['caution', 'warning', 'danger']
+  if (harmsPeople(text) || (consequence === 'injury' && hurts(text)))
+    return GRAVE.test(text) ? ['caution', 'warning', 'danger'] : ['caution', 'warning']
   return consequence === 'damage' ? ['notice'] : undefined
 }
 

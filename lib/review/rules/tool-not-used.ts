@@ -14,7 +14,7 @@ import { contentStems, stemOf, verbOf } from '../words'
 const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   [
     /\b(?:spanner|wrench|socket|ratchet|breaker bar|extension|nut driver|pliers|grips|hex|allen|torx|key|screwdriver|driver|bit|impact)s?\b/i,
-    /\b(?:tighten|loosen|torque|remove|undo|unscrew|screw|bolt|nut|fit|refit|slacken|hold|open|disconnect|pull|clip|pin|retighten|take off|unbolt|adjust|plug|turn|secure|install|replace|reinstall|prise|prize|pry|lever|ease|lift off|nip|snug|crack)\w*\b/i,
+    /\b(?:tighten|loosen|torque|remove|undo|unscrew|screw|bolt|nut|fit|refit|slacken|hold|open|disconnect|pull|clip|pin|retighten|take off|unbolt|adjust|plug|turn|secure|install|replace|reinstall|prise|prize|pry|lever|ease|lift off|nip|snug|crack|part|do up|undo|join)\w*\b/i,
   ],
   [/\btorque\b/i, /\b(?:torque|tighten)\w*\b/i],
   [
@@ -34,8 +34,8 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
     /\b(?:measure|check|gap|clearance|read|test|pressure|voltage|resistance|thickness|temperature|length|wear|prove|dead|depth|runout|play|level|straight|square|time|deflection|align|distance|slack|tension|weigh|wait|minutes?|inspect|verify)\w*\b/i,
   ],
   [
-    /\b(?:brush|scraper|vacuum|rag|cloth|air gun|blow gun|broom|sponge|file|stone|emery)\b/i,
-    /\b(?:clean|brush|scrape|wipe|vacuum|blow|dust|dirt|debris|swarf|sweep|clear|deburr|file|polish|sharpen|rinse|wash|rust)\w*\b/i,
+    /\b(?:brush|scraper|vacuum|hoover|rag|cloth|air gun|blow gun|broom|sponge|file|stone|emery)\b/i,
+    /\b(?:clean|brush|scrape|wipe|vacuum|hoover|blow|dust|dirt|debris|swarf|sweep|clear|deburr|file|polish|sharpen|rinse|wash|rust)\w*\b/i,
   ],
   [
     /\b(?:jack|stand|ramp|hoist|lift|crane|chock|wedge|block|trolley)s?\b/i,
@@ -46,7 +46,7 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
     /\b(?:look|inspect|check|mark|label|photograph|see|find|note|write|record|number)\w*\b/i,
   ],
   [
-    /\b(?:hammer|mallet|drift|punch|chisel|puller|press|lever|pry|bar|extractor|pick|hook|spudger)s?\b/i,
+    /\b(?:hammer|mallet|drift|punch|chisel|puller|press|lever|pry|bar|extractor|pick|hook|spudger|tweezers|forceps|tongs)s?\b/i,
     /\b(?:tap|drive|knock|press|pull|remove|pry|lever|extract|ease|seat|free|fit|drift|hammer|lift|hook|pick|prise|separate|break)\w*\b/i,
   ],
   [
