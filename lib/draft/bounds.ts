@@ -13,10 +13,10 @@ const beforeOf = (text: string, at: number): string =>
 
 /** Said after a figure, it is the most. @source common practice, no source */
 const MOST_AFTER =
-  /^[^,]{0,30}(?:,|\band|\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| an?(?: \w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond)\b(?! often| than(?! that\b))|^[^,]{0,30},? (?:and )?(?:tops\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b))|^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?(?:my|the|your|our|his) (?:absolute |very |own )?(?:limit|max(?:imum)?|ceiling|most)\b|^'s (?:my|the) limit\b|^[^,]{0,24}\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable)\b|^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)|^[^,]{0,20}\bi (?:allow|tolerate|accept)\b/i
+  /^[^,]{0,30}(?:,|\band|\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| an?(?: \w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond)\b(?! often| than(?! that\b))|^[^,]{0,30},? (?:and )?(?:tops\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b))|^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?(?:my|the|your|our|his) (?:absolute |very |own )?(?:limit|max(?:imum)?|ceiling|most)\b|^'s (?:my|the) limit\b|^[^,]{0,24}\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable)\b|^[^,]{0,40}\b(?:is|'s) as (?:much|far|wide|hot) as (?:i|you|we)\b|^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)|^[^,]{0,20}\bi (?:allow|tolerate|accept)\b/i
 /** Said after a figure, it is the least. */
 const LEAST_AFTER =
-  /^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare )?(?:least|minimum)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b)|minimum\b)|^[^,]{0,36}(?:,|\band\b|\bbut\b) (?:and |but )?(?:no|not|never|nothing|any)(?: an?(?: \w+){1,2})? (?:less|sooner|shorter|lower|smaller|under)\b|^[^,]{0,36}, or (?:more|over|better|higher|longer)\b/i
+  /^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare )?(?:least|minimum)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b)|(?:bare |absolute )?minimum\b)|^[^,]{0,36}(?:,|\band\b|\bbut\b) (?:and |but )?(?:no|not|never|nothing|any)(?: an?(?: \w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer)\b|^[^,]{0,36}, or (?:more|over|better|higher|longer)\b/i
 /** People kept this far off: the least. */
 const AWAY = /\b(?:keep|stand|stay|step|back)\b[^.;\d]{0,30}$/i
 const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
@@ -24,6 +24,9 @@ const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
 const MOST_BEFORE =
   /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
 const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
+/** `four mil of lift and they're due`. */
+const DUE_AFTER =
+  /^[^,.;]{0,24},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|finished|worn|for the (?:bin|scrap|skip))\b/i
 const CHANGED_AT =
   /\b(?:change|renew|replace|scrap|bin|swap|retire|discard)(?:s|d|ed|ned)?(?: it| them| the \w+)?(?: out)? at (?:about |around )?$/i
 
@@ -91,10 +94,11 @@ export const boundAtDistance = (
   )
     return toLow(quantity)
   const isLimit = LIMIT_BEFORE.test(ahead)
-  if (isLimit || CHANGED_AT.test(ahead)) {
+  const isDue = DUE_AFTER.test(after)
+  if (isLimit || isDue || CHANGED_AT.test(ahead)) {
     const isWorn = hasLarger(quantity, near) || (WEARS.test(`${before} ${text}`) && !GROWS.test(text))
     if (isWorn) return toLow(quantity)
-    if (isLimit) return toHigh(quantity)
+    if (isLimit || (isDue && GROWS.test(text))) return toHigh(quantity)
   }
   return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) ? toHigh(quantity) : quantity
 }

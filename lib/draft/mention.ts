@@ -225,6 +225,52 @@ const impliedBySizes = (reading: Reading): readonly Mention[] =>
     ]
   })
 
+const FASTENERS = new Set(
+  'bolt bolts nut nuts locknut locknuts screw screws stud studs plug plugs terminal terminals nipple nipples fitting fittings union unions bleeder clamp clamps fastener fasteners capscrew capscrews'.split(
+    ' ',
+  ),
+)
+const MILLIMETRES = /^(?:mm|mil|mills?|millimet(?:er|re)s?)$/
+/** How many words back the fastener may be that a size is of. */
+const NEAR = 9
+
+/** Sizes across the flats that are common in a shop, in millimetres. Common practice, no source. */
+const isTurnable = (text: string): boolean => !/^\d+$/.test(text) || (Number(text) > 4 && Number(text) <= 41)
+
+/** "three bolts, thirteen", "plug off, 17 mil": a size said of a fastener stands for what turns it. */
+const impliedByFastenerSizes = ({ tokens }: Reading): readonly Mention[] =>
+  tokens.flatMap((token, i): readonly Mention[] => {
+    const text = token.word.replace(/-?(?:mm|mil|mill|millimet(?:er|re)s?)$/, '')
+    if (token.tag !== 'number' || !SIZE.test(text) || !isTurnable(text)) return []
+    const unit = tokens[i + 1]
+    const hasUnit = text !== token.word || (unit !== undefined && !unit.isAfterPause && MILLIMETRES.test(unit.word))
+    const to = hasUnit && text === token.word ? i + 2 : i + 1
+    const before = tokens[i - 1]
+    const after = tokens[to]
+    if (!token.isAfterPause && !FASTENERS.has(before?.word ?? '')) return []
+    if (after !== undefined && !after.isAfterPause && !['and', 'pronoun', 'particle'].includes(after.tag)) return []
+    const back = tokens.slice(Math.max(0, i - NEAR), i).findLast(({ word }) => FASTENERS.has(word))
+    if (back === undefined) return []
+    return [
+      {
+        from: i,
+        to,
+        implied: /[/-]/.test(text) ? `${text} wrench` : `${text} mm wrench`,
+        features: [
+          'bias',
+          'is:fastener-size',
+          hasUnit ? 'fastener-size:unit' : 'fastener-size:bare',
+          `fastener-size-of:${singular(back.word)}`,
+          before !== undefined && FASTENERS.has(before.word) ? 'fastener-size:beside' : 'fastener-size:apart',
+          ...(tokens.some(({ word }) => /^(?:torque|tighten|newton|metres|meters|foot-pounds|pounds)$/.test(word))
+            ? ['fastener-size:tightened']
+            : []),
+          'head:wrench',
+        ],
+      },
+    ]
+  })
+
 /** @returns the mentions of a sentence that may be tools or materials, said or implied. */
 export const toMentions = (reading: Reading): readonly Mention[] => {
   const phrases = toNounPhrases(reading.tokens)
@@ -235,5 +281,6 @@ export const toMentions = (reading: Reading): readonly Mention[] => {
     ...impliedByVerbs(reading),
     ...impliedByFasteners(reading, phrases),
     ...impliedBySizes(reading),
+    ...impliedByFastenerSizes(reading),
   ]
 }

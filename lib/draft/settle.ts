@@ -37,6 +37,9 @@ const TURNED =
 /** Lengths of another order than what is set on a bench. */
 const AFAR = new Set(['m', 'km', '[mi_i]', '[ft_i]'])
 
+/** Said in passing by those who count in metric units. */
+const IMPERIAL = new Set(['[in_i]', '[ft_i]', '[psi]', '[ft_i].[lbf_av]', '[in_i].[lbf_av]', '[degF]'])
+
 /** Nothing in a shop is set to fewer degrees than this without a word for them. Common practice, no source. */
 const LEAST_HEAT = 5
 
@@ -67,7 +70,10 @@ const inherit = (limit: Limit, { text, sentence, recent, system }: Around): Quan
   if (beside !== undefined && (dimension === undefined || besideOf === dimension)) return take(beside.quantity.unit)
   if (dimension !== undefined) {
     const same = recent.findLast(
-      ({ quantity: other }) => toDimension(other.unit) === dimension && isAlike(size, sizeOf(other), 30),
+      ({ quantity: other }) =>
+        toDimension(other.unit) === dimension &&
+        isAlike(size, sizeOf(other), 30) &&
+        !(system === 'metric' && IMPERIAL.has(other.unit ?? '')),
     )
     const unit = same?.quantity.unit ?? habitOf(dimension, system)
     if (unit !== undefined) return take(unit)
@@ -154,6 +160,20 @@ const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity
   return quantity
 }
 
+/** `Open it slowly, over a minute` tells how long it takes; `if it takes over a minute` bounds it. */
+const BOUNDED_TIME =
+  /\b(?:take|takes|took|last|lasts|run|runs|hold|holds|anything|anyone|if|when|not|never|no|any|well|just|is|are|was|be)\b[^.;]{0,16}$|n't[^.;]{0,16}$/i
+
+const lastsSoLong = (quantity: Quantity, limit: Limit, text: string): Quantity =>
+  quantity.low !== undefined &&
+  quantity.high === undefined &&
+  quantity.nominal === undefined &&
+  toDimension(quantity.unit) === 'time' &&
+  /^over (?:about |around |a |an |one |\w+ )/i.test(limit.text) &&
+  !BOUNDED_TIME.test(text.slice(0, limit.at))
+    ? { nominal: quantity.low, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
+    : quantity
+
 /** So many turns are a speed. */
 const REVVED = 250
 
@@ -206,7 +226,7 @@ export type Around = {
 export const settleQuantity = (limit: Limit, around: Around): Quantity => {
   const { text, sentence, recent, before, scale } = around
   const read = aboutTarget(turnsOrSpeed(heatOrAngle(inherit(limit, around), limit, text, scale)), limit, around)
-  const settled = limitNotFault(read, limit, text)
+  const settled = limitNotFault(lastsSoLong(read, limit, text), limit, text)
   const near = recent.filter(said => said.sentence >= sentence - 3).map(said => said.quantity)
   return boundAtDistance(settled, limit, text, before, near)
 }

@@ -118,6 +118,7 @@ const featuresOf = (
     ...(limit.notes.some(note => note.kind === 'withdrawn') ? ['withdrew'] : []),
     ...(limit.notes.some(note => note.kind === 'question') ? ['open'] : []),
     ...(isRepeat ? ['repeat'] : []),
+    ...(isTurnerSize(reading.text, limit.at, limit.to) ? ['turner-size'] : []),
     ...sizeFeatures(limit, quantity, dimension),
     ...(limit.doubt === undefined ? ['sure'] : [`doubt:${limit.doubt}`, `doubt:${limit.doubt}+${shape}`]),
     ...(nominal !== undefined && Number.isInteger(nominal) ? [] : ['fraction']),
@@ -131,6 +132,16 @@ const featuresOf = (
 /** Takes back what was just said. */
 const RETRACTS =
   /^(?:(?:oh|um|uh|er|and|so|well|right|okay)[,.]? )*(?:sorry|no,|no wait|wait|hang on|hold on|scratch that|strike that|correction|i correct|i tell a lie|i beg your pardon|i'm lying|i lie|let me correct|not )|\b(?:i tell a lie|i correct myself|i misspoke|strike that|scratch that|i meant|i mean to say|let me correct)\b/i
+
+const FASTENER_AHEAD =
+  /\b(?:bolts?|nuts?|locknuts?|screws?|studs?|plugs?|terminals?|nipples?|fittings?|unions?|clamps?)\b[^.;?!\d]{0,36}$/i
+const SIZE_ALONE = /^(?:[5-9]|[1-3]\d|4[01]|[a-z]+(?:-[a-z]+)?)(?:[ -]?(?:mm|mils?|mill|millimet(?:er|re)s?))?,?$/i
+
+/** "three bolts, thirteen mil": a whole size right after a fastener is of what turns it. */
+const isTurnerSize = (text: string, at: number, to: number): boolean =>
+  FASTENER_AHEAD.test(text.slice(0, at)) &&
+  SIZE_ALONE.test(text.slice(at, to)) &&
+  /^(?:[,.;]|$| and\b)/.test(text.slice(to))
 
 const sameLimits = (a: Quantity, b: Quantity): boolean =>
   a.low === b.low && a.high === b.high && a.nominal === b.nominal && a.unit === b.unit

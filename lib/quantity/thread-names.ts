@@ -148,5 +148,8 @@ export const grade = (tokens: readonly Token[], i: number): Designation | undefi
     'hardware',
     'grade',
   ].includes(next)
+  // "8.8s": bolts of the class.
+  if (next === 's' && tokens[number.to]?.isGlued === true)
+    return { is: 'grade', to: number.to + 1, grade: String(number.value) }
   return isNamed ? { is: 'grade', to: number.to, grade: String(number.value) } : undefined
 }

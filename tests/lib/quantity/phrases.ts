@@ -391,6 +391,7 @@ export const PHRASES: Readonly<Record<string, readonly PhraseCase[]>> = {
     ['number two Phillips'],
     ['grade five hardware'],
     ['class 10.9 bolts'],
+    ['the bolts are all 8.8s'],
     ['an 80 grit disc'],
     ['the unit on my brother-in-law’s roof ran at four hundred psi'],
     ['nine times out of ten it is the relay'],
