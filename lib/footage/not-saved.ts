@@ -11,8 +11,11 @@ export const gone = (name: string): string =>
 export const whyNotSaved = (error: unknown, name: string): string => {
   const { name: kind, message } = error instanceof Error ? error : new Error(String(error))
   // A writable file of the browser writes beside the old one and puts it in its place only when closed.
-  if (kind === 'QuotaExceededError' || /no space left/i.test(message))
-    return `The disk is full: ${name} was not saved, and nothing half-written is left behind. Make room or choose another disk, then save again; the footage and your work are untouched.`
+  const isFull = kind === 'QuotaExceededError' || /no space left/i.test(message)
+  // Chromium tells a copy from file to file that finds no room now as the one, now as the other; that the footage itself
+  // can be read was looked at before (write-blob.ts).
+  if (isFull || kind === 'NotReadableError')
+    return `The disk is full${isFull ? '' : ' or cannot be written'}: ${name} was not saved, and nothing half-written is left behind. Make room or choose another disk, then save again; the footage and your work are untouched.`
   if (kind === 'NotAllowedError' || kind === 'NoModificationAllowedError')
     return `${name} may not be written there. Choose another folder.`
   return `${name} could not be saved: ${message}`
