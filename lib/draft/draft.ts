@@ -1,6 +1,7 @@
 import { KINDS, type Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Transcript } from '@/lib/procedure/recording'
+import { firstIndex } from '@/lib/procedure/search'
 import { impliedTools } from './implied'
 import { draftLists } from './list-marks'
 import { placeSteps } from './order'
@@ -15,18 +16,8 @@ const AHEAD = 2
 /** Finds the step a mark belongs to: in its own sentence, else (cautions) the next if near, else the last before. */
 const toStepFinder = (steps: readonly Drafted[]): ((one: Drafted) => string | undefined) => {
   const inOrder = [...steps].sort((a, b) => a.sentence - b.sentence)
-  /** How many steps stand before a sentence. */
-  const countBefore = (sentence: number): number => {
-    let [low, high] = [0, inOrder.length]
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if ((inOrder[middle]?.sentence ?? 0) < sentence) low = middle + 1
-      else high = middle
-    }
-    return low
-  }
   return ({ sentence, mark }) => {
-    const before = countBefore(sentence)
+    const before = firstIndex(inOrder.length, i => (inOrder[i]?.sentence ?? 0) >= sentence)
     const next = inOrder[before]
     const isNear = next !== undefined && next.sentence - sentence <= (mark.kind === 'caution' ? AHEAD : 0)
     return (isNear ? next : (inOrder[before - 1] ?? inOrder[0]))?.mark.id

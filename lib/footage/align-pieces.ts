@@ -1,3 +1,4 @@
+import { firstIndex } from '@/lib/procedure/search'
 import type { Span } from '@/lib/procedure/time'
 
 /** A line of the text, its words as written and as said. */
@@ -51,15 +52,8 @@ export const splitStretches = ({ times, stretches }: HeardPhones, asides: Uint8A
   })
 
 /** @returns index of the stretch that a heard phone lies in */
-const stretchOf = (stretches: readonly Stretch[], phone: number): number => {
-  let [low, high] = [0, stretches.length - 1]
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((stretches[middle]?.last ?? 0) > phone) high = middle
-    else low = middle + 1
-  }
-  return low
-}
+const stretchOf = (stretches: readonly Stretch[], phone: number): number =>
+  firstIndex(stretches.length - 1, i => (stretches[i]?.last ?? 0) > phone)
 
 /** The stretches a line was matched in; one at either end that holds only a few of its phones is left to its neighbour. */
 const placeOf = (line: number, begins: readonly number[], matches: Int32Array, stretches: readonly Stretch[]) => {

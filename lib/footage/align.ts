@@ -1,3 +1,4 @@
+import { firstIndex } from '@/lib/procedure/search'
 import type { Span } from '@/lib/procedure/time'
 import { joinSpeech, type Line, piecesOf, type Stretch, splitStretches } from './align-pieces'
 import type { Sequence } from './grid'
@@ -98,15 +99,7 @@ const hearAll = async (
 }
 
 /** @returns index of the first time at or after a moment */
-const firstAt = (times: readonly number[], at: number): number => {
-  let [low, high] = [0, times.length]
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((times[middle] ?? 0) < at) low = middle + 1
-    else high = middle
-  }
-  return low
-}
+const firstAt = (times: readonly number[], at: number): number => firstIndex(times.length, i => (times[i] ?? 0) >= at)
 
 /** Matches text and talk, near the hints where there are some that hold. */
 const matchLines = (written: Sequence, { sequence, times }: Heard, hints: AlignOptions['hints']): Path => {

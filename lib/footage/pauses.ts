@@ -1,3 +1,4 @@
+import { firstIndex } from '@/lib/procedure/search'
 import type { Span } from '@/lib/procedure/time'
 
 /** How far a moment may be moved to a pause, seconds. */
@@ -7,15 +8,8 @@ const REACH = 1.5
 const MARGIN = 0.05
 
 /** @returns index of the first span that ends after `at`; spans in order, not overlapping */
-const firstAfter = (spans: readonly Span[], at: number): number => {
-  let [low, high] = [0, spans.length]
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((spans[middle]?.end ?? 0) > at) high = middle
-    else low = middle + 1
-  }
-  return low
-}
+const firstAfter = (spans: readonly Span[], at: number): number =>
+  firstIndex(spans.length, i => (spans[i]?.end ?? 0) > at)
 
 /**
  * Where an edge let go at a moment should land so that it cuts no speech.

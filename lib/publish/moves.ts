@@ -1,3 +1,4 @@
+import { firstIndex } from '@/lib/procedure/search'
 /** A step to be moved, and its place counted from 1. */
 export type Move = { readonly id: string; readonly place: number }
 
@@ -6,13 +7,7 @@ const longestRise = (numbers: readonly number[]): ReadonlySet<number> => {
   const ends: number[] = []
   const before: (number | undefined)[] = []
   for (const [i, n] of numbers.entries()) {
-    let low = 0
-    let high = ends.length
-    while (low < high) {
-      const mid = (low + high) >> 1
-      if ((numbers[ends[mid] ?? 0] ?? 0) < n) low = mid + 1
-      else high = mid
-    }
+    const low = firstIndex(ends.length, at => (numbers[ends[at] ?? 0] ?? 0) >= n)
     before[i] = low === 0 ? undefined : ends[low - 1]
     ends[low] = i
   }

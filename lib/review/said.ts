@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
+import { firstIndex } from '@/lib/procedure/search'
 import { readNumeral } from '@/lib/quantity/numeral'
 import { type Reading, readQuantities } from '@/lib/quantity/read'
 import { toTokens } from '@/lib/quantity/tokens'
@@ -23,16 +24,9 @@ export const numbersIn = onceForText((text: string): readonly number[] => {
   return [...numbers]
 })
 
-/** @returns index of the first sentence that ends after a moment; the number of sentences where none does. Binary search. */
-export const sentenceAt = (sentences: readonly Sentence[], seconds: number): number => {
-  let [low, high] = [0, sentences.length]
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((sentences[middle]?.end ?? 0) > seconds) high = middle
-    else low = middle + 1
-  }
-  return low
-}
+/** @returns index of the first sentence that ends after a moment; the number of sentences where none does. */
+export const sentenceAt = (sentences: readonly Sentence[], seconds: number): number =>
+  firstIndex(sentences.length, i => (sentences[i]?.end ?? 0) > seconds)
 
 /** @returns what was said over a mark's span, with so many sentences before and after. */
 export const wordsAround = (sentences: readonly Sentence[], mark: Mark, before: number, after: number): string => {

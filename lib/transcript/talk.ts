@@ -1,4 +1,5 @@
 import type { Sentence } from '@/lib/procedure/recording'
+import { firstIndex } from '@/lib/procedure/search'
 import type { Span } from '@/lib/procedure/time'
 
 /** A word of the talk: offsets [at, to) into its paragraph's text, times in seconds, the cue it is from. */
@@ -75,15 +76,8 @@ export const toTalk = (sentences: readonly Sentence[]): Talk => {
 }
 
 /** @returns how many words begin before `seconds` or at it. */
-const begunBy = (talk: Talk, seconds: number): number => {
-  let [low, high] = [0, talk.words.length]
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((talk.words[middle]?.start ?? 0) <= seconds) low = middle + 1
-    else high = middle
-  }
-  return low
-}
+const begunBy = ({ words }: Talk, seconds: number): number =>
+  firstIndex(words.length, i => (words[i]?.start ?? 0) > seconds)
 
 /** @returns the number of the word spoken at `seconds`, or of the last one before; undefined before the first. */
 export const wordAt = (talk: Talk, seconds: number): number | undefined => {

@@ -1,4 +1,5 @@
 import type { Word } from '@/lib/procedure/recording'
+import { firstIndex } from '@/lib/procedure/search'
 import { quote } from '../late'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -8,13 +9,7 @@ import type { Subject } from '../subject'
 const SLACK = 0.08
 
 const wordAt = (words: readonly Word[], at: number): Word | undefined => {
-  let [low, high] = [0, words.length]
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((words[middle]?.end ?? 0) > at) high = middle
-    else low = middle + 1
-  }
-  const word = words[low]
+  const word = words[firstIndex(words.length, i => (words[i]?.end ?? 0) > at)]
   return word !== undefined && word.start + SLACK < at && at < word.end - SLACK ? word : undefined
 }
 
