@@ -163,3 +163,10 @@ export const asSentence = (text: string): string => {
   const bare = text.trim().replace(/[\s,;:.!?]+$/, '')
   return bare === '' ? '' : `${bare.charAt(0).toUpperCase()}${bare.slice(1)}.`
 }
+
+/** Orders as one sentence: "lift it, wipe it and put it back". */
+export const joinOrders = (orders: readonly string[]): string => {
+  if (orders.length < 2) return orders[0] ?? ''
+  const hasComma = orders.slice(0, -1).some(order => order.includes(','))
+  return `${orders.slice(0, -1).join(', ')}${hasComma ? ',' : ''} and ${orders.at(-1)}`
+}

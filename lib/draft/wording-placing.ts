@@ -1,4 +1,4 @@
-import { sayTokens } from './clause-text'
+import { joinOrders, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import * as kind from './wording-kinds'
 import { orderOfPlace, withArticle, yours } from './wording-place'
@@ -72,9 +72,7 @@ export const fromParticles: Rule = ({ reading: { tokens, text }, stretches }) =>
       break
     orders.push(orderOfPlace(yours(thing), last.word))
   }
-  const [first, ...more] = orders.slice(0, 4)
-  if (first === undefined) return undefined
-  return sure(more.length === 0 ? first : `${[first, ...more.slice(0, -1)].join(', ')} and ${more.at(-1)}`)
+  return orders.length === 0 ? undefined : sure(joinOrders(orders.slice(0, 4)))
 }
 
 export const fromFar: Rule = ({ reading, stretches }) => {

@@ -1,7 +1,7 @@
 import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import * as kind from './wording-kinds'
-import { type Stretch, TAKEN_BACK } from './wording-stretch'
+import { hasPauses, type Stretch, TAKEN_BACK } from './wording-stretch'
 
 /** What an order by names alone says, and whether it was guessed from the sentences around. */
 export type Named = { readonly text: string; readonly isGuess: boolean }
@@ -60,8 +60,8 @@ export type Scene = {
 export type Rule = (scene: Scene) => Named | undefined
 
 /** Running captions have no commas: they are put where another thing begins. */
-export const sayAll = ({ tokens, text }: Reading, stretches: readonly Stretch[], hasPauses: boolean): string =>
-  hasPauses
+export const sayAll = ({ tokens, text }: Reading, stretches: readonly Stretch[], isPaused: boolean): string =>
+  isPaused
     ? sayTokens(text, tokens, stretches[0]?.from ?? 0, stretches.at(-1)?.to ?? 0)
     : stretches
         .map(({ from, to }, i) => {
@@ -78,10 +78,10 @@ export const toScene = (
   const { tokens, text } = reading
   const [first] = stretches
   if (first === undefined || TAKEN_BACK.test(text)) return undefined
-  const hasPauses = tokens.some(({ isAfterPause }, i) => i > 0 && isAfterPause)
+  const isPaused = hasPauses(tokens)
   const { head, at, word } = headOf(reading, first)
   const noun = nounOf(head)
-  const all = sayAll(reading, stretches, hasPauses)
+  const all = sayAll(reading, stretches, isPaused)
   if (
     noun === '' ||
     kind.NO.test(all) ||
@@ -94,5 +94,19 @@ export const toScene = (
     .some(({ from, to }) => to - from < 6 && kind.FASTENERS.test(sayTokens(text, tokens, from, to)))
   const whole = sayTokens(text, tokens, first.from, first.to)
   const rest = all.slice(head.length)
-  return { reading, stretches, around, first, all, whole, head, noun, rest, at, word, hasPauses, holdsFasteners }
+  return {
+    reading,
+    stretches,
+    around,
+    first,
+    all,
+    whole,
+    head,
+    noun,
+    rest,
+    at,
+    word,
+    hasPauses: isPaused,
+    holdsFasteners,
+  }
 }

@@ -1,7 +1,7 @@
 import { CAUSES } from '@/lib/trade/english'
 import { classesOf, verbOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
-import { countWords, MOST_WORDS, sayTokens } from './clause-text'
+import { countWords, joinOrders, MOST_WORDS, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { isCondition, OPENERS, skipOpeners, toStretches } from './wording-breath'
 import { conditionOf, KEEPS } from './wording-condition'
@@ -9,7 +9,7 @@ import { isVerbless } from './wording-kinds'
 import { lateOrder } from './wording-late'
 import { fromTorqueTold, fromWornTold, givenOrder, namedOrder } from './wording-named'
 import { withArticle, yours } from './wording-place'
-import { type Stretch, TAKEN_BACK } from './wording-stretch'
+import { hasPauses, type Stretch, TAKEN_BACK } from './wording-stretch'
 
 /** What a second look at a sentence finds where no clause gave an order. */
 export type Second = { readonly text: string; readonly isGuess: boolean }
@@ -149,11 +149,11 @@ export const secondLook = (
   isSound: Sound,
 ): Second | undefined => {
   if (reading.isQuestion || TAKEN_BACK.test(reading.text)) return undefined
-  const hasPauses = reading.tokens.some(({ isAfterPause }, i) => i > 0 && isAfterPause)
+  const isPaused = hasPauses(reading.tokens)
   const coarse = toStretches(reading, false)
   const told = toldOrders(reading, coarse, isSound)
-  if (told.length > 0) return { text: joined(told), isGuess: false }
-  const fine = hasPauses ? coarse : toStretches(reading, true)
+  if (told.length > 0) return { text: joinOrders(told), isGuess: false }
+  const fine = isPaused ? coarse : toStretches(reading, true)
   const { runs, condition } = openingOf(reading, fine)
   const around = [before?.text, after?.text]
   const named =
@@ -164,13 +164,6 @@ export const secondLook = (
     givenOrder(reading, runs.slice(1), around)
   if (named !== undefined && isSound(named.text))
     return { text: condition === '' ? named.text : `${named.text} ${condition}`, isGuess: named.isGuess }
-  const parted = hasPauses ? [] : toldOrders(reading, fine, isSound)
-  return parted.length > 0 ? { text: joined(parted), isGuess: false } : undefined
-}
-
-const joined = (parts: readonly string[]): string => {
-  const hasComma = parts.slice(0, -1).some(part => part.includes(','))
-  return parts.length < 2
-    ? (parts[0] ?? '')
-    : `${parts.slice(0, -1).join(', ')}${hasComma ? ',' : ''} and ${parts.at(-1)}`
+  const parted = isPaused ? [] : toldOrders(reading, fine, isSound)
+  return parted.length > 0 ? { text: joinOrders(parted), isGuess: false } : undefined
 }

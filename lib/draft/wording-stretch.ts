@@ -5,6 +5,10 @@ import { withArticle, yours } from './wording-place'
 /** A stretch of a sentence, token indices [from, to), of one breath. */
 export type Stretch = { readonly from: number; readonly to: number }
 
+/** Whether a sentence was said with pauses: captions without points show none. */
+export const hasPauses = (tokens: readonly Token[]): boolean =>
+  tokens.some(({ isAfterPause }, i) => i > 0 && isAfterPause)
+
 export const CHAIN =
   /^(?:be|is|are|was|were|been|'s|'re|gets?|got|has|have|had|needs?|wants?|ought|to|must|should|can|could|may|will|would|'ll|shall|do|does|now|then|also|just|only|first|always|never|not|thereupon|thereafter|finally|next|again|both|all|carefully|slowly|gently|fully|so|too)$/
 

@@ -1,7 +1,16 @@
 import { verbOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import type { Clause } from './clause'
-import { asSentence, countWords, cutToWords, isLooseEnded, MOST_WORDS, sayTokens, withoutLooseEnd } from './clause-text'
+import {
+  asSentence,
+  countWords,
+  cutToWords,
+  isLooseEnded,
+  joinOrders,
+  MOST_WORDS,
+  sayTokens,
+  withoutLooseEnd,
+} from './clause-text'
 import type { Reading } from './feature'
 import { nameThings } from './pointing'
 import { conditionOf, KEEPS, TORN } from './wording-condition'
@@ -149,12 +158,6 @@ const partsOf = (reading: Reading): readonly Part[] => {
   return parts
 }
 
-const joined = (parts: readonly string[]): string => {
-  if (parts.length < 2) return parts[0] ?? ''
-  const hasComma = parts.slice(0, -1).some(part => part.includes(','))
-  return `${parts.slice(0, -1).join(', ')}${hasComma ? ',' : ''} and ${parts.at(-1)}`
-}
-
 const plain = (said: string): string =>
   said
     .replace(/\s+/g, ' ')
@@ -179,12 +182,12 @@ export const wordStep = (reading: Reading, before?: Reading, after?: Reading): W
   const kept: string[] = []
   for (const { text } of partsOf(reading))
     if (kept.length === 0 || countWords([...kept, text].join(' and ')) <= MOST_WORDS) kept.push(text)
-  if (kept.length > 0) return worded(joined(kept), reading, before)
-  const asked = unnamed(reading)
-  // Said as it is, or its name alone tells the action.
-  if (!asked.text.startsWith('Do this:')) return asked
+  if (kept.length > 0) return worded(joinOrders(kept), reading, before)
+  const said = saidWithoutReason(reading)
+  const told = impliedIn(reading) ?? (isOrderAsSaid(reading, said) ? said : undefined)
+  if (told !== undefined) return asked(told)
   const second = secondLook(reading, before, after, isSound)
-  if (second === undefined) return asked
+  if (second === undefined) return asked(`do this: ${said}`)
   const found = worded(second.text, reading, before)
   return second.isGuess && found.question === undefined ? { ...found, question: GUESSED } : found
 }
@@ -198,17 +201,29 @@ const GUESSED = 'Is this what is done? The talk names no action; the sentences a
 const QUESTION = 'What is done here? The talk names no action.'
 
 /** A step whose action nobody names. */
-const unnamed = ({ text, tokens, clauses }: Reading): Worded => {
-  const [first] = clauses
-  const head = first === undefined ? '' : sayTokens(text, tokens, first.start, first.to)
-  const implied = first?.frame === 'fragment' ? impliedOrder(head) : undefined
-  if (implied !== undefined) return { text: asSentence(cutToWords(implied)), question: QUESTION }
-  const from = (first?.marker === undefined ? first?.start : first.from) ?? 0
+const asked = (text: string): Worded => ({ text: asSentence(cutToWords(text)), question: QUESTION })
+
+/** The order that the name alone of what a sentence opens with tells. */
+const impliedIn = ({ text, tokens, clauses: [first] }: Reading): string | undefined =>
+  first?.frame === 'fragment' ? impliedOrder(sayTokens(text, tokens, first.start, first.to)) : undefined
+
+/** Where what is said begins, behind the lead-in. */
+const startOf = ({ clauses: [first] }: Reading): number =>
+  (first?.marker === undefined ? first?.start : first.from) ?? 0
+
+/** What is said, without the reason behind it. */
+const saidWithoutReason = (reading: Reading): string => {
+  const { text, tokens, clauses } = reading
+  const from = startOf(reading)
   const why = clauses.find(({ marker }, i) => i > 0 && marker !== undefined && !KEEPS.has(marker))
   const short = withoutLooseEnd(sayTokens(text, tokens, from, why?.from ?? tokens.length))
-  const said = short.includes(' ') ? short : withoutLooseEnd(sayTokens(text, tokens, from, tokens.length))
-  const opening = said.split(' ')[0] ?? ''
-  const isOrder =
-    verbOf(opening)?.form === 'base' && tokens[from]?.tag === 'verb' && !isIdleVerb(tokens[from]) && isSound(said)
-  return { text: asSentence(cutToWords(isOrder ? said : `do this: ${said}`)), question: QUESTION }
+  return short.includes(' ') ? short : withoutLooseEnd(sayTokens(text, tokens, from, tokens.length))
+}
+
+/** Whether what is said opens with the verb of an order. */
+const isOrderAsSaid = (reading: Reading, said: string): boolean => {
+  const opener = reading.tokens[startOf(reading)]
+  return (
+    verbOf(said.split(' ')[0] ?? '')?.form === 'base' && opener?.tag === 'verb' && !isIdleVerb(opener) && isSound(said)
+  )
 }
