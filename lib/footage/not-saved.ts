@@ -1,3 +1,8 @@
+import { TellwrightError } from '@/lib/procedure/problem'
+
+/** Code of what could be read and not be written; see write-blob.ts. */
+export const NOT_WRITABLE = 'not-writable'
+
 /** @returns the message that the footage can't be read any more */
 export const gone = (name: string): string =>
   `${name} could not be read any more: it was moved, changed or its disk taken away. Choose it again and start over`
@@ -12,9 +17,7 @@ export const whyNotSaved = (error: unknown, name: string): string => {
   const { name: kind, message } = error instanceof Error ? error : new Error(String(error))
   // A writable file of the browser writes beside the old one and puts it in its place only when closed.
   const isFull = kind === 'QuotaExceededError' || /no space left/i.test(message)
-  // Chromium tells a copy from file to file that finds no room now as the one, now as the other; that the footage itself
-  // can be read was looked at before (write-blob.ts).
-  if (isFull || kind === 'NotReadableError')
+  if (isFull || (error instanceof TellwrightError && error.code === NOT_WRITABLE))
     return `The disk is full${isFull ? '' : ' or cannot be written'}: ${name} was not saved, and nothing half-written is left behind. Make room or choose another disk, then save again; the footage and your work are untouched.`
   if (kind === 'NotAllowedError' || kind === 'NoModificationAllowedError')
     return `${name} may not be written there. Choose another folder.`

@@ -1,6 +1,6 @@
 import { TellwrightError } from '@/lib/procedure/problem'
 import type { CopyOptions } from './copy-stream'
-import { gone } from './not-saved'
+import { gone, NOT_WRITABLE } from './not-saved'
 
 /** Bytes written at once: between two of them progress is told and stopping heard. */
 const PORTION = 32 * 2 ** 20
@@ -16,8 +16,8 @@ const isReadable = (blob: Blob): Promise<boolean> =>
  * past the page and its memory, several times faster than a stream.
  *
  * @param name of the footage, for messages
- * @throws the signal's reason when stopped, TellwrightError `footage-gone` where the slices can't be read any more, and
- *   what the disk throws (see not-saved.ts). The file is then what it was before.
+ * @throws the signal's reason when stopped, TellwrightError `footage-gone` where the slices can't be read any more and
+ *   `not-writable` where they can but not be written, and what the disk throws (see not-saved.ts). The file is then what it was before.
  */
 export const writeBlob = async (
   to: FileSystemWritableFileStream,
@@ -37,6 +37,9 @@ export const writeBlob = async (
   } catch (cause) {
     await to.abort(cause).catch(() => {})
     if (!(await isReadable(blob))) throw new TellwrightError('footage-gone', gone(name), { cause })
+    // What is copied can be read, so it is the disk copied to: Chromium tells one without room now as full, now like this.
+    if (cause instanceof DOMException && cause.name === 'NotReadableError')
+      throw new TellwrightError(NOT_WRITABLE, 'its disk is full or cannot be written', { cause })
     throw cause
   }
 }
