@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { draftMarks } from '@/lib/draft/draft'
 import type { Cue, Transcript } from '@/lib/procedure/recording'
+import { toVtt } from '@/lib/publish/caption-files'
 import { readTalks } from '../scripts/fit-draft/talks'
 import { type Bench, type BenchRow, fastest } from './row'
 
@@ -44,12 +45,6 @@ const rowsOf = async (form: string, called: string): Promise<readonly BenchRow[]
   ]
 }
 
-const clockOf = (seconds: number): string => {
-  const ms = Math.round(seconds * 1000)
-  const two = (n: number): string => String(Math.floor(n)).padStart(2, '0')
-  return `${two(ms / 3_600_000)}:${two((ms / 60_000) % 60)}:${two((ms / 1000) % 60)}.${String(ms % 1000).padStart(3, '0')}`
-}
-
 /** Prints the most memory a process ever had, in KB, as its last line of errors. */
 const TELL_MEMORY =
   'data:text/javascript,process.on("exit",()=>process.stderr.write("\\n"+process.resourceUsage().maxRSS))'
@@ -60,10 +55,7 @@ const memoryRow = async (): Promise<BenchRow> => {
   const folder = await mkdtemp(join(tmpdir(), 'tellwright-bench-'))
   try {
     const file = join(folder, 'ten-hours.vtt')
-    const cues = joined('vtt', 10).cues.map(
-      ({ start, end, text }) => `${clockOf(start)} --> ${clockOf(end)}\n${text}\n`,
-    )
-    await writeFile(file, `WEBVTT\n\n${cues.join('\n')}`)
+    await writeFile(file, toVtt(joined('vtt', 10).cues.map(({ text, ...cue }) => ({ ...cue, lines: [text] }))))
     const { status, stderr } = spawnSync(
       process.execPath,
       ['--import', TELL_MEMORY, 'bin/tellwright.mjs', 'draft', '--json', file],

@@ -5,7 +5,7 @@ import { ID, readElement } from './ebml'
 import { closed, layOut, type MuxTexts, sizeOf } from './lay-out'
 import { layOutMatroska } from './matroska-mux'
 import { type Movie, readMovie } from './movie'
-import { bytesOf, outline } from './outline'
+import { bytesOf, LARGEST_INDEX, outline } from './outline'
 
 /** A copy of the footage that is ready to be written; nothing of it is in memory but its index. */
 export type Muxed = {
@@ -15,9 +15,6 @@ export type Muxed = {
   /** The copy as a blob that reads from the footage when it is written; in a page only. */
   readonly blob: () => Blob
 }
-
-/** Bytes of an index beyond which it can't be one; hours of footage have less than 50 MB. */
-const LARGEST_INDEX = 2 ** 29
 
 const MESSAGES = {
   'not-mp4':

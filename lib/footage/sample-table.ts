@@ -1,9 +1,6 @@
-import { type Box, findBox, readHeader, viewOf } from './boxes'
+import { type Box, findBox, viewOf } from './boxes'
 import { TO_OFFSETS, type Track } from './movie'
-import { bytesOf } from './outline'
-
-/** Bytes of an index beyond which it can't be one; hours of footage have less than 50 MB. */
-const LARGEST_INDEX = 2 ** 29
+import { bytesOf, LARGEST_INDEX, topBoxes } from './outline'
 
 /** What the index of an MP4 says of each packet of a track, in order of decoding. */
 export type SampleTable = {
@@ -25,14 +22,11 @@ export type SampleTable = {
 
 /** @returns the movie box; undefined where the file isn't made of boxes, is cut short before it or is in fragments */
 export const movieBox = async (file: Blob): Promise<Uint8Array | undefined> => {
-  for (let at = 0; file.size - at >= 8; ) {
-    const next = readHeader(await bytesOf(file, at, at + 16), at, file.size)
+  for await (const next of topBoxes(file)) {
     if (next === undefined || next.type === 'moof' || next.end > file.size) return undefined
-    if (next.type === 'moov') {
-      const bytes = next.end - at > LARGEST_INDEX ? undefined : await bytesOf(file, next.start, next.end)
-      return bytes && findBox(bytes, ['moov', 'mvex']) === undefined ? bytes : undefined
-    }
-    at = next.end
+    if (next.type !== 'moov') continue
+    const bytes = next.end - next.start > LARGEST_INDEX ? undefined : await bytesOf(file, next.start, next.end)
+    return bytes && findBox(bytes, ['moov', 'mvex']) === undefined ? bytes : undefined
   }
   return undefined
 }

@@ -1,8 +1,7 @@
+import { wordSet } from '@/lib/trade/list'
 import { ACTS, type Act } from '@/lib/trade/pairs'
 import type { Thing } from './thing'
 import { unprefixed } from './words'
-
-const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(word => word !== ''))
 
 const BY_WORDING = new Map<string, Set<Act>>()
 for (const [act, entries] of Object.entries(ACTS) as [Act, readonly string[]][])
@@ -14,18 +13,18 @@ export const NO_ACTS: ReadonlySet<Act> = new Set()
 export const isWording = (verb: string, particle: string): boolean => BY_WORDING.has(`${verb} ${particle}`)
 
 /** Verbs that put a thing somewhere, with the particles that make them fit it there. English, no source. */
-const PLACES = oneOf(
+const PLACES = wordSet(
   `lay put place set slide slip push press drop lower hang hook thread feed wrap guide ease tap roll stretch position pull draw lift work clip screw snap pop wind route loop lead stand knock hammer
   drive drift force squeeze twist tuck stick clamp seat swing fold bring click rest walk rock wiggle turn spin shove bump nudge coax settle nestle sit hoist winch raise tie lash strap button zip lace
   bolt rivet nail peg pin latch fasten glue tape run crank stuff pack load fit get take slot join plug marry offer move wheel rotate`,
 )
-const INTO = oneOf('on in over back home around through together')
+const INTO = wordSet('on in over back home around through together')
 /** "Stand the truck on its wheels" lowers it as well. */
 const PUTS: ReadonlySet<Act> = new Set<Act>(['refit', 'connect', 'lower'])
 const REFIT: ReadonlySet<Act> = new Set<Act>(['refit', 'connect'])
 
 /** Verbs of moving a thing by hand: with "off" or "out" they take it off. English, no source. */
-const MOVES = oneOf(
+const MOVES = wordSet(
   `pull push slide slip lift take tap knock drive ease work wiggle twist turn screw wind spin roll rock walk tug yank pluck pick hook lever pry prise prize tease draw swing whip pop snap tear rip cut
   break strip peel hammer punch press drift fish wriggle jiggle rotate guide raise hoist winch thread feed crank pinch squeeze jerk heave haul drag scoop dig chisel saw split bend bump nudge get
   coax shove whack bash pinch unscrew unbolt wheel force fold unhook hinge pivot lower`,
@@ -50,7 +49,7 @@ const BY_STATE: Readonly<Record<string, ReadonlySet<Act>>> = Object.setPrototype
 )
 
 /** Verbs of fastening: with "un" before them they undo it. English, no source. */
-const FASTENS = oneOf(
+const FASTENS = wordSet(
   'buckle zip lace tape strap hook clip pin peg latch bolt screw button hitch couple clamp fasten tie lash thread chain staple nail rivet solder glue plug seal cap cork stopper crimp clasp link rope band key dog',
 )
 const MADE_FAST: ReadonlySet<Act> = new Set<Act>(['refit', 'tighten', 'connect', 'close'])
@@ -87,11 +86,11 @@ export const actsFor = (verb: string, particle: string | undefined): ReadonlySet
   (FASTENS.has(verb) ? MADE_FAST : NO_ACTS)
 
 /** What goes along is the thing's own, or the hands'. */
-const OWN = oneOf('its their your both two one a all care')
-const FAR = oneOf('off out away apart loose free back home shut open closed')
-const AT_END = oneOf('on in up down')
+const OWN = wordSet('its their your both two one a all care')
+const FAR = wordSet('off out away apart loose free back home shut open closed')
+const AT_END = wordSet('on in up down')
 /** Little words that show that a particle belongs to what stands before it: "next to the off switch", "to shut off". */
-const BINDS = oneOf('the a an to of from in on at by for and is')
+const BINDS = wordSet('the a an to of from in on at by for and is')
 
 /**
  * The particle that stands after words set between: "take your lock with its tag off the disconnect", "turn the main switch of
@@ -115,17 +114,17 @@ export const distantParticle = (verb: string, rest: readonly string[]): string |
 }
 
 /** Covers on a hinge or slide: up and aside is open, down and to is closed. */
-const HINGED = oneOf('guard lid hood cover flap bonnet shield door hatch visor canopy screen gate shutter seat')
+const HINGED = wordSet('guard lid hood cover flap bonnet shield door hatch visor canopy screen gate shutter seat')
 /** Those that hang below or in front: down is open, up is closed. */
-const HUNG = oneOf('panel tray grille grill diffuser ramp tailgate flap tailboard drawbridge ladder louvre louver')
-const SWINGS = oneOf(
+const HUNG = wordSet('panel tray grille grill diffuser ramp tailgate flap tailboard drawbridge ladder louvre louver')
+const SWINGS = wordSet(
   'swing fold flip lift tilt hinge raise pivot slide push pull roll prop turn bring lower move let drop put',
 )
-const APART = oneOf('up open aside away clear out')
-const TOGETHER = oneOf('down shut closed over home back to in')
+const APART = wordSet('up open aside away clear out')
+const TOGETHER = wordSet('down shut closed over home back to in')
 const OPENS: ReadonlySet<Act> = new Set<Act>(['open'])
 const CLOSES: ReadonlySet<Act> = new Set<Act>(['close', 'refit'])
-const HUNG_VERBS = oneOf('swing hinge fold pivot tilt let flip')
+const HUNG_VERBS = wordSet('swing hinge fold pivot tilt let flip')
 
 /** @returns what moving a hinged thing does; undefined for every other thing. */
 export const hingedActs = (

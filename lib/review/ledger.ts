@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
+import { wordSet } from '@/lib/trade/list'
 import { FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
 import { inSteps } from './chunks'
@@ -12,12 +13,11 @@ import { isSameThing, type Thing, toThing } from './thing'
 import { addedBy, runsOut, type Undone, undoneBy } from './undone'
 import { stemSet } from './words'
 
-const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 /** Verbs that bring something to the job that may be taken away again. */
-const PLACING = oneOf(
+const PLACING = wordSet(
   'place put lay set hang fit clamp wedge stand slide spread support connect hook insert tape mask cover tie strap chock block plug cap wrap slip screw thread use push mount attach',
 )
-const BINDS = oneOf('tie lash strap chain clamp hitch hook rope wedge chock block pin lock')
+const BINDS = wordSet('tie lash strap chain clamp hitch hook rope wedge chock block pin lock')
 const LOCK = toThing(['lock'])
 
 const ASSEMBLY = new Set<Undone>(['removed', 'opened', 'disconnected', 'loosened'])
@@ -48,7 +48,7 @@ const tellsOf = onceForText((text: string) => ({
 }))
 
 /** Verbs whose object stays where it is: what goes along is brought. */
-const COVERING = oneOf('wedge chock block mask cover cap plug tie strap support tape clamp wrap')
+const COVERING = wordSet('wedge chock block mask cover cap plug tie strap support tape clamp wrap')
 
 const broughtBy = ({ acts, verb, things, along }: Action): readonly Thing[] => {
   if (acts.has('remove')) return []
@@ -58,7 +58,7 @@ const broughtBy = ({ acts, verb, things, along }: Action): readonly Thing[] => {
 
 /** "Take the lid off and set it on a towel" does not put it back. */
 const isSetAside = ({ verb, things }: Action): boolean => SETS.has(verb) && things.every(({ head }) => head === '')
-const SETS = oneOf('set put lay place hang tie keep stand store rest')
+const SETS = wordSet('set put lay place hang tie keep stand store rest')
 
 /** Whether an action undoes, makes good or brings anything at all. */
 const isTelling = ({ acts, verb }: Action): boolean =>
@@ -99,7 +99,7 @@ const FLUIDS_BY_JOB: readonly (readonly [job: RegExp, fluid: string])[] = [
 const fluidIn = ({ heading }: Sheet): string | undefined =>
   FLUIDS_BY_JOB.find(([job]) => job.test(`${heading.title} ${heading.equipment}`))?.[1]
 
-const LINES = oneOf('hose line pipe fitting union nut coupling banjo tube connector')
+const LINES = wordSet('hose line pipe fitting union nut coupling banjo tube connector')
 const isLine = ({ thing, undone }: Open): boolean =>
   (undone === 'disconnected' || undone === 'removed' || undone === 'loosened') &&
   (thing.words.includes('hose') ||

@@ -1,4 +1,5 @@
 import type { Mark } from '@/lib/procedure/mark'
+import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import { PREPOSITIONS } from './grammar'
@@ -31,37 +32,36 @@ const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   added: ['remove', 'disconnect', 'open'],
 }
 
-const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(' '))
-const FIXTURES = oneOf('vice vise bench jig')
-const LOCKS = oneOf('lock tag label notice sign padlock lockout isolation isolator breaker hasp')
-const VEHICLES = oneOf('car vehicle machine jack bike van truck stand')
+const FIXTURES = wordSet('vice vise bench jig')
+const LOCKS = wordSet('lock tag label notice sign padlock lockout isolation isolator breaker hasp')
+const VEHICLES = wordSet('car vehicle machine jack bike van truck stand')
 /** Small plugs inside a machine, not the one in the wall. */
-const LEADS = oneOf('connector lead cable hose sensor harness wire plug')
+const LEADS = wordSet('connector lead cable hose sensor harness wire plug')
 /** Lifted and lowered by themselves, whatever the machine stands on. */
-const SEPARATE = oneOf('load fork bucket boom implement header deck pallet platform')
-const FLOWING = oneOf('valve tap cock water gas')
-const RESTARTS = oneOf(
+const SEPARATE = wordSet('load fork bucket boom implement header deck pallet platform')
+const FLOWING = wordSet('valve tap cock water gas')
+const RESTARTS = wordSet(
   'switch turn power restore energise energize re-energise re-energize start restart run enable activate boot bring fire return reinstate plug',
 )
 /** "Turn the water back on" opens the valve that was shut. */
-const FLOWS = oneOf('water gas supply fuel air steam main mains')
-const FLUIDS = oneOf('oil coolant antifreeze water fuel petrol diesel electrolyte')
+const FLOWS = wordSet('water gas supply fuel air steam main mains')
+const FLUIDS = wordSet('oil coolant antifreeze water fuel petrol diesel electrolyte')
 
 const isOtherFluid = (a: Thing, b: Thing): boolean => FLUIDS.has(a.head) && FLUIDS.has(b.head) && a.head !== b.head
 
 const isPronoun = ({ things }: Action): boolean => things.length === 0 || things.some(({ head }) => head === '')
 
-const SECURES = oneOf('circlip cotter linchpin lockwire r-clip snap-ring tab-washer')
+const SECURES = wordSet('circlip cotter linchpin lockwire r-clip snap-ring tab-washer')
 const SECURING =
   /\b(?:split|cotter|roll|spring|safety|grooved?|hitch) pin\b|\b(?:snap|retaining) ring\b|\b(?:lock|locking|safety) (?:wire|clip|pin|tab)\b/
 
 /** Whether a part keeps another from coming off: nobody takes for granted that it went back with it. */
 export const isLocking = ({ words, head }: Thing): boolean => SECURES.has(head) || SECURING.test(words.join(' '))
 
-const WEDGES = oneOf('wedge chock block')
+const WEDGES = wordSet('wedge chock block')
 
 /** "The spring half of the seal" is the seal. */
-const PORTIONS = oneOf('half part piece end section side face lip set rest')
+const PORTIONS = wordSet('half part piece end section side face lip set rest')
 const OWNS = new Set(['of', 'from', 'on', 'in', 'at', 'holding', 'securing'])
 
 /** @returns what fasteners hold, by the words after them: "of the base panel". */
@@ -77,7 +77,7 @@ const isPortionOf = ({ things, rest }: Action, { head }: Thing): boolean => {
 }
 
 /** Verbs that put a part on for good: its screws are in. "Place" and "lay" leave them out. */
-const FASTENING = oneOf(
+const FASTENING = wordSet(
   'refit reinstall fit install replace reassemble attach reattach mount remount secure fasten refasten bolt screw assemble rebuild renew swap change exchange tighten torque clamp close connect reconnect return snap clip latch lock',
 )
 

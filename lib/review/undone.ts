@@ -1,3 +1,4 @@
+import { wordSet } from '@/lib/trade/list'
 import { AID_KINDS, AIDS, NOT_PUT_BACK } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import { onceFor } from './memo'
@@ -16,53 +17,53 @@ export type Undone =
   | 'raised'
   | 'added'
 
-const oneOf = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(word => word !== ''))
-
-const FLOWS = oneOf('valve tap cock faucet spigot hydrant stopcock petcock supply gas water fuel air steam main mains')
-const SUPPLY = oneOf(
+const FLOWS = wordSet(
+  'valve tap cock faucet spigot hydrant stopcock petcock supply gas water fuel air steam main mains',
+)
+const SUPPLY = wordSet(
   'supply mains main inlet outlet isolation isolating shutoff shut-off stop gas water fuel feed service stopcock petcock suction discharge air steam',
 )
-const POWER = oneOf(
+const POWER = wordSet(
   'isolator breaker power supply mains electricity disconnect switch fuse circuit plug battery current socket machine unit controller main charger inverter control printer appliance saw lathe mower tool',
 )
-const NOT_POWER = oneOf(
+const NOT_POWER = wordSet(
   'engine ignition heater burner light lamp valve tap cock stopcock petcock water gas plate bracket',
 )
-const LIFTED = oneOf(
+const LIFTED = wordSet(
   'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis',
 )
-const FILLED = oneOf(
+const FILLED = wordSet(
   'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase',
 )
-const SHUTS = oneOf(
+const SHUTS = wordSet(
   `valve tap cock faucet spigot hydrant stopper stopcock petcock door lid cover panel drain hatch cap port screw nipple bleeder gate bonnet hood guard case lock latch clamp clip chamber vent plug flap
   access damper drawer enclosure box cabinet head spigot bleed hasp housing isolator breaker circuit shutter caliper release clasp buckle filler gas water curtain canopy tailgate trunk body compartment catch`,
 )
-const NOT_SHUT = oneOf(
+const NOT_SHUT = wordSet(
   'window garage room shop workshop app file menu throttle package packet bag program software page',
 )
-const PULLED = oneOf(
+const PULLED = wordSet(
   'plug fuse connector boot cap pin lead wire cable hose cartridge disconnect cord stopper bung cork dipstick filter strainer knob tube split-pin cotter card board module drawer basket tray',
 )
-const LOCKS = oneOf('lock padlock tag lockout hasp')
-const HANGS = oneOf('hang fit fix put apply attach place fasten clip snap add set')
+const LOCKS = wordSet('lock padlock tag lockout hasp')
+const HANGS = wordSet('hang fit fix put apply attach place fasten clip snap add set')
 /** What cuts the power when a machine is switched off at it. */
-const MAINS = oneOf('isolator breaker mains wall switch')
+const MAINS = wordSet('isolator breaker mains wall switch')
 /** A mains plug is unplugged, not taken off. */
-const CORDS = oneOf('mains power machine wall')
-const SOCKETS = oneOf('socket outlet wall receptacle')
+const CORDS = wordSet('mains power machine wall')
+const SOCKETS = wordSet('socket outlet wall receptacle')
 /** "Open the tap to let the pressure out" leaves nothing to close: its supply is shut. */
-const LETS_OUT = oneOf('let release relieve vent bleed drain')
-const TIPS = oneOf('tip pour empty run')
-const CATCHES = oneOf('pan bucket container jug drum bowl tub can')
-const PIPED = oneOf('hose line pipe lead cable wire connector')
+const LETS_OUT = wordSet('let release relieve vent bleed drain')
+const TIPS = wordSet('tip pour empty run')
+const CATCHES = wordSet('pan bucket container jug drum bowl tub can')
+const PIPED = wordSet('hose line pipe lead cable wire connector')
 /** What is loosened by being wound or eased back; a motor or a table moved so only changes its place. */
-const WOUND = oneOf(
+const WOUND = wordSet(
   'screw bolt nut nipple union gland fitting cap clamp strap collar fastener setscrew grubscrew locknut cable belt chain tensioner adjuster hose connector valve clip knob fixing stud capscrew jack',
 )
-const LOOSENS = oneOf('loosen slacken slack undo unclamp release crack unscrew untighten unbolt unlock untie')
-const LET_GO = oneOf('brake pressure tension grip hand button trigger lever')
-const FIXED_TO = oneOf('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
+const LOOSENS = wordSet('loosen slacken slack undo unclamp release crack unscrew untighten unbolt unlock untie')
+const LET_GO = wordSet('brake pressure tension grip hand button trigger lever')
+const FIXED_TO = wordSet('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
 /** Whether a thing stands for the power supply. */
 export const isCut = (thing: Thing): boolean => thing.words.some(word => POWER.has(word)) && !NOT_POWER.has(thing.head)
@@ -75,9 +76,9 @@ const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
   !NOT_PUT_BACK.has(head) && !isAid(words) && !rest.some(word => FIXED_TO.has(word))
 
 /** "Tip the truck onto the stands" raises it. */
-const SET_UP = oneOf('tip set place put stand lay roll drive lift raise jack push')
+const SET_UP = wordSet('tip set place put stand lay roll drive lift raise jack push')
 const PROPS = /^(?:stands?|trestles?|blocks|ramps?)$/
-const CARRIED = oneOf('bike bicycle motorcycle frame load table chair')
+const CARRIED = wordSet('bike bicycle motorcycle frame load table chair')
 
 const isSetUp = (verb: string, rest: readonly string[], head: string): boolean =>
   SET_UP.has(verb) &&
@@ -91,7 +92,7 @@ export const isCord = ({ head, words }: Thing): boolean =>
   (head === 'plug' || head === 'lead' || head === 'cord') && words.some(word => CORDS.has(word))
 
 /** A valve that is shut for the job, unless it is one that lets something out. */
-const LETS_GO = oneOf('drain bleed bleeder vent relief safety sample filler fill test check float expansion')
+const LETS_GO = wordSet('drain bleed bleeder vent relief safety sample filler fill test check float expansion')
 const isShutOff = ({ head, words }: Thing): boolean =>
   (head === 'valve' || head === 'tap' || head === 'cock') && words.length > 1 && !words.some(word => LETS_GO.has(word))
 
@@ -139,8 +140,8 @@ export const undoneBy = (action: Action, thing: Thing): Undone | undefined => {
 }
 
 const RUNS_OUT = /\b(?:oil|coolant|antifreeze|hydraulic fluid|brake fluid|transmission fluid|gear oil)\b/i
-const DRAINED_OF = oneOf('crankcase gearbox sump radiator transmission differential axle engine gearcase')
-const DRAINS = oneOf('plug tap cock valve screw bolt')
+const DRAINED_OF = wordSet('crankcase gearbox sump radiator transmission differential axle engine gearcase')
+const DRAINS = wordSet('plug tap cock valve screw bolt')
 
 /** @returns what runs out when a drain is opened, as the words of the step and of its checks name it. */
 export const runsOut = ({ acts, things, rest }: Action, texts: readonly string[]): Thing | undefined => {
@@ -154,11 +155,11 @@ export const runsOut = ({ acts, things, rest }: Action, texts: readonly string[]
 const AIDS_IN =
   /\b(?:(?:plastic|blanking|rubber|blank|sealing|transport) (?:plug|cap)|masking tape|locking (?:pin|tool|plate)|timing pin|gauge manifold|manifold gauge|jumper(?: wire| lead)?|bypass lead|hose pinch|pinch clamp)\b/
 /** What is held with something pushed in between must be free again before it turns. */
-const JAMS = oneOf('wedge jam block lock')
-const TURNING = oneOf(
+const JAMS = wordSet('wedge jam block lock')
+const TURNING = wordSet(
   'blade shaft flywheel pulley gear rotor impeller spindle crankshaft drum chain sprocket fan wheel disc',
 )
-const BRINGS = oneOf(
+const BRINGS = wordSet(
   'cap plug mask fit insert install connect place put push attach clip block seal stick apply tape bridge',
 )
 

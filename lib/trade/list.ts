@@ -13,3 +13,6 @@ export const wordList = (text: string): readonly string[] => [
       .filter(entry => entry !== ''),
   ),
 ]
+
+/** @returns the words of a text, parted by blanks or line ends, each once */
+export const wordSet = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(word => word !== ''))

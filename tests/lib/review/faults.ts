@@ -82,7 +82,8 @@ const reordered = (project: Project, from: Mark, to: Mark): Project => {
   }
 }
 
-const RESTORE = [
+/** Rules of what was undone and not made good. */
+export const RESTORE = [
   'not-refitted',
   'not-closed',
   'not-reopened',

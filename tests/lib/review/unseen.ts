@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import type { Mark } from '@/lib/procedure/mark'
 import { emptyProject, type Heading, type Project } from '@/lib/procedure/project'
 import type { Finding } from '@/lib/review/rule'
+import { RESTORE } from './faults'
 
 /** A fault put in by hand: what it changes of the sound procedure, and where a foreman may point. */
 type Fault = {
@@ -76,19 +77,7 @@ export const faultyProject = (sound: Project, { drop = [], add = [], set = {}, o
   return { ...sound, procedure: changed(sound.procedure, heading), marks }
 }
 
-const RESTORED = [
-  'not-refitted',
-  'not-closed',
-  'not-reopened',
-  'not-refilled',
-  'not-reconnected',
-  'not-tightened',
-  'power-not-restored',
-  'lock-not-removed',
-  'not-lowered',
-  'aid-left-in',
-  'run-unready',
-]
+const RESTORED = [...RESTORE, 'run-unready']
 
 /** Which rules answer which kind of fault. */
 const ANSWERS: Readonly<Record<string, readonly string[]>> = {
