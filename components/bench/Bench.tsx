@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import type { FootageController } from '@/components/footage/types'
 import { Sheet } from '@/components/sheet/Sheet'
+import { countOf } from '@/lib/procedure/count'
 import { toSheet } from '@/lib/procedure/sheet'
 import { readQuantities } from '@/lib/quantity/read'
 import type { Finding } from '@/lib/review/rule'
@@ -61,7 +62,9 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const listening = useListening(opened, footage?.fingerprint)
   const drafting = useDrafting(transcript, marks => {
     perform({ do: 'redraft', marks })
-    tell(`${marks.length} marks are pencilled. Keep, change or drop each one: N goes through them.`)
+    tell(
+      `${countOf(marks.length, 'mark is', 'marks are')} pencilled. Keep, change or drop each one: N goes through them.`,
+    )
   })
   useUnsaved(state, isOpenElsewhere)
 

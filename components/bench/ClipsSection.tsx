@@ -5,6 +5,7 @@ import { Button } from '@/components/ui/Button'
 import { cutClips, type MadeClip, type WantedClip } from '@/lib/footage/clip-set'
 import { whyNotSaved } from '@/lib/footage/not-saved'
 import type { OpenFootage } from '@/lib/footage/open'
+import { countOf } from '@/lib/procedure/count'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Sheet } from '@/lib/procedure/sheet'
 import styles from './bench.module.css'
@@ -73,7 +74,7 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
           abort.signal,
         )
       }
-      setState({ lines: [`${count} of ${wanted.length} clips were made.`, ...lines] })
+      setState({ lines: [`${count} of ${countOf(wanted.length, 'clip was', 'clips were')} made.`, ...lines] })
     } catch (error) {
       setState({
         lines: [abort.signal.aborted ? 'Stopped; nothing was left behind.' : whyNotSaved(error, 'The set of clips')],

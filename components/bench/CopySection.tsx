@@ -5,6 +5,7 @@ import { Button } from '@/components/ui/Button'
 import { muxTexts } from '@/lib/footage/mux'
 import { whyNotSaved } from '@/lib/footage/not-saved'
 import type { OpenFootage } from '@/lib/footage/open'
+import { countOf } from '@/lib/procedure/count'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import type { Sheet } from '@/lib/procedure/sheet'
@@ -44,7 +45,7 @@ export const CopySection = ({ opened, project, sheet }: Props) => {
       })
       setSaid(
         isSaved
-          ? `${name} was saved: ${texts.chapters.length} chapters, ${texts.captions.length} captions.`
+          ? `${name} was saved: ${countOf(texts.chapters.length, 'chapter')}, ${countOf(texts.captions.length, 'caption')}.`
           : undefined,
       )
     } catch (error) {

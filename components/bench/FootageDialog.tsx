@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import type { OpenFootage } from '@/lib/footage/open'
+import { countOf } from '@/lib/procedure/count'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import type { Sheet } from '@/lib/procedure/sheet'
@@ -36,7 +37,11 @@ const Changes = ({ opened, changes, onChanges }: Pick<Props, 'opened' | 'changes
       const { findPictureChanges } = await import('@/lib/footage/small-frames')
       const found = await findPictureChanges(opened, { signal: abort.signal, onProgress: setDone })
       if (found.ok) onChanges(found.value.map(change => change.time))
-      setSaid(found.ok ? `${found.value.length} changes were found.` : found.problems.map(formatProblem).join(' '))
+      setSaid(
+        found.ok
+          ? `${countOf(found.value.length, 'change was', 'changes were')} found.`
+          : found.problems.map(formatProblem).join(' '),
+      )
     } catch (error) {
       setSaid(abort.signal.aborted ? 'Stopped.' : error instanceof Error ? error.message : String(error))
     } finally {

@@ -2,6 +2,7 @@
 
 import { useId, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { countOf } from '@/lib/procedure/count'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Coverage } from '@/lib/review/coverage'
@@ -68,7 +69,7 @@ export const PencilStrip = ({
             disabled={sure.length === 0}
             onClick={() => onPerform({ do: 'keep-marks', ids: sure.map(mark => mark.id) })}
           >
-            Keep {sure.length} pencilled {sure.length === 1 ? 'mark' : 'marks'}
+            Keep {countOf(sure.length, 'pencilled mark')}
           </Button>
         </>
       )}

@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import { Choice, Field } from '@/components/ui/Field'
+import { countOf } from '@/lib/procedure/count'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
@@ -158,8 +159,7 @@ export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBa
           </div>
           {stops.length > 0 && (
             <p className={styles.stops} role="note">
-              {stops.length} stop {stops.length === 1 ? 'finding is' : 'findings are'} open; the publication says so at
-              its head.
+              {countOf(stops.length, 'stop finding is', 'stop findings are')} open; the publication says so at its head.
             </p>
           )}
           {made?.problem !== undefined && <p role="alert">{made.problem}</p>}

@@ -2,6 +2,7 @@
 
 import { useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { countOf } from '@/lib/procedure/count'
 import { applyEdit, type Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
 import { nextRevision } from '@/lib/procedure/revision'
@@ -25,7 +26,7 @@ export const Release = ({ project, options, stops, onPerform }: Props) => {
   const pencilled = project.marks.filter(mark => mark.pencilled !== undefined).length
   const why =
     stops > 0
-      ? `${stops} stop ${stops === 1 ? 'finding prevents' : 'findings prevent'} a release.`
+      ? `${countOf(stops, 'stop finding prevents', 'stop findings prevent')} a release.`
       : pencilled > 0
         ? `${pencilled} marks are still pencilled: keep or drop them first.`
         : undefined

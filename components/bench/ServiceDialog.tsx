@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import { Field } from '@/components/ui/Field'
+import { countOf } from '@/lib/procedure/count'
 import type { BenchEntry } from '@/lib/store/store'
 import styles from './bench.module.css'
 import { benchStore } from './laying'
@@ -107,7 +108,7 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
       </ol>
       {state.problem !== undefined && <p role="alert">{state.problem}</p>}
       <Button look="main" disabled={state.isBusy === true} onClick={() => void make()}>
-        {state.isBusy === true ? 'Making the packet' : `Save one packet of ${order.length} jobs`}
+        {state.isBusy === true ? 'Making the packet' : `Save one packet of ${countOf(order.length, 'job')}`}
       </Button>
     </Dialog>
   )

@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
+import { countOf } from '@/lib/procedure/count'
 import { formatProblem, TellwrightError } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import { parseProject } from '@/lib/procedure/project-file'
@@ -67,8 +68,7 @@ const reviewOf = async (path: string, project: Project, io: Io): Promise<Pick<Pu
   const findings = toPublishedFindings(toSheet(project), reviewProject(project))
   const stops = findings.filter(({ level, waived }) => level === 'stop' && waived === undefined).length
   const name = path === '-' ? 'standard input' : path
-  if (stops > 0)
-    io.err(`tellwright publish: ${name}: ${stops} stop ${stops === 1 ? 'finding' : 'findings'}; said at the head`)
+  if (stops > 0) io.err(`tellwright publish: ${name}: ${countOf(stops, 'stop finding')}; said at the head`)
   return { findings }
 }
 

@@ -1,3 +1,4 @@
+import { countOf } from '@/lib/procedure/count'
 import type { Kind } from '@/lib/procedure/kinds'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Quantity } from '@/lib/quantity/quantity'
@@ -39,7 +40,7 @@ export const checkProposal = (kind: Kind, now: string, proposed: string): Result
   if (line === '' || /[<>{}[\]`|]/.test(line)) return refuse('the proposal is no plain line of text')
   const words = line.split(' ').filter(word => /[\p{L}\p{N}]/u.test(word))
   const most = kind === 'step' ? MOST_WORDS : MOST_WORDS_ELSEWHERE
-  if (words.length > most) return refuse(`the proposal has ${words.length} words; at most ${most}`)
+  if (words.length > most) return refuse(`the proposal has ${countOf(words.length, 'word')}; at most ${most}`)
   if (limits(now) !== limits(line) || numbersIn(now) !== numbersIn(line))
     return refuse('the proposal changes a number or a limit')
   if ((now.match(NEGATION)?.length ?? 0) !== (line.match(NEGATION)?.length ?? 0))

@@ -30,9 +30,33 @@ const soundIn = (table: SampleTable, shown: Shown, { start, end }: Span): readon
   return [Math.max(0, from), to]
 }
 
-const trackIn = async (bytes: Uint8Array, movie: Movie, input: InputTrack, span: Span, isAlone: boolean) => {
+type Index = { readonly bytes: Uint8Array; readonly movie: Movie; readonly tables: ReadonlyMap<number, SampleTable> }
+
+const readIndex = async ({ input, file, container }: OpenFootage): Promise<Index | undefined> => {
+  const bytes = input !== null && container === 'MP4' ? await movieBox(file) : undefined
+  const movie = bytes && readMovie(bytes)
+  if (bytes === undefined || movie === undefined) return undefined
+  const tables = movie.tracks.flatMap(track => {
+    const table = track.handler === 'vide' || track.handler === 'soun' ? readSampleTable(bytes, track) : undefined
+    return table === undefined ? [] : [[track.id, table] as const]
+  })
+  return { bytes, movie, tables: new Map(tables) }
+}
+
+/** A set of clips out of one footage reads its index once; it goes with the footage. */
+const indexes = new WeakMap<OpenFootage, Promise<Index | undefined>>()
+
+const indexOf = (footage: OpenFootage): Promise<Index | undefined> => {
+  const known = indexes.get(footage) ?? readIndex(footage)
+  indexes.set(footage, known)
+  // A disk that could not be read then may be there again.
+  known.catch(() => indexes.delete(footage))
+  return known
+}
+
+const trackIn = async ({ movie, tables }: Index, input: InputTrack, span: Span, isAlone: boolean) => {
   const track = movie.tracks.find(({ id }) => id === input.id)
-  const table = track && readSampleTable(bytes, track)
+  const table = tables.get(input.id)
   const first = await new EncodedPacketSink(input).getFirstPacket({ metadataOnly: true })
   if (!track || !table || !first || entryOf(table).startsWith('enc')) return undefined
   // What the file's edit list makes of the first packet holds for all.
@@ -80,14 +104,13 @@ const layOutPackets = (tracks: readonly ClipTrack[]) => {
  *   by one)
  */
 export const copyMp4 = async (footage: OpenFootage, span: Span, title?: string): Promise<Blob | undefined> => {
-  const { input, file, container, hasVideo } = footage
-  const bytes = container === 'MP4' ? await movieBox(file) : undefined
-  if (input === null || bytes === undefined) return undefined
+  const { input, file, hasVideo } = footage
+  if (input === null) return undefined
   try {
-    const movie = readMovie(bytes)
+    const index = await indexOf(footage)
+    if (index === undefined) return undefined
     const inputs = [await input.getPrimaryVideoTrack(), await input.getPrimaryAudioTrack()].filter(one => one !== null)
-    if (movie === undefined) return undefined
-    const all = await Promise.all(inputs.map(one => trackIn(bytes, movie, one, span, !hasVideo)))
+    const all = await Promise.all(inputs.map(one => trackIn(index, one, span, !hasVideo)))
     const tracks = all.filter(track => track !== undefined)
     const isWhole = tracks.every(({ table: { offsets, sizes }, from, to }) => {
       const places = offsets.subarray(from, to)
@@ -95,7 +118,7 @@ export const copyMp4 = async (footage: OpenFootage, span: Span, title?: string):
     })
     if (tracks.length === 0 || tracks.length < inputs.length || !isWhole) return undefined
     const { chunks, spans, length } = layOutPackets(tracks)
-    const head = clipHead(bytes, tracks, chunks, length, title)
+    const head = clipHead(index.bytes, tracks, chunks, length, title)
     const type = hasVideo ? 'video/mp4' : 'audio/mp4'
     return new Blob([head, ...spans.map(({ start, end }) => file.slice(start, end))], { type })
   } catch (error) {

@@ -1,3 +1,4 @@
+import { countOf } from '@/lib/procedure/count'
 import type { Span } from '@/lib/procedure/time'
 import { kWeighting } from './k-weighting'
 import type { SoundPiece } from './peaks'
@@ -117,7 +118,7 @@ export const measureLoudness = async (
   let meter: ReturnType<typeof loudnessMeter> | undefined
   let kind = ''
   for await (const { start, rate, channels } of pieces) {
-    const own = `${channels.length} channels at ${rate} Hz`
+    const own = `${countOf(channels.length, 'channel')} at ${rate} Hz`
     if (kind !== '' && own !== kind) throw new RangeError(`the sound changes from ${kind} to ${own} at ${start} s`)
     kind = own
     meter ??= loudnessMeter(rate, channels.length)

@@ -1,4 +1,5 @@
 import type { PhrasingContent } from 'mdast'
+import { countOf } from '@/lib/procedure/count'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
 import { findingLine, findingLines } from './findings'
@@ -6,7 +7,7 @@ import { type Block, bullets, emphasis, heading, item, link, paragraph, quote, s
 import type { PublishOptions } from './publication'
 import { SECTIONS } from './sections'
 import { marksOf } from './selection'
-import { countOf, toLine, toParagraphs } from './text'
+import { toLine, toParagraphs } from './text'
 import { CLOSING_HEADING, CLOSING_NOTE, formatInterval } from './words'
 
 /** What the head must say before anything else, as a bold opening, a sentence and a list. */

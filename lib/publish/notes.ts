@@ -1,4 +1,5 @@
 import type { PhrasingContent, Root } from 'mdast'
+import { countOf } from '@/lib/procedure/count'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
@@ -10,7 +11,7 @@ import { markdown } from './processor'
 import type { PublishOptions } from './publication'
 import { selected } from './selection'
 import { toShown } from './shown'
-import { countOf, listOf, toLine } from './text'
+import { listOf, toLine } from './text'
 import { type Thing, toThings } from './things'
 import { CLOSING_NOTE, formatInterval } from './words'
 
@@ -154,6 +155,6 @@ export const writeNotes = (sheet: Sheet, options: PublishOptions = {}): WrittenN
   const plain = toPlainText(notes)
   const most = options.notes?.most ?? MOST_CHARACTERS
   const length = [...plain].length
-  const over = `the plain text is ${length} characters, ${length - most} over the limit of ${most}; join chapters (a longer least chapter) or leave values out`
+  const over = `the plain text is ${countOf(length, 'character')}, ${length - most} over the limit of ${most}; join chapters (a longer least chapter) or leave values out`
   return { markdown: markdown.stringify(toBlocks(notes)), text: plain, notices: length > most ? [over] : [] }
 }

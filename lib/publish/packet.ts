@@ -1,3 +1,4 @@
+import { countOf } from '@/lib/procedure/count'
 import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
 import { toContents } from './contents'
@@ -48,7 +49,7 @@ export const packetFiles = async (jobs: readonly PacketJob[], title?: string): P
   const [only, ...others] = jobs
   if (only === undefined) return []
   if (others.length === 0) return withManifest(title ?? jobTitle(toSheet(only.project)), await jobFiles(only, ''))
-  const name = title ?? `Service of ${jobs.length} jobs`
+  const name = title ?? `Service of ${countOf(jobs.length, 'job')}`
   const placed = jobs.map(({ project, options }, i): Job => {
     const whole = toSheet(project)
     const folder = `${i + 1}-${toFileName(project.procedure.title, 'procedure')}`

@@ -27,9 +27,6 @@ export const toParagraphs = (text: string): readonly (readonly string[])[] =>
     )
     .filter(lines => lines.length > 0)
 
-/** @returns `1 step`, `3 steps`. */
-export const countOf = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`
-
 /** @returns `a`, `a and b`, `a, b and c`. */
 export const listOf = (parts: readonly string[]): string =>
   parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`

@@ -1,4 +1,5 @@
 import { unzipSync } from 'fflate'
+import { countOf } from '@/lib/procedure/count'
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import { sha256 } from './digest'
 import { isSafePath, MANIFEST, type Manifest, manifestSchema } from './manifest'
@@ -63,7 +64,7 @@ export const verifyPacket = async (bytes: Uint8Array): Promise<Result<Manifest>>
         problem(
           'altered-file',
           path,
-          `it is ${content.length} bytes; the manifest says ${size}. It was changed afterwards`,
+          `it is ${countOf(content.length, 'byte')}; the manifest says ${size}. It was changed afterwards`,
         ),
       )
     else if ((await sha256(content)) !== wanted)

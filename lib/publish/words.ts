@@ -1,3 +1,4 @@
+import { countOf } from '@/lib/procedure/count'
 import type { Basis, Kind, Level } from '@/lib/procedure/kinds'
 import type { Interval } from '@/lib/procedure/project'
 
@@ -36,8 +37,7 @@ export const CLOSING_NOTE =
 /** @returns when a job is due again, such as `every 200 h or 12 months, whichever comes first`; undefined without interval. */
 export const formatInterval = (interval: Interval | undefined): string | undefined => {
   const hours = interval?.hours === undefined ? undefined : `${interval.hours} h`
-  const months =
-    interval?.months === undefined ? undefined : `${interval.months} ${interval.months === 1 ? 'month' : 'months'}`
+  const months = interval?.months === undefined ? undefined : countOf(interval.months, 'month')
   if (hours !== undefined && months !== undefined) return `every ${hours} or ${months}, whichever comes first`
   const one = hours ?? months
   return one === undefined ? undefined : `every ${one}`

@@ -1,3 +1,4 @@
+import { countOf } from '@/lib/procedure/count'
 import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
 import { formatTime } from '@/lib/procedure/time'
@@ -92,7 +93,7 @@ export const formatReport = ({ findings, counts, coverage }: Report): string => 
     coverage.instructing === 0
       ? []
       : [
-          `The marks account for ${Math.round(coverage.share * 100)} % of the instructing talk; ${coverage.left.length} sentences are left over.`,
+          `The marks account for ${Math.round(coverage.share * 100)} % of the instructing talk; ${countOf(coverage.left.length, 'sentence is', 'sentences are')} left over.`,
         ]
   const total = `${counts.stop} stop, ${counts.fix} fix, ${counts.consider} consider${counts.waived === 0 ? '' : `, ${counts.waived} waived`}.`
   const caveat =

@@ -1,3 +1,4 @@
+import { countOf } from '@/lib/procedure/count'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Sentence } from '@/lib/procedure/recording'
 import { formatTime } from '@/lib/procedure/time'
@@ -24,7 +25,7 @@ const row = (sentence: Sentence, isTimed: boolean): string => {
 
 const listing = ({ transcript }: ReadTranscript): string => {
   const sentences = toSentences(transcript)
-  const head = `${transcript.name}: ${transcript.form}, ${transcript.cues.length} cues, ${sentences.length} sentences`
+  const head = `${transcript.name}: ${transcript.form}, ${countOf(transcript.cues.length, 'cue')}, ${countOf(sentences.length, 'sentence')}`
   const rows = sentences.map(sentence => row(sentence, transcript.form !== 'untimed'))
   return `${[head, '', ...rows].join('\n')}\n`
 }

@@ -1,3 +1,4 @@
+import { countOf } from '@/lib/procedure/count'
 import { formatProblem } from '@/lib/procedure/problem'
 import { verifyPacket } from '@/lib/publish/verify'
 import { parseArguments } from '../arguments'
@@ -29,7 +30,7 @@ export const command: Command = {
     const result = await verifyPacket(await io.read(path))
     if (result.ok) {
       const { title, files } = result.value
-      io.out(`whole: ${title}, ${files.length} files as the manifest says\n`)
+      io.out(`whole: ${title}, ${countOf(files.length, 'file')} as the manifest says\n`)
       return EXIT.done
     }
     for (const problem of result.problems) io.err(`tellwright verify: ${formatProblem(problem)}`)
