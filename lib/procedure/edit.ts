@@ -1,7 +1,9 @@
-import type { Kind } from './kinds'
 import type { Mark } from './mark'
+import { moveStep, renumber } from './place'
 import type { Heading, Project } from './project'
 import type { Footage, Transcript } from './recording'
+import { redraft } from './redraft'
+import { without } from './without'
 
 /** Fields of a mark that may be taken away. */
 export type ClearableField =
@@ -41,67 +43,15 @@ export type Edit =
   | { readonly do: 'waive'; readonly rule: string; readonly mark?: string; readonly reason: string }
   | { readonly do: 'unwaive'; readonly rule: string; readonly mark?: string }
 
-const without = <T extends object, K extends keyof T>(from: T, fields: readonly K[]): T => {
-  const rest = { ...from }
-  for (const field of fields) delete rest[field]
-  return rest
-}
-
 const mapMark = (project: Project, id: string, change: (mark: Mark) => Mark): Project => ({
   ...project,
   marks: project.marks.map(mark => (mark.id === id ? change(mark) : mark)),
 })
 
-/** Steps in procedure order: by place, then by time. Steps without a place stand where they were said. */
-export const stepsInOrder = (marks: readonly Mark[]): readonly Mark[] =>
-  marks
-    .filter(mark => mark.kind === 'step')
-    .sort(
-      (a, b) =>
-        (a.place ?? Number.POSITIVE_INFINITY) - (b.place ?? Number.POSITIVE_INFINITY) ||
-        a.start - b.start ||
-        a.end - b.end,
-    )
-
-/** Numbers every step 1..n; a step that has no place yet goes where its time puts it among the others. */
-const renumber = (project: Project): Project => {
-  const placed = [...stepsInOrder(project.marks.filter(mark => mark.place !== undefined))]
-  const unplaced = stepsInOrder(project.marks.filter(mark => mark.place === undefined))
-  for (const step of unplaced) {
-    let at = placed.length
-    while (at > 0 && (placed[at - 1]?.start ?? 0) > step.start) at--
-    placed.splice(at, 0, step)
-  }
-  const places = new Map(placed.map((step, i) => [step.id, i + 1]))
-  return {
-    ...project,
-    marks: project.marks.map(mark => {
-      const place = places.get(mark.id)
-      if (place === undefined) return mark.place === undefined ? mark : without(mark, ['place'])
-      return mark.place === place ? mark : { ...mark, place }
-    }),
-  }
-}
-
-const moveStep = (project: Project, id: string, place: number): Project => {
-  const order = stepsInOrder(project.marks).map(step => step.id)
-  if (!order.includes(id)) return project
-  const rest = order.filter(other => other !== id)
-  rest.splice(Math.max(0, Math.min(rest.length, Math.round(place) - 1)), 0, id)
-  const places = new Map(rest.map((step, i) => [step, i + 1]))
-  return {
-    ...project,
-    marks: project.marks.map(mark => {
-      const to = places.get(mark.id)
-      return to === undefined || mark.place === to ? mark : { ...mark, place: to }
-    }),
-  }
-}
-
 const dropMarks = (project: Project, ids: readonly string[]): Project => {
   const gone = new Set(ids)
   const dropped = project.marks
-    .filter(mark => gone.has(mark.id) && mark.pencilled !== undefined)
+    .filter(mark => gone.has(mark.id) && mark.pencilled !== undefined && mark.said !== '')
     .map(({ kind, start, end, text }) => ({ kind, start, end, text }))
   const marks = project.marks
     .filter(mark => !gone.has(mark.id))
@@ -113,53 +63,6 @@ const dropMarks = (project: Project, ids: readonly string[]): Project => {
     waivers,
     ...(dropped.length > 0 ? { dropped: [...(project.dropped ?? []), ...dropped] } : {}),
   }
-}
-
-const overlaps = (a: { start: number; end: number }, b: { start: number; end: number }): boolean =>
-  Math.min(a.end, b.end) - Math.max(a.start, b.start) > 0.5 * Math.min(a.end - a.start, b.end - b.start)
-
-/** A fresh draft replaces what is pencilled; what was kept or dropped stays as it is, and is not drafted a second time. */
-const redraft = (project: Project, drafted: readonly Mark[]): Project => {
-  const kept = project.marks.filter(mark => mark.pencilled === undefined)
-  const settled: readonly { kind: Kind; start: number; end: number; text: string }[] = [
-    ...kept,
-    ...(project.dropped ?? []),
-  ]
-  const isListed = (kind: Kind) => kind === 'tool' || kind === 'material'
-  const isSettled = (mark: Mark) =>
-    settled.some(
-      s =>
-        s.kind === mark.kind &&
-        (isListed(mark.kind) ? s.text.toLowerCase() === mark.text.toLowerCase() : overlaps(s, mark)),
-    )
-  const taken = new Set(kept.map(mark => mark.id))
-  const fresh = drafted.filter(mark => !isSettled(mark))
-  const ids = new Map<string, string>()
-  for (const mark of fresh) {
-    let id = mark.id
-    for (let n = 2; taken.has(id); n++) id = `${mark.id}-${n}`
-    taken.add(id)
-    ids.set(mark.id, id)
-  }
-  const byTime = new Map<string, Mark>()
-  for (const mark of kept) if (mark.kind === 'step') byTime.set(mark.id, mark)
-  const stepFor = (mark: Mark): { step: string } | undefined => {
-    if (mark.step === undefined) return undefined
-    const fresh = ids.get(mark.step)
-    if (fresh !== undefined) return { step: fresh }
-    const original = drafted.find(other => other.id === mark.step)
-    const twin = original && kept.find(other => other.kind === 'step' && overlaps(other, original))
-    return twin && { step: twin.id }
-  }
-  const marks = fresh.map(mark => {
-    const { step: _, ...rest } = mark
-    return {
-      ...(kept.length > 0 && mark.kind === 'step' ? without(rest as Mark, ['place']) : rest),
-      id: ids.get(mark.id) ?? mark.id,
-      ...stepFor(mark),
-    }
-  })
-  return { ...project, marks: [...kept, ...marks] }
 }
 
 const changeCues = (project: Project, change: (transcript: Transcript) => Transcript): Project =>
@@ -214,7 +117,7 @@ export const applyEdit = (project: Project, edit: Edit): Project => {
     case 'set-transcript':
       return { ...project, recording: { ...project.recording, transcript: edit.transcript } }
     case 'redraft':
-      return renumber(redraft(project, edit.marks))
+      return redraft(project, edit.marks)
     case 'waive': {
       const { rule, mark, reason } = edit
       const others = project.waivers.filter(waiver => waiver.rule !== rule || waiver.mark !== mark)

@@ -1,6 +1,6 @@
-import { stepsInOrder } from './edit'
 import { type Kind, LEVELS } from './kinds'
 import type { Mark } from './mark'
+import { stepsInOrder } from './place'
 import type { Heading, Project, Waiver } from './project'
 import { gapBetween, sharedTime } from './time'
 

@@ -1,5 +1,6 @@
-import { applyEdit, type ClearableField, type Edit, stepsInOrder } from '@/lib/procedure/edit'
+import { applyEdit, type ClearableField, type Edit } from '@/lib/procedure/edit'
 import type { Mark } from '@/lib/procedure/mark'
+import { stepsInOrder } from '@/lib/procedure/place'
 import type { Project } from '@/lib/procedure/project'
 import { formatSpan } from './address'
 import { type Change, clip } from './change'

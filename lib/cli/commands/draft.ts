@@ -1,6 +1,6 @@
 import { draftProject } from '@/lib/draft/project'
-import { stepsInOrder } from '@/lib/procedure/edit'
 import { KINDS } from '@/lib/procedure/kinds'
+import { stepsInOrder } from '@/lib/procedure/place'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import { formatProject } from '@/lib/procedure/project-file'

@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { applyEdit, type Edit, stepsInOrder } from '@/lib/procedure/edit'
+import { applyEdit, type Edit } from '@/lib/procedure/edit'
 import { perform, redo, startHistory, undo } from '@/lib/procedure/history'
+import type { Mark } from '@/lib/procedure/mark'
+import { stepsInOrder } from '@/lib/procedure/place'
 import { emptyProject, type Project } from '@/lib/procedure/project'
 import { anyMark, anyProject } from '../../arbitraries'
 import { caution, projectOf, step, tool } from '../../builders'
@@ -82,9 +84,9 @@ describe('[J4] moving a step', () => {
 describe('[J6] drafting again', () => {
   const pencilled = { confidence: 0.7, reason: 'an order' }
   const drafted = [
-    step(10, 15, 'Pull the cover off', { id: 'd1', pencilled }),
-    step(20, 25, 'Wipe the seat', { id: 'd2', pencilled }),
-    tool(20, 25, '10 mm socket', { id: 'd3', step: 'd2', pencilled }),
+    step(10, 15, 'Pull the cover off', { id: 'd1', said: 'pull the cover off', pencilled, place: 1 }),
+    step(20, 25, 'Wipe the seat', { id: 'd2', said: 'and wipe the seat', pencilled, place: 2 }),
+    tool(20, 25, '10 mm socket', { id: 'd3', said: 'a ten mil socket', step: 'd2', pencilled }),
   ]
 
   test('[J6] changes nothing that was kept and does not pencil it a second time', () => {
@@ -107,6 +109,47 @@ describe('[J6] drafting again', () => {
     expect(applyEdit(dropped, { do: 'redraft', marks: drafted }).marks.map(mark => mark.text)).toEqual([
       'Pull the cover off',
     ])
+  })
+})
+
+describe('[J6] drafting again beside a remedy’s step', () => {
+  const pencilled = { confidence: 0.7, reason: 'an order' }
+  const drafted = ['Pull the key out', 'Take the bolts out', 'Slide the pads in', 'Plug the battery in'].map(
+    (text, i) => step(10 * i, 10 * i + 8, text, { id: `d${i + 1}`, said: text.toLowerCase(), pencilled, place: i + 1 }),
+  )
+  const first = applyEdit(emptyProject(), { do: 'redraft', marks: drafted })
+  const texts = (project: Project) => stepsInOrder(project.marks).map(mark => mark.text)
+  const withRemedy = (place: number, more: Partial<Mark> = {}) => {
+    const test = step(20, 28, 'Check that the brake holds', { id: 'remedy', ...more })
+    const added = applyEdit(first, { do: 'add-marks', marks: [test] })
+    return applyEdit(added, { do: 'move-step', id: 'remedy', place })
+  }
+  const redraft: Edit = { do: 'redraft', marks: drafted }
+
+  test.each([1, 2, 3, 4, 5])('[J6] takes no drafted step away and leaves the remedy’s at place %i', place => {
+    const before = withRemedy(place)
+    const after = applyEdit(before, redraft)
+    expect(texts(after)).toEqual(texts(before))
+    expect(places(after)).toEqual([1, 2, 3, 4, 5])
+  })
+
+  test('[J6] leaves it where it is pencilled with a question, and brings it back no more once dropped', () => {
+    const before = withRemedy(5, { pencilled: { confidence: 0.5, reason: 'a remedy', question: 'Where to?' } })
+    expect(texts(applyEdit(before, redraft))).toEqual(texts(before))
+    const dropped = applyEdit(before, { do: 'drop-marks', ids: ['remedy'] })
+    expect(texts(applyEdit(dropped, redraft))).toEqual(texts(first))
+  })
+
+  test('[J6] leaves it behind the step it followed, kept or drafted anew, moved or not', () => {
+    const before = applyEdit(withRemedy(4), { do: 'keep-marks', ids: ['d3'] })
+    expect(texts(applyEdit(before, redraft))).toEqual(texts(before))
+    const renamed = drafted.map(mark => ({ ...mark, id: `new-${mark.id}` }))
+    expect(texts(applyEdit(withRemedy(3), { do: 'redraft', marks: renamed }))).toEqual(texts(withRemedy(3)))
+  })
+
+  test('[J6] drafts by the time of what was said, whatever time a remedy took', () => {
+    const atEnd = applyEdit(withRemedy(5), { do: 'keep-marks', ids: ['d4'] })
+    expect(texts(applyEdit(atEnd, redraft))).toEqual(texts(atEnd))
   })
 })
 
