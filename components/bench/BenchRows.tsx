@@ -42,15 +42,24 @@ export const BenchRows = ({ entries, onChanged }: Props) => {
               type="checkbox"
               checked={together.has(entry.id)}
               onChange={() => toggle(entry.id)}
-              aria-label={`Take ${entry.title} into a service`}
+              aria-label={`Take ${nameOf(entry)} into a service`}
             />
-            <Link href={`/bench?recording=${encodeURIComponent(entry.id)}`} prefetch={false} className={styles.rowName}>
-              {nameOf(entry)}
-            </Link>
-            <span>{entry.equipment}</span>
-            <span className={styles.figures}>{formatTime(entry.seconds)}</span>
-            <span>{marksWords(entry)}</span>
-            <span className={styles.quiet}>changed {day.format(entry.changed)}</span>
+            <div className={styles.rowWhat}>
+              <Link
+                href={`/bench?recording=${encodeURIComponent(entry.id)}`}
+                prefetch={false}
+                className={styles.rowName}
+                dir="auto"
+              >
+                {nameOf(entry)}
+              </Link>
+              {entry.equipment !== '' && <span dir="auto">{entry.equipment}</span>}
+            </div>
+            <span className={styles.rowLength}>{formatTime(entry.seconds)}</span>
+            <div className={styles.rowFacts}>
+              <span>{marksWords(entry)}</span>
+              <span className={styles.quiet}>changed {day.format(entry.changed)}</span>
+            </div>
             {leaving === entry.id ? (
               <span className={styles.rowSure}>
                 <Button onClick={() => void benchStore().remove(entry.id).then(onChanged)}>
@@ -62,13 +71,15 @@ export const BenchRows = ({ entries, onChanged }: Props) => {
                 </Button>
               </span>
             ) : (
-              <Button
-                look="quiet"
-                onClick={() => setLeaving(entry.id)}
-                aria-label={`Take ${nameOf(entry)} off the bench`}
-              >
-                Take off the bench
-              </Button>
+              <span className={styles.rowSure}>
+                <Button
+                  look="quiet"
+                  onClick={() => setLeaving(entry.id)}
+                  aria-label={`Take off the bench: ${nameOf(entry)}`}
+                >
+                  Take off the bench
+                </Button>
+              </span>
             )}
           </li>
         ))}
