@@ -47,14 +47,20 @@ const textOf = (
   return { text: asSentence(sayTokens(reading.text, reading.tokens, 0, reading.tokens.length)) }
 }
 
+const ordersAnew = ({ clauses, tokens }: Reading): boolean =>
+  clauses.some(
+    ({ frame, verb }) => frame === 'order' && !/^(?:make|wait|hang|hold|mean)$/.test(tokens[verb ?? -1]?.word ?? ''),
+  )
+
 /** Marks of the kinds that whole sentences tell, in order; ids and places are still to come. */
-export const draftSentences = ({ sentences, readings, limitNames }: Talk): readonly Drafted[] =>
+export const draftSentences = ({ sentences, readings, told, limitNames, replaced }: Talk): readonly Drafted[] =>
   sentences.flatMap((sentence, i) => {
-    const reading = readings[i]
-    if (reading === undefined) return []
+    const reading = told[i]
+    // "Sorry, that should be thirty": told in the step it corrects.
+    if (reading === undefined || (replaced.has(i - 1) && !ordersAnew(reading))) return []
     const indices = features.at(readings, i, limitNames)
     return kindsOf(indices).map(({ kind, odds }): Drafted => {
-      const { text, question } = textOf(kind, reading, readings[i - 1], readings[i + 1])
+      const { text, question } = textOf(kind, reading, told[i - 1], told[i + 1])
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
       const pencilled = { confidence, reason: explain(kind, reading), ...(question === undefined ? {} : { question }) }
       const mark: Mark = { id: '', kind, ...sourceOf(sentence), text, pencilled }

@@ -4,6 +4,7 @@ import { hasNumber } from '@/lib/quantity/quantity'
 import { type Model, toScorer } from '@/lib/trade/model'
 import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
+import type { LimitFound } from './spec-feature'
 import specModel from './spec-model.json'
 import { nameOfLimit } from './spec-name'
 import type { Talk } from './talk'
@@ -17,16 +18,22 @@ const MANUAL =
 
 const basisOf = (text: string): Basis => (MANUAL.test(text) ? 'manual' : PLATE.test(text) ? 'plate' : 'spoken')
 
+const oddsOf = ({ features }: LimitFound): number =>
+  scorer.logOdds(
+    'spec',
+    features.flatMap(name => scorer.indexOf(name) ?? []),
+  )
+
 /** Specs of a talk: limits that hold for the job, not readings, prices or other machines' figures. */
-export const draftSpecs = ({ sentences, readings, limits }: Talk): readonly Drafted[] =>
+export const draftSpecs = ({ sentences, readings, limits, replaced }: Talk): readonly Drafted[] =>
   limits.flatMap((found): readonly Drafted[] => {
-    const { sentence: i, limit, quantity, features } = found
+    const { sentence: i, limit, quantity } = found
     const [sentence, reading] = [sentences[i], readings[i]]
-    if (sentence === undefined || reading === undefined) return []
-    const odds = scorer.logOdds(
-      'spec',
-      features.flatMap(name => scorer.indexOf(name) ?? []),
-    )
+    if (sentence === undefined || reading === undefined || replaced.get(i)?.from === found) return []
+    // What takes a value back counts as much as what it takes back, and is of the same thing.
+    const slip = replaced.get(i - 1)
+    const first = slip?.by === found ? slip.from : found
+    const odds = Math.max(oddsOf(found), oddsOf(first))
     if (1 / (1 + Math.exp(-odds)) < scorer.threshold('spec')) return []
     const question = limit.notes.find(note => note.kind === 'question')?.text
     const condition = limit.qualitative ?? limit.reference
@@ -34,7 +41,7 @@ export const draftSpecs = ({ sentences, readings, limits }: Talk): readonly Draf
       id: '',
       kind: 'spec',
       ...sourceWithin(sentence, limit.at, limit.to),
-      text: nameOfLimit(found, reading, readings[i - 1]),
+      text: nameOfLimit(first, readings[first.sentence] ?? reading, readings[first.sentence - 1]),
       basis: basisOf(reading.text),
       ...(hasNumber(quantity) ? { quantity } : {}),
       ...(condition === undefined ? {} : { reference: condition }),

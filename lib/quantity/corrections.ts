@@ -142,8 +142,12 @@ const isDenied = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
   )
 }
 
+/** A value taken back and the one that stands in its place. */
+export type Replacement = { readonly gone: Draft; readonly by: Draft }
+
 /** Withdrawn values leave; the value that takes their place says so. */
-export const applyCorrections = ({ text, lexemes, drafts }: Drafted): void => {
+export const applyCorrections = ({ text, lexemes, drafts }: Drafted): readonly Replacement[] => {
+  const replaced: Replacement[] = []
   for (let n = 0; n < drafts.length; n++) {
     const draft = drafts[n]
     if (draft === undefined || draft.dropped !== undefined) continue
@@ -184,7 +188,9 @@ export const applyCorrections = ({ text, lexemes, drafts }: Drafted): void => {
       ...draft.notes.filter(note => note.kind === 'withdrawn').slice(0, 2),
     )
     next.isCorrection = true
+    replaced.push({ gone: draft, by: next })
   }
+  return replaced
 }
 
 const clarify = (lexemes: readonly Lexeme[], draft: Draft): void => {

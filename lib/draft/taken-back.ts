@@ -1,0 +1,94 @@
+import { findTakenBack, type TakenBack } from '@/lib/quantity/taken-back'
+import { toTokens } from '@/lib/trade/tagger'
+import type { Reading } from './feature'
+import { toNounPhrases } from './noun-phrase'
+import type { LimitFound } from './spec-feature'
+
+/** Without one of these nothing is taken back; spares most sentences the look. */
+const MAY_TAKE_BACK =
+  /\b(?:no|nope|not|wait|sorry|pardon|mean|meant|rather|actually|correct\w*|mis\w+|make (?:that|it)|hang on|hold (?:on|up)|tell a lie|lie|lying|wrong|oops|whoops|apologies|say|said|scratch|strike|check that|back up|let me|forget|ignore|math)\b/i
+
+/** Between two values that both stay unsaid: what is spoken of there is another thing. */
+const namesThing = (between: string): boolean =>
+  toTokens(between).some(({ tag }) => tag === 'part' || tag === 'tool' || tag === 'material')
+
+const INTO_VALUE = /\s*\b(?:to|at|with|by|of|for|in|about|around|until|till)?\s*$/i
+
+/** The text with the words of one slip left out: the value that stands is said, or none where it is of another thing. */
+const mend = (text: string, { at, to, until, unit, between }: TakenBack): string =>
+  namesThing(between) && !/^\w+,/.test(between)
+    ? `${text.slice(0, at).replace(INTO_VALUE, '')}${text.slice(until)}`
+    : `${text.slice(0, at)}${text.slice(to, until)}${unit === '' ? '' : ` ${unit}`}${text.slice(until)}`
+
+/** "The fuse, not the 10 amp one, the 15 amp one" is the 15 amp fuse. */
+const CONTRAST =
+  /\b(the|a|an|your|its) ([a-z-]+(?: [a-z-]+)?),? (?:and )?not (?:the|an?|that|those) ([^,.;]{1,30}?) ones?,? (?:but )?(?:the|an?) ([^,.;]{1,30}?) ones?\b/i
+
+/**
+ * What was said without what the speaker took back: "to 45, no, sorry, 35 newton metres" is "to 35 newton metres". Numbers
+ * alone: which half of other slips counts is for the user to say.
+ */
+export const withoutTakenBack = (text: string): string => {
+  if (!MAY_TAKE_BACK.test(text)) return text
+  const mended = findTakenBack(text).reduceRight(mend, text)
+  return mended.replace(
+    CONTRAST,
+    (_, article: string, thing: string, __, kind: string) => `${article} ${kind} ${thing}`,
+  )
+}
+
+const OPENS_SLIP =
+  /^(?:(?:oh|ah|um|uh|er|and|so|well|right|okay|actually)[,.]? )*(?:sorry|correction|no[, ]+(?:wait|sorry|that|it|make|hang|hold|not|\d)|nope|wait|hang on|hold on|hold up|scratch that|strike that|forget that|i tell a lie|tell a lie|i mean\b|i meant|i misspoke|i should (?:have said|say)|make (?:that|it)|(?:that|it) (?:should be|should have been|was meant to be|is supposed to be)|let me correct|my (?:mistake|bad)|oops|whoops|i said (?:that|it) wrong)\b/i
+
+const isOther = (a: LimitFound, b: LimitFound): boolean =>
+  a.quantity.low !== b.quantity.low || a.quantity.high !== b.quantity.high || a.quantity.nominal !== b.quantity.nominal
+
+const isNumeric = ({ shape }: LimitFound): boolean => shape !== 'qualitative'
+
+const POINTS_BACK =
+  /^(?:it|that|those|these|this|them|they|one|ones|value|number|figure|torque|pressure|limit|setting)$/
+
+/** Whether a sentence speaks of nothing the one before did not: "that should be thirty newton metres". */
+const namesNothingElse = ({ tokens, text }: Reading, before: Reading, { limit }: LimitFound): boolean =>
+  toNounPhrases(tokens).every(({ from, to, name }) => {
+    const [at, end] = [tokens[from]?.at ?? 0, tokens[to - 1]?.to ?? text.length]
+    const head = tokens[to - 1]
+    return (
+      (at < limit.to && end > limit.at) ||
+      (head?.tag !== 'part' && head?.tag !== 'tool' && head?.tag !== 'material') ||
+      POINTS_BACK.test(name) ||
+      before.things.has(name.split(' ').at(-1) ?? '')
+    )
+  })
+
+/** A limit, and what the sentence after puts in its place. */
+export type Replaced = { readonly from: LimitFound; readonly by: LimitFound }
+
+/**
+ * Limits that the next sentence takes back: "Torque the plug to 40 newton metres." "Sorry, that should be 30 newton metres."
+ *
+ * @returns by the sentence that holds the old value
+ */
+export const findReplaced = (
+  readings: readonly Reading[],
+  limits: readonly LimitFound[],
+): ReadonlyMap<number, Replaced> => {
+  const bySentence = new Map<number, LimitFound[]>()
+  for (const one of limits)
+    if (isNumeric(one)) bySentence.set(one.sentence, [...(bySentence.get(one.sentence) ?? []), one])
+  const replaced = new Map<number, Replaced>()
+  for (const [i, own] of bySentence) {
+    const [reading, before] = [readings[i], readings[i - 1]]
+    const [by, more] = own
+    if (reading === undefined || before === undefined || by === undefined || more !== undefined) continue
+    if (!OPENS_SLIP.test(reading.text)) continue
+    const from = bySentence.get(i - 1)?.findLast(({ dimension }) => dimension === by.dimension)
+    if (from === undefined || !isOther(from, by) || !namesNothingElse(reading, before, by)) continue
+    replaced.set(i - 1, { from, by })
+  }
+  return replaced
+}
+
+/** The words of a sentence with the value that the next one puts in its place. */
+export const withReplaced = (text: string, { from, by }: Replaced): string =>
+  `${text.slice(0, from.limit.at)}${by.limit.text.replace(/[.,;\s]+$/, '')}${text.slice(from.limit.to)}`
