@@ -52,6 +52,7 @@ import { specNoUnit } from './spec-no-unit'
 import { specTorque } from './spec-torque'
 import { specVague } from './spec-vague'
 import { stepLate } from './step-late'
+import { textContradictsSpec } from './text-contradicts-spec'
 import { toldLate } from './told-late'
 import { tooLong } from './too-long'
 import { toolCannotVerify } from './tool-cannot-verify'
@@ -93,6 +94,7 @@ export const RULES: readonly Rule[] = [
   specNoBasis,
   specVague,
   specConflict,
+  textContradictsSpec,
   specEquivalent,
   specImplausible,
   specTorque,

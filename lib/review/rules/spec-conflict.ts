@@ -1,6 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
-import type { Quantity } from '@/lib/quantity/quantity'
-import { convert, dimensionOf } from '@/lib/quantity/units'
+import { dimensionOf } from '@/lib/quantity/units'
+import { disagree } from '../disagreeing'
 import { grouped } from '../grouped'
 import { quote } from '../late'
 import { onceFor } from '../memo'
@@ -38,34 +38,6 @@ const isOneThing = (a: Mark, b: Mark): boolean => {
   if (isSubset(one, other) && isSubset(other, one)) return true
   const [short, long] = one.length < other.length ? [one, other] : [other, one]
   return isSubset(short, long) && short.filter(word => !MEASURES.has(word)).length >= 2
-}
-
-const NEAR = 0.005
-
-const inUnit = (value: number | undefined, from: string, to: string): number | undefined => {
-  if (value === undefined) return undefined
-  const converted = convert(value, from, to)
-  return converted.ok ? converted.value : undefined
-}
-
-const areNear = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b))
-
-/** Whether two values can't both hold: other limits, or a value outside the other's limits. */
-const disagree = (a: Quantity, b: Quantity): boolean => {
-  const unit = a.unit ?? ''
-  const from = b.unit ?? ''
-  const of = (value: number | undefined) => inUnit(value, from, unit)
-  const [low, high, nominal] = [of(b.low), of(b.high), of(b.nominal)]
-  for (const [mine, theirs] of [
-    [a.low, low],
-    [a.high, high],
-    [a.nominal, nominal],
-  ] as const)
-    if (mine !== undefined && theirs !== undefined && !areNear(mine, theirs)) return true
-  const outside = (value: number | undefined, least: number | undefined, most: number | undefined) =>
-    value !== undefined &&
-    ((least !== undefined && value < least * (1 - NEAR)) || (most !== undefined && value > most * (1 + NEAR)))
-  return outside(a.nominal, low, high) || outside(nominal, a.low, a.high)
 }
 
 const conflictsIn = (specs: readonly Mark[]): readonly Found[] => {

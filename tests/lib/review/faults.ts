@@ -255,6 +255,27 @@ const specs: Seeder = ({ project }) =>
     ]
   })
 
+/** The step says another value than its spec, in the words of the trade. */
+const contradicted: Seeder = ({ project }) =>
+  ofKind(project, 'spec').flatMap((mark): Fault[] => {
+    const { quantity } = mark
+    const step = steps(project).find(({ id }) => id === mark.step)
+    const names = { 'N.m': 'newton metres', bar: 'bar', L: 'litres', V: 'volts', A: 'amps', Cel: '°C' } as const
+    const unit = Object.entries(names).find(([code]) => code === quantity?.unit)?.[1]
+    const value = quantity?.low === undefined ? 2.5 * (quantity?.high ?? 0) : 0.4 * quantity.low
+    if (step === undefined || unit === undefined || value === 0) return []
+    const text = `${step.text} to ${Number(value.toPrecision(3))} ${unit}`
+    return [
+      {
+        what: `contradicted: ${text}`,
+        kind: 'contradicted',
+        project: changed(project, step.id, { text }),
+        rules: ['text-contradicts-spec'],
+        isPlace: at(step.id),
+      },
+    ]
+  })
+
 const cautions: Seeder = ({ project }) =>
   ofKind(project, 'caution').flatMap((mark): Fault[] => {
     const order = steps(project)
@@ -475,6 +496,7 @@ export const SEEDERS: readonly Seeder[] = [
   language,
   talk,
   corrected,
+  contradicted,
   tools,
   marks,
 ]
