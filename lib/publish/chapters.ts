@@ -1,5 +1,6 @@
+import { countOf } from '@/lib/procedure/count'
 import type { Mark } from '@/lib/procedure/mark'
-import type { Sheet } from '@/lib/procedure/sheet'
+import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { toLine } from './text'
 
 /** A chapter: half-open span in seconds, a title of one line, the numbers of its steps. */
@@ -13,18 +14,35 @@ export type Chapter = {
 /** Shortest chapter where the user sets none, seconds. Common practice, no source. */
 export const LEAST_CHAPTER = 10
 
-/** A step's text without its full stop, with a flag where nobody has kept it yet. */
-const stepTitle = (mark: Mark): string =>
-  `${toLine(mark.text).replace(/\.$/, '')}${mark.pencilled === undefined ? '' : ' (pencilled)'}`
+/** Longest title, characters: what a player's list of chapters shows of one. Common practice, no source. */
+export const LONGEST_TITLE = 70
 
-const titleOf = (parts: readonly string[]): string => {
-  const title = parts.filter(Boolean).join('; ')
-  return title === '' ? 'Step' : title
+/** A step's words without their full stop. */
+const wordsOf = (mark: Mark): string => toLine(mark.text).replace(/\.$/, '') || 'Step'
+
+/** @returns the text, or as many of its whole words as there is room for, closed by an ellipsis. */
+const upTo = (text: string, room: number): string => {
+  const all = [...text]
+  if (all.length <= room) return text
+  const space = all.lastIndexOf(' ', room - 1)
+  const words = all.slice(0, space > 0 ? space : room - 1).join('')
+  return `${words.replace(/[\s,;:.–-]+$/, '')}…`
+}
+
+/** One short title: the words of its first step, how many more follow, and whether nobody has kept one of them yet. */
+const titleOf = (marks: readonly Mark[], otherwise: string): string => {
+  const [first, ...others] = marks
+  if (first === undefined) return upTo(otherwise, LONGEST_TITLE)
+  const more = others.length === 0 ? '' : ` and ${countOf(others.length, 'more step')}`
+  const flag = marks.some(mark => mark.pencilled !== undefined) ? ' (pencilled)' : ''
+  const words = upTo(wordsOf(first), LONGEST_TITLE - more.length - flag.length - 1)
+  return `${words}${more === '' || words.endsWith('…') ? '' : ','}${more}${flag}`
 }
 
 /**
  * Chapters of the footage from the steps, in the order of the footage: the first at 0, each up to the next, the last up to
- * the end. One shorter than `least` joins the one before (the first joins the one after), both titles kept.
+ * the end. One shorter than `least` joins the one before; the first joins the one after, and so does the first with a step
+ * where a talk of some length comes before it. Each title is that of its first step and says how many more follow.
  *
  * @param least seconds; 0 joins none but those that start together
  * @returns none where the footage (or, without footage, the last mark) has no length
@@ -34,25 +52,30 @@ export const toChapters = (sheet: Sheet, least = LEAST_CHAPTER): readonly Chapte
   const last = Math.max(0, ...sheet.steps.map(step => step.mark.end))
   const end = Math.max(sheet.footage?.seconds ?? 0, last)
   if (end <= 0) return []
-  const name = toLine(sheet.heading.title) || 'Beginning'
-  const marks = steps.map(({ mark, number }) => ({ start: mark.start, titles: [stepTitle(mark)], steps: [number] }))
-  const opening = { start: 0, titles: [marks.length === 0 ? name : 'Beginning'], steps: [] as number[] }
+  const opening = { start: 0, steps: [] as SheetStep[] }
+  const marks = steps.map(step => ({ start: step.mark.start, steps: [step] }))
   const all = marks[0]?.start === 0 ? marks : [opening, ...marks]
-  const joined: { start: number; titles: string[]; steps: number[] }[] = []
+  const joined: { start: number; steps: SheetStep[] }[] = []
   for (const [i, chapter] of all.entries()) {
     const before = joined.at(-1)
     const length = (all[i + 1]?.start ?? end) - chapter.start
-    const isFirstShort = joined.length === 1 && before !== undefined && chapter.start - before.start < least
     const isTogether = before !== undefined && chapter.start <= before.start
-    if (before !== undefined && (isTogether || isFirstShort || length < least)) {
-      const titles = before.steps.length === 0 && isFirstShort ? chapter.titles : [...before.titles, ...chapter.titles]
-      joined[joined.length - 1] = { start: before.start, titles, steps: [...before.steps, ...chapter.steps] }
-    } else joined.push({ ...chapter })
+    // Nothing with steps stands before the last one that it could have joined.
+    const isFirst = joined.slice(0, -1).every(each => each.steps.length === 0)
+    const isFirstShort = before !== undefined && isFirst && chapter.start - before.start < least
+    const isShort = before !== undefined && before.steps.length > 0 && length < least
+    if (before !== undefined && (isTogether || isFirstShort || isShort))
+      joined[joined.length - 1] = { start: before.start, steps: [...before.steps, ...chapter.steps] }
+    else joined.push({ ...chapter })
   }
-  return joined.map(({ start, titles, steps: numbers }, i) => ({
+  const name = marks.length === 0 ? toLine(sheet.heading.title) || 'Beginning' : 'Beginning'
+  return joined.map(({ start, steps: of }, i) => ({
     start,
     end: joined[i + 1]?.start ?? end,
-    title: titleOf(titles),
-    steps: numbers,
+    title: titleOf(
+      of.map(({ mark }) => mark),
+      name,
+    ),
+    steps: of.map(({ number }) => number),
   }))
 }

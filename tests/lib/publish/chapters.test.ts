@@ -35,14 +35,43 @@ describe('chapters', () => {
     )
   })
 
-  test('[P11] join what is shorter than the least length, and keep both titles', () => {
+  test('[P11] join what is shorter than the least length under one short title', () => {
     const sheet = toSheet(
       projectOf(step(0, 5, 'One.'), step(5, 40, 'Two'), step(40, 44, 'Three'), step(44, 90, 'Four')),
     )
     expect(toChapters(sheet, 10).map(({ start, end, title }) => [start, end, title])).toEqual([
-      [0, 44, 'One; Two; Three'],
+      [0, 44, 'One, and 2 more steps'],
       [44, 90, 'Four'],
     ])
+  })
+
+  test('[P11] a first step after a long opening takes the next ones along instead of hiding in the opening', () => {
+    const sheet = toSheet(projectOf(step(30, 34, 'One'), step(34, 60, 'Two'), step(60, 90, 'Three')))
+    expect(toChapters(sheet, 10).map(({ start, end, title }) => [start, end, title])).toEqual([
+      [0, 30, 'Beginning'],
+      [30, 60, 'One, and 1 more step'],
+      [60, 90, 'Three'],
+    ])
+  })
+
+  test('[P11] a title is at most 70 characters, of whole words, with one flag for all that is pencilled in it', () => {
+    const long = 'Loosen the two anvil nuts one turn each with the long spanner from the left side of the machine'
+    const pencilled = { confidence: 0.9, reason: 'said' }
+    const sheet = toSheet(
+      projectOf(step(0, 3, long, { pencilled }), step(3, 6, 'Turn it', { pencilled }), step(6, 60, 'Close it')),
+    )
+    expect(toChapters(sheet, 10).map(({ title }) => title)).toEqual([
+      'Loosen the two anvil nuts one turn each… and 2 more steps (pencilled)',
+    ])
+    fc.assert(
+      fc.property(anyProject, project => {
+        for (const { title } of toChapters(toSheet(project))) {
+          expect([...title].length).toBeLessThanOrEqual(70)
+          expect(title).not.toBe('')
+        }
+      }),
+      { numRuns: 200 },
+    )
   })
 
   const chapters = toChapters(toSheet(exampleProject()))

@@ -68,8 +68,8 @@ This was written down from a recorded walkthrough. Follow the maker's service ma
     const chapters = (least: number) =>
       writeNotes(short, { notes: { leastChapter: least } }).text.match(/^\d:\d\d .*$/gm)
     expect(chapters(0)).toEqual(['0:00 One', '0:04 Two', '0:30 Three'])
-    expect(chapters(10)).toEqual(['0:00 One; Two', '0:30 Three'])
-    expect(chapters(45)).toEqual(['0:00 One; Two; Three'])
+    expect(chapters(10)).toEqual(['0:00 One, and 1 more step', '0:30 Three'])
+    expect(chapters(45)).toEqual(['0:00 One, and 2 more steps'])
   })
 
   test('[P8] say when they are longer than the limit, and by how much', () => {
