@@ -44,6 +44,7 @@ export const BenchDialogs = (props: Props) => {
         <PublishDialog
           project={project}
           findings={findings}
+          opened={opened}
           stillsOf={() => benchStore().stillsOf(id)}
           onPerform={onPerform}
           onReadBack={() => onOpen('read-back')}

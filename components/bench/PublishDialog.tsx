@@ -4,23 +4,29 @@ import { useEffect, useMemo, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import { Choice, Field } from '@/components/ui/Field'
+import type { OpenFootage } from '@/lib/footage/open'
 import { countOf } from '@/lib/procedure/count'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
+import { LEAST_CHAPTER } from '@/lib/publish/chapters'
 import { toPublishedFindings } from '@/lib/publish/findings'
 import type { PublicationName, PublishedFile, PublishOptions, UnitChoice } from '@/lib/publish/publication'
 import { PUBLICATIONS } from '@/lib/publish/publications'
+import { selected } from '@/lib/publish/selection'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import { Release } from './Release'
 import { saveFile } from './saving'
+import { useClips } from './useClips'
 import { useSentences } from './useSentences'
 import { useStills } from './useStills'
 
 type Props = {
   readonly project: Project
   readonly findings: readonly Finding[]
+  /** The footage, where it is at hand: clips are cut from it. */
+  readonly opened: OpenFootage | undefined
   /** The pictures of its steps. */
   readonly stillsOf: () => Promise<ReadonlyMap<string, Blob>>
   readonly onPerform: (...edits: Edit[]) => void
@@ -46,6 +52,9 @@ const UNIT_WORDS: readonly (readonly [UnitChoice, string])[] = [
   ['both', 'both'],
 ]
 
+/** Publications with chapters in them. */
+const CHAPTERED: ReadonlySet<PublicationName> = new Set(['notes', 'chapters', 'packet'])
+
 const nameOf = (file: PublishedFile): string => file.path.split('/').at(-1) ?? file.path
 
 const Preview = ({ file }: { readonly file: PublishedFile }) => {
@@ -69,31 +78,45 @@ const Preview = ({ file }: { readonly file: PublishedFile }) => {
 }
 
 /** What is published, from one sheet: chosen, looked at, saved. */
-export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBack, onClose }: Props) => {
+export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, onReadBack, onClose }: Props) => {
   const [name, setName] = useState<PublicationName>('sheet')
   const [units, setUnits] = useState<UnitChoice>('as-said')
   const [isKeptOnly, setKeptOnly] = useState(false)
   const [isListing, setListing] = useState(false)
   const [address, setAddress] = useState('')
+  const [least, setLeast] = useState(LEAST_CHAPTER)
+  const [isClipped, setClipped] = useState(false)
   const [made, setMade] = useState<{ files: readonly PublishedFile[]; problem?: string }>()
 
   const stills = useStills(project, stillsOf)
   const sentences = useSentences(project.recording.transcript)
+
+  const sheet = useMemo(() => toSheet(project), [project])
+  const published = useMemo(
+    () => selected(sheet, { pencilled: isKeptOnly ? 'leave-out' : 'include' }),
+    [sheet, isKeptOnly],
+  )
+  const clips = useClips(opened, published, isClipped, () => setClipped(false))
 
   const options = useMemo<PublishOptions>(
     () => ({
       units,
       pencilled: isKeptOnly ? 'leave-out' : 'include',
       listFindings: isListing,
+      notes: { leastChapter: least },
+      ...(clips.made === undefined ? {} : { clips: clips.made }),
       ...(stills === undefined ? {} : { stills }),
       ...(address === '' ? {} : { footageAddress: address }),
       ...(sentences === undefined ? {} : { sentences }),
-      findings: toPublishedFindings(toSheet(project), findings),
+      findings: toPublishedFindings(sheet, findings),
     }),
-    [units, isKeptOnly, isListing, address, stills, sentences, findings, project],
+    [units, isKeptOnly, isListing, address, least, clips.made, stills, sentences, findings, sheet],
   )
+  const isCutting = clips.running !== undefined
+  const isWaiting = name === 'packet' && isCutting
   useEffect(() => {
     let isOver = false
+    if (isWaiting) return setMade(undefined)
     const publication = PUBLICATIONS.find(other => other.name === name)
     publication
       ?.files(project, options)
@@ -105,7 +128,7 @@ export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBa
     return () => {
       isOver = true
     }
-  }, [name, options, project])
+  }, [name, options, project, isWaiting])
 
   const stops = findings.filter(finding => finding.level === 'stop' && finding.waived === undefined)
   return (
@@ -127,7 +150,13 @@ export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBa
               </span>
             </label>
           ))}
-          <Release project={project} options={options} stops={stops.length} onPerform={onPerform} />
+          <Release
+            project={project}
+            options={options}
+            stops={stops.length}
+            isCutting={isCutting}
+            onPerform={onPerform}
+          />
           <Button look="quiet" onClick={onReadBack}>
             Read an edited sheet back…
           </Button>
@@ -156,7 +185,45 @@ export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBa
               <input type="checkbox" checked={isListing} onChange={event => setListing(event.target.checked)} />
               findings and waivers at the end
             </label>
+            {CHAPTERED.has(name) && (
+              <Field
+                label="Shortest chapter, seconds"
+                value={String(least)}
+                figures
+                onDone={typed => {
+                  const seconds = typed.trim() === '' ? LEAST_CHAPTER : Number(typed.replace(',', '.'))
+                  if (!(seconds >= 0)) return 'Seconds, 0 or more; shorter chapters are joined.'
+                  setLeast(seconds)
+                  return undefined
+                }}
+              />
+            )}
+            {name === 'packet' && (
+              <label className={styles.tick}>
+                <input
+                  type="checkbox"
+                  checked={isClipped && opened !== undefined}
+                  disabled={opened === undefined || published.steps.length === 0}
+                  onChange={event => setClipped(event.target.checked)}
+                />
+                with clips
+                {opened === undefined ? ': open the footage first' : ` of ${countOf(published.steps.length, 'step')}`}
+              </label>
+            )}
           </div>
+          {clips.running !== undefined && (
+            <p className={styles.progress}>
+              <progress value={clips.running.done} max={clips.running.of} aria-label="Cutting clips" />
+              {Math.floor(clips.running.done)} of {countOf(clips.running.of, 'clip')}
+              <Button onClick={clips.stop}>Stop</Button>
+            </p>
+          )}
+          {name === 'packet' &&
+            clips.lines.map(line => (
+              <p key={line} role="status">
+                {line}
+              </p>
+            ))}
           {stops.length > 0 && (
             <p className={styles.stops} role="note">
               {countOf(stops.length, 'stop finding is', 'stop findings are')} open; the publication says so at its head.
@@ -169,7 +236,7 @@ export const PublishDialog = ({ project, findings, stillsOf, onPerform, onReadBa
                 <code>{file.path}</code>
                 <Button
                   look="main"
-                  aria-label={`Save ${nameOf(file)}`}
+                  aria-label={`Save this file: ${nameOf(file)}`}
                   onClick={() => void saveFile(nameOf(file), file.content as BlobPart, file.type)}
                 >
                   Save this file

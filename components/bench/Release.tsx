@@ -16,11 +16,13 @@ type Props = {
   readonly options: PublishOptions
   /** How many stop findings are open: they prevent a release. */
   readonly stops: number
+  /** Whether the clips that go into it are still being cut. */
+  readonly isCutting: boolean
   readonly onPerform: (...edits: Edit[]) => void
 }
 
 /** Gives the sheet its next revision letter and saves it frozen: a packet whose manifest tells any later change. */
-export const Release = ({ project, options, stops, onPerform }: Props) => {
+export const Release = ({ project, options, stops, isCutting, onPerform }: Props) => {
   const [problem, setProblem] = useState<string>()
   const revision = nextRevision(project.procedure.revision)
   const pencilled = project.marks.filter(mark => mark.pencilled !== undefined).length
@@ -28,8 +30,10 @@ export const Release = ({ project, options, stops, onPerform }: Props) => {
     stops > 0
       ? `${countOf(stops, 'stop finding prevents', 'stop findings prevent')} a release.`
       : pencilled > 0
-        ? `${pencilled} marks are still pencilled: keep or drop them first.`
-        : undefined
+        ? `${countOf(pencilled, 'mark is', 'marks are')} still pencilled: keep or drop ${pencilled === 1 ? 'it' : 'them'} first.`
+        : isCutting
+          ? 'The clips are being cut.'
+          : undefined
   const release = async () => {
     const edit: Edit = { do: 'change-heading', to: { revision } }
     try {

@@ -4,7 +4,7 @@ import { toSheet } from '@/lib/procedure/sheet'
 import { toContents } from './contents'
 import { toNotices } from './head'
 import { MANIFEST, toManifest } from './manifest'
-import { mediaOf, toPictures } from './pictures'
+import { toPictures } from './pictures'
 import type { PublishedFile, PublishOptions } from './publication'
 import { selected } from './selection'
 import { type Job, jobTitle } from './service'
@@ -20,10 +20,10 @@ const inFolder = (folder: string, file: PublishedFile): PublishedFile =>
 
 const clipFiles = ({ project, options }: PacketJob): readonly PublishedFile[] =>
   toPictures(
-    toSheet(project).steps.map(step => step.mark),
+    selected(toSheet(project), options).steps.map(step => step.mark),
     options.clips,
     'clips',
-  ).files.filter(({ content }) => typeof content !== 'string' && mediaOf(content)?.type.startsWith('video/'))
+  ).files.filter(({ type }) => /^(?:video|audio)\//.test(type))
 
 const jobFiles = async (job: PacketJob, folder: string): Promise<readonly PublishedFile[]> => {
   const all: PublishedFile[] = []
@@ -40,7 +40,7 @@ const withManifest = async (title: string, files: readonly PublishedFile[]): Pro
 }
 
 /**
- * The files of a packet: every publication of every job, stills and clips, a page of contents and a manifest. Several
+ * The files of a packet: every publication of every job, its stills, the clips given, a page of contents and a manifest. Several
  * jobs each have a folder, in the order given, and notes of the whole service stand at the root.
  *
  * @param title of the service; default: the first job's title, or `Service of N jobs`

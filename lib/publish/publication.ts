@@ -29,7 +29,7 @@ export type PublishOptions = {
   readonly listFindings?: boolean
   /** Pictures by the id of the mark they belong to: JPEG, PNG or WebP. */
   readonly stills?: ReadonlyMap<string, Uint8Array>
-  /** Clips of footage by the id of the mark, for the packet: MP4 or WebM. */
+  /** Clips of footage by the id of the mark, for the packet: what lib/footage/clip.ts cuts. */
   readonly clips?: ReadonlyMap<string, Uint8Array>
   /** Faces to embed in the handout (WOFF2), by weight; default: what the reader's machine has. */
   readonly fonts?: ReadonlyMap<'text-400' | 'text-700' | 'figures-400', Uint8Array>

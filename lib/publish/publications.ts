@@ -7,7 +7,7 @@ export const PUBLICATIONS: readonly Publication[] = [
   ...SINGLES,
   {
     name: 'packet',
-    about: 'One ZIP with all of these, stills and clips, and a manifest to check it by.',
+    about: 'One ZIP with all of these, the stills, and a manifest to check it by.',
     files: async (project, options) => {
       const [{ packetFiles }, { toZip }] = await Promise.all([import('./packet'), import('./zip')])
       const content = await toZip(await packetFiles([{ project, options }]))

@@ -32,9 +32,13 @@ export const SINGLES: readonly Publication[] = [
     name: 'sheet',
     about: 'The job sheet in Markdown: every mark with its time; can be edited by hand and read back.',
     files: async (project, options) => {
-      const [{ toSheetMarkdown }, { toPictures }] = await Promise.all([import('./markdown'), import('./pictures')])
+      const [{ toSheetMarkdown }, { toPictures }, { selected }] = await Promise.all([
+        import('./markdown'),
+        import('./pictures'),
+        import('./selection'),
+      ])
       const sheet = toSheet(project)
-      const marks = sheet.steps.map(step => step.mark)
+      const marks = selected(sheet, options).steps.map(step => step.mark)
       const { files, paths } = toPictures(marks, options.stills)
       return [file(project, 'sheet.md', toSheetMarkdown(sheet, options, paths)), ...files]
     },

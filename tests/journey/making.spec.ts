@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
+import { unzipSync } from 'fflate'
 import { openDemo, saved, sheetOf, talkOf } from './bench'
 
 const download = async (page: Page, act: () => Promise<void>): Promise<string> => {
@@ -34,6 +35,36 @@ test('a clip of a step is cut and is as long as the step; a copy has the chapter
   const { chapters } = JSON.parse(probe(copy, '-show_chapters'))
   expect(chapters.length).toBeGreaterThan(2)
   expect(Number(chapters[0].start_time)).toBe(0)
+})
+
+test('a packet takes clips of the steps with it when asked to; cutting them can be stopped', async ({ page }) => {
+  test.setTimeout(600_000)
+  await openDemo(page)
+  await expect(page.locator('video')).toBeVisible()
+  await page.getByRole('button', { name: 'Publish' }).click()
+  await page.getByRole('radio', { name: /^Packet/ }).click()
+  const tick = page.getByRole('checkbox', { name: /^with clips/ })
+  await tick.check()
+  await page.getByRole('button', { name: 'Stop', exact: true }).click()
+  await expect(tick).not.toBeChecked()
+  await expect(page.getByText('Stopped; the packet is without clips.')).toBeVisible()
+  const clipsOf = (path: string) => Object.keys(unzipSync(readFileSync(path))).filter(name => name.startsWith('clips/'))
+  const save = page.getByRole('button', { name: /^Save this file: .*\.zip$/ })
+  expect(clipsOf(await download(page, () => save.click()))).toEqual([])
+  await tick.check()
+  await expect(save).toBeHidden()
+  await expect(page.getByText(/^(\d+) of \1 clips are in the packet\.$/)).toBeVisible({ timeout: 400_000 })
+  const path = await download(page, () => save.click())
+  const clips = clipsOf(path)
+  expect(clips.length).toBeGreaterThan(5)
+  const said = execFileSync('node', ['bin/tellwright.mjs', 'verify', path], { encoding: 'utf8' })
+  expect(said).toContain('whole: ')
+  const files = unzipSync(readFileSync(path))
+  const [first = ''] = clips
+  const clip = join(mkdtempSync(join(tmpdir(), 'tellwright-clip-')), 'first.mp4')
+  writeFileSync(clip, files[first] ?? '')
+  const { format } = JSON.parse(probe(clip, '-show_format'))
+  expect(Math.abs(Number(format.duration) - 2.6)).toBeLessThan(0.6)
 })
 
 test('a still is proposed, drawn on, described, kept over a reload, and stands in the handout', async ({ page }) => {

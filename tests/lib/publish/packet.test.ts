@@ -48,6 +48,42 @@ describe('a packet', () => {
     expect(names.at(-1)).toBe(MANIFEST)
   })
 
+  test('[P5] leaves out stills and clips of steps that are left out', async () => {
+    const project = projectOf(
+      step(0, 9, 'Drain it', { id: 'kept' }),
+      step(9, 19, 'Fill it', { id: 'drafted', pencilled: { confidence: 0.9, reason: 'said' } }),
+    )
+    const both = (bytes: Uint8Array) => new Map(project.marks.map(({ id }) => [id, bytes]))
+    const namesWith = async (pencilled: 'include' | 'leave-out') =>
+      (await packetFiles([{ project, options: { pencilled, stills: both(jpeg), clips: both(mp4) } }]))
+        .map(({ path }) => path)
+        .filter(path => path.includes('/'))
+    expect(await namesWith('include')).toEqual([
+      'stills/001-drain-it.jpg',
+      'stills/002-fill-it.jpg',
+      'clips/001-drain-it.mp4',
+      'clips/002-fill-it.mp4',
+    ])
+    expect(await namesWith('leave-out')).toEqual(['stills/001-drain-it.jpg', 'clips/001-drain-it.mp4'])
+  })
+
+  /** First bytes from memory of each format: ISO/IEC 14496-12, RFC 9559, RFC 3533, RFC 9639, RIFF, ISO/IEC 11172-3. */
+  test.each([
+    ['mp4', '\0\0\0\x18ftypisom'],
+    ['webm', '\x1a\x45\xdf\xa3\x9f\x42\x86\x81\x01\x42\x82\x84webm'],
+    ['mkv', '\x1a\x45\xdf\xa3\x9f\x42\x86\x81\x01\x42\x82\x88matroska'],
+    ['wav', 'RIFF\x24\0\0\0WAVEfmt '],
+    ['ogg', 'OggS\0\x02'],
+    ['flac', 'fLaC\0\0\0\x22'],
+    ['mp3', 'ID3\x04'],
+    ['mp3', '\xff\xfb\x90\x64'],
+  ])('[P14] holds a clip as %s by what it begins with', async (ending, start) => {
+    const project = projectOf(step(0, 9, 'Drain it', { id: 'one' }))
+    const clips = new Map([['one', Uint8Array.from(start, char => char.charCodeAt(0))]])
+    const paths = (await packetFiles([{ project, options: { clips } }])).map(({ path }) => path)
+    expect(paths).toContain(`clips/001-drain-it.${ending}`)
+  })
+
   test('[P14] is the same bytes for the same input, and whole', async () => {
     const [one, other] = [await packet(), await packet()]
     expect(await sha256(one)).toBe(await sha256(other))
