@@ -1,10 +1,11 @@
 'use client'
 
-import { memo, type ReactNode, useLayoutEffect, useRef, useState } from 'react'
+import { type CSSProperties, memo, type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import { Glyph } from '@/components/ui/Glyph'
 import { formatTime } from '@/lib/procedure/time'
 import type { TalkParagraph as Paragraph, TalkWord } from '@/lib/transcript/talk'
 import { type Bracket, sameBracket } from './brackets'
+import { fitLanes } from './fit'
 import { PARAGRAPH } from './ranges'
 import styles from './talk.module.css'
 
@@ -31,10 +32,12 @@ type Drawn = {
   readonly height: number
   readonly first: boolean
   readonly last: boolean
+  /** Counted from the text outwards. */
+  readonly lane: number
 }
 
-/** A lane's place from the text outwards; its width is the style sheet's. */
-const laneOf = ({ lane }: Bracket): string => `calc(${lane} * var(--lane))`
+/** A lane's place; its width is the style sheet's. */
+const placeOf = (lane: number): string => `calc(${lane} * var(--pitch))`
 
 /** Where the brackets stand, in pixels from the top of the text. */
 const measure = (
@@ -52,7 +55,7 @@ const measure = (
     range.setEnd(node, word.to)
     return range.getBoundingClientRect()
   }
-  return brackets.flatMap(bracket => {
+  const boxes = brackets.flatMap(bracket => {
     const from = Math.max(bracket.words.from, paragraph.first)
     const to = Math.min(bracket.words.to, paragraph.last)
     const [a, b] = [rectOf(from), rectOf(to - 1)]
@@ -62,7 +65,13 @@ const measure = (
     const isSingle = b.top - a.top < 14
     const upper = a.top - top + (first && !isSingle && a.left - left > 24 ? 10 : 1)
     const lower = b.bottom - top - (last && !isSingle && right - b.right > 120 ? 9 : 1)
-    return [{ bracket, top: upper, height: Math.max(lower - upper, 18), first, last }]
+    const held = first && last ? {} : { held: bracket.lane }
+    return [{ bracket, top: upper, height: Math.max(lower - upper, 18), first, last, ...held }]
+  })
+  const lanes = fitLanes(boxes)
+  return boxes.map(({ bracket, top: upper, height, first, last }, i) => {
+    const lane = lanes[i] ?? 0
+    return { bracket, top: upper, height, first, last, lane }
   })
 }
 
@@ -74,6 +83,7 @@ const Plain = (props: Props) => {
   useLayoutEffect(() => {
     if (isNear && text.current !== null) setDrawn(measure(text.current, props))
   }, [isNear, width, paragraph, brackets])
+  const lanes = Math.max(1, ...drawn.map(({ lane }) => lane + 1))
   return (
     <div className={styles.paragraph}>
       <div className={styles.gutter}>
@@ -90,9 +100,9 @@ const Plain = (props: Props) => {
         </p>
         {children}
       </div>
-      <div className={styles.margin}>
+      <div className={styles.margin} data-tight={lanes > LANES} style={{ '--lanes': lanes } as CSSProperties}>
         {isNear &&
-          drawn.map(({ bracket, top, height, first, last }) => [
+          drawn.map(({ bracket, top, height, first, last, lane }) => [
             <button
               key={bracket.id}
               type="button"
@@ -104,7 +114,7 @@ const Plain = (props: Props) => {
               data-pencilled={bracket.isPencilled}
               data-chosen={bracket.id === chosen}
               data-mark={bracket.id}
-              style={{ top, height, left: laneOf(bracket) }}
+              style={{ top, height, left: placeOf(lane) }}
               title={bracket.label}
               aria-label={bracket.label}
               onClick={() => onChoose(bracket.id)}
@@ -117,7 +127,7 @@ const Plain = (props: Props) => {
                 key="start"
                 className={styles.edge}
                 data-edge="start"
-                style={{ top: top - 18, left: laneOf(bracket) }}
+                style={{ top: top - 18, left: placeOf(lane) }}
               />
             ),
             bracket.id === chosen && last && (
@@ -125,7 +135,7 @@ const Plain = (props: Props) => {
                 key="end"
                 className={styles.edge}
                 data-edge="end"
-                style={{ top: top + height - 6, left: laneOf(bracket) }}
+                style={{ top: top + height - 6, left: placeOf(lane) }}
               />
             ),
           ])}

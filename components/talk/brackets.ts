@@ -6,7 +6,7 @@ import { type Talk, type WordRange, wordAt, wordsOfSpan } from '@/lib/transcript
 /** Something to look at in the talk that is no mark: a finding about what was said. */
 export type Doubt = Span & { readonly id: string; readonly label: string }
 
-/** A mark or a doubt as the margin shows it: the words it covers and the lane it is drawn in, counted from the text outwards. */
+/** A mark or a doubt as the margin shows it: the words it covers and the lane it asks for, counted from the text outwards. */
 export type Bracket = {
   readonly id: string
   readonly kind: Kind | 'doubt'
@@ -14,6 +14,7 @@ export type Bracket = {
   readonly isPencilled: boolean
   /** Where it stands: the words it covers, or the one word it stands by. */
   readonly words: WordRange
+  /** The lane of one that goes on over paragraphs; within one, fit.ts finds the lane by where the lines fall. */
   readonly lane: number
 }
 
