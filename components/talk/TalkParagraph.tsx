@@ -100,7 +100,7 @@ const Plain = (props: Props) => {
         </p>
         {children}
       </div>
-      <div className={styles.margin} data-tight={lanes > LANES} style={{ '--lanes': lanes } as CSSProperties}>
+      <div className={styles.margin} style={{ '--lanes': lanes } as CSSProperties}>
         {isNear &&
           drawn.map(({ bracket, top, height, first, last, lane }) => [
             <button
