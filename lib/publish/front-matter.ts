@@ -17,8 +17,9 @@ const quoted = (value: string): Scalar => {
  */
 const ESCAPED = /[<[\p{Cc}\u202A-\u202E\u2066-\u2069\uFEFF\uFFFE\uFFFF]/u
 
-/** Exact text of a heading field. */
-const scalar = (value: string): string | Scalar => (ESCAPED.test(value) ? quoted(value) : value)
+/** Exact text of a heading field. White space at its ends would not be read again if it stood bare. */
+const scalar = (value: string): string | Scalar =>
+  ESCAPED.test(value) || value.trim() !== value ? quoted(value) : value
 
 const byNumber = (char: string): string =>
   char === '\n' ? char : `\\u${char.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`

@@ -43,6 +43,15 @@ describe('a sheet read back', () => {
     )
   }, 600_000)
 
+  test.each(['\u00A0', '\u2003', '\u3000', '\u2028', ' '])(
+    '[P2] keeps a reference that is only white space (%j)',
+    space => {
+      const project = exampleProject()
+      const procedure = { ...project.procedure, title: space, references: [{ title: '', part: space }] }
+      expect(readBack({ ...project, procedure }).heading).toEqual(procedure)
+    },
+  )
+
   test('[P2] gives the example exactly, words spoken aside', () => {
     const project = exampleProject()
     const read = readBack(project)
