@@ -4,11 +4,12 @@ import type { Remedy } from './rule'
 
 /**
  * @returns a remedy that adds a step after step `number` (0 for the front), taking the time of `near`. It is added and then moved
- *   to its number: the steps of a file may have no places yet.
+ *   to its number: the steps of a file may have no places yet. With a question that only the shop can answer it is pencilled.
  */
-export const addStep = (id: string, text: string, number: number, near: Mark): Remedy => {
+export const addStep = (id: string, text: string, number: number, near: Mark, question?: string): Remedy => {
   const { start, end } = near
-  const step: Mark = { id: `step-${id}-${near.id}`, kind: 'step', start, end, text, said: '' }
+  const pencilled = question === undefined ? {} : { pencilled: { confidence: 0.5, reason: 'nobody said it', question } }
+  const step: Mark = { id: `step-${id}-${near.id}`, kind: 'step', start, end, text, said: '', ...pencilled }
   return {
     label: `Add "${text}" as step ${number + 1}`,
     edits: [

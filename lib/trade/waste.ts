@@ -8,8 +8,12 @@ export type Waste = {
   readonly named: RegExp
   /** Whether law commonly counts it as hazardous. */
   readonly isHazardous: boolean
-  /** What the sheet may say. */
+  /** What the author of the sheet should know. */
   readonly advice: string
+  /** What whoever does the job can do about it. */
+  readonly step: string
+  /** What only the shop can answer before the step is right. */
+  readonly question: string
 }
 
 /** Words of getting rid of something. */
@@ -35,6 +39,8 @@ export const WASTES: readonly Waste[] = [
     named: /\boils?\b|\bfluids?\b|\bfilters?\b/i,
     isHazardous: true,
     advice: 'Take the used oil and what is soaked with it to a collection point, by local rules',
+    step: 'Take the used oil and what is soaked with it to the collection point',
+    question: 'Where is used oil handed in?',
   },
   {
     id: 'coolant',
@@ -45,6 +51,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:coolant|antifreeze|glycol|fluids?)\b/i,
     isHazardous: true,
     advice: 'Catch the coolant and take it to a collection point; it poisons animals and water',
+    step: 'Take the old coolant in a closed container to the collection point',
+    question: 'Where is old coolant handed in?',
   },
   {
     id: 'brake-fluid',
@@ -56,6 +64,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:brake fluid|hydraulic|fluids?|oils?)\b/i,
     isHazardous: true,
     advice: 'Take the old fluid to a collection point in its own container, by local rules',
+    step: 'Take the old fluid in a container of its own to the collection point',
+    question: 'Where is old fluid handed in?',
   },
   {
     id: 'fuel',
@@ -68,6 +78,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:fuel|petrol|gasoline|diesel|fluids?)\b/i,
     isHazardous: true,
     advice: 'Take drained fuel to a collection point in an approved can, by local rules',
+    step: 'Take the drained fuel in an approved can to the collection point',
+    question: 'Where is drained fuel handed in?',
   },
   {
     id: 'battery',
@@ -77,6 +89,8 @@ export const WASTES: readonly Waste[] = [
     named: /\bbatter(?:y|ies)\b|\bcells?\b/i,
     isHazardous: true,
     advice: 'Return the old battery to a dealer or a collection point, terminals covered',
+    step: 'Cover the terminals of the old battery and return it to the dealer or the collection point',
+    question: 'Who takes the old battery?',
   },
   {
     id: 'filter',
@@ -86,6 +100,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:filters?|elements?|cartridges?|oils?)\b/i,
     isHazardous: false,
     advice: 'Dispose of the old filter by local rules; oily ones are hazardous waste',
+    step: 'Put the old filter in the bin for oily waste',
+    question: 'Where do old filters go: oily waste, recycling or the bin?',
   },
   {
     id: 'solvent',
@@ -95,6 +111,8 @@ export const WASTES: readonly Waste[] = [
     isHazardous: true,
     advice:
       'Keep used solvent and rags in a closed metal container and take them to a collection point; such rags can catch fire by themselves',
+    step: 'Put used solvent and rags in a closed metal container and take them to the collection point',
+    question: 'Where are used solvent and rags handed in?',
   },
   {
     id: 'descaler',
@@ -103,6 +121,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:descaler|acid|caustic|solution|liquids?|chemicals?)\b/i,
     isHazardous: true,
     advice: 'Neutralise or dispose of the used chemical as its data sheet and local rules say',
+    step: 'Dispose of the used chemical as its data sheet says',
+    question: 'What does the data sheet of the chemical say about disposal?',
   },
   {
     id: 'refrigerant',
@@ -110,6 +130,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:refrigerant|recover\w*|cylinder)\b/i,
     isHazardous: true,
     advice: 'Have the refrigerant recovered by someone certified for it; it must not be vented',
+    step: 'Hand the recovered refrigerant in its marked cylinder to a certified company for recycling',
+    question: 'Who is certified to recover the refrigerant and takes it?',
   },
   {
     id: 'gas-strut',
@@ -119,6 +141,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:struts?|shocks?|dampers?|parts?)\b/i,
     isHazardous: true,
     advice: 'Hand the old gas-filled part in where it is made harmless; it is under pressure',
+    step: 'Hand in the old gas-filled part unopened where it is made harmless',
+    question: 'Who takes gas-filled parts?',
   },
   {
     id: 'lamp',
@@ -126,6 +150,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:lamps?|tubes?|bulbs?|mercury)\b/i,
     isHazardous: true,
     advice: 'Take old lamps to a collection point unbroken',
+    step: 'Take the old lamps unbroken to the collection point',
+    question: 'Where are old lamps handed in?',
   },
   {
     id: 'cutting-fluid',
@@ -134,6 +160,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:cutting fluid|emulsion|coolant|fluids?)\b/i,
     isHazardous: true,
     advice: 'Hand spent cutting fluid to a waste contractor; it must not go down the drain',
+    step: 'Hand the spent cutting fluid to the waste contractor',
+    question: 'Who takes spent cutting fluid?',
   },
   {
     id: 'resin',
@@ -143,6 +171,8 @@ export const WASTES: readonly Waste[] = [
     isHazardous: true,
     advice:
       'Let leftover resin and what is soaked with it cure hard before it goes in the bin; liquid resin is hazardous waste',
+    step: 'Let leftover resin and what is soaked with it cure hard, then put it in the waste bin',
+    question: 'Where does cured resin go?',
   },
   {
     id: 'cooking-oil',
@@ -150,6 +180,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:oils?|fat|grease)\b/i,
     isHazardous: false,
     advice: 'Hand old cooking oil and grease to a collector; they block drains',
+    step: 'Hand the old oil and grease to the waste collector',
+    question: 'Who collects old cooking oil and grease?',
   },
   {
     id: 'blast-media',
@@ -160,6 +192,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:media|grit|abrasive|beads|dust|sand)\b/i,
     isHazardous: false,
     advice: 'Bag spent media and dust closed; with lead paint or heavy metals in it, it is hazardous waste',
+    step: 'Bag the spent media and dust, seal the bag and put it in the waste bin',
+    question: 'Where do spent media and dust go, and is there lead paint or heavy metal in them?',
   },
   {
     id: 'sharps',
@@ -168,6 +202,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:blades?|knives|needles?|sharps|glass|razors?)\b/i,
     isHazardous: false,
     advice: 'Put old blades and needles in a closed sharps container, where nobody reaches in',
+    step: 'Put the old blades and needles in a closed sharps container',
+    question: 'Where does the sharps container stand?',
   },
   {
     id: 'pyrotechnic',
@@ -176,6 +212,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:air ?bags?|modules?|pretensioners?|inflators?|parts?)\b/i,
     isHazardous: true,
     advice: 'Hand the old module in to the maker or a licensed depot; unfired ones are explosive waste',
+    step: 'Hand the old module in to the maker or a licensed depot',
+    question: 'Who takes the old module? Unfired ones are explosive waste.',
   },
   {
     id: 'rags',
@@ -183,6 +221,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:rags?|cloths?|wipes?)\b/i,
     isHazardous: true,
     advice: 'Keep oily rags in a closed metal container; they can catch fire by themselves',
+    step: 'Put the oily rags in a closed metal container for oily waste',
+    question: 'Where does the container for oily rags stand?',
   },
   {
     id: 'ash',
@@ -190,6 +230,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:ash(?:es)?|soot)\b/i,
     isHazardous: false,
     advice: 'Say where cold ash and soot go, in a closed metal container, by local rules',
+    step: 'Put the cold ash and soot in a closed metal waste container',
+    question: 'Where do cold ash and soot go?',
   },
   {
     id: 'treated-water',
@@ -197,6 +239,8 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:water|backwash)\b/i,
     isHazardous: false,
     advice: 'Say where the treated water may go; local rules often keep it out of drains and streams',
+    step: 'Dispose of the treated water where local rules allow',
+    question: 'Where may the treated water go?',
   },
   {
     id: 'worn-part',
@@ -206,5 +250,7 @@ export const WASTES: readonly Waste[] = [
     named: /\b(?:pads?|brushes|shoes|nozzle|capacitors?|tyres?|tires?|toner|cartridges?|boards?|parts?|dust|sock)\b/i,
     isHazardous: false,
     advice: 'Say where the old part goes: recycling, the supplier or the bin',
+    step: 'Put the old parts in the bin for recycling',
+    question: 'Where do the old parts go: recycling, the supplier or the bin?',
   },
 ]

@@ -46,7 +46,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
         place: atMark(step.mark),
         level,
         message,
-        remedy: addStep(`disposal-${waste.id}`, waste.advice, sheet.steps.length, step.mark),
+        remedy: addStep(`disposal-${waste.id}`, waste.step, sheet.steps.length, step.mark, waste.question),
       },
     ]
   })
