@@ -1,5 +1,6 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { actionsOf } from '../action'
+import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { actsOn, lastStep, linesOf, REDO } from '../proof'
 import { addStep } from '../remedy'
@@ -10,6 +11,9 @@ import type { Subject } from '../subject'
 const BRAKE = /^(?:brake|caliper|pad|rotor|disc|shoe|drum)$/
 const ABOUT = /\b(?:brakes?|calipers?|brake (?:pads?|shoes?|discs?|hose|fluid)|chain brake)\b/i
 const CONTEXT = /\b(?:brak\w*|calipers?)\b/i
+/** Parts of a brake by their full name, wherever a mark names them; a caliper alone may be the one that measures. */
+const PART =
+  /\bbrake (?:pads?|shoes?|linings?|calipers?|hoses?|lines?|pipes?|fluid|cables?|levers?|pedals?|dis[ck]s?|drums?|rotors?|cylinders?|bands?)\b|\bcaliper (?:bolts?|pins?|pistons?|bracket|mount\w*)\b|\b(?:pads?|bolts?|pins?|pistons?)\b (?:\w+ )?(?:on|of|from|in|into|to) the calipers?\b/i
 /** Pumped up, and seen to hold before anyone moves off. */
 const HOLDS =
   /\b(?:(?:brakes?|lever|pedal)\b[^.;]*\b(?:hold\w*|stops?|stopped|bites?|grips?|keeps?)|(?:hold|holds|push|roll|rock|stop\w*|walking pace|spin)\b[^.;]*\bbrak\w*|brake test|test\w*[^.;]*\bbrak\w*|brakes? (?:work|function)\w*|slow speed|low speed[^.;]*brak\w*|wheels? lock)/i
@@ -25,15 +29,17 @@ const applies = (text: string): boolean =>
       things.some(({ head }) => head === 'brake'),
   )
 
+/** Marks that name a part of a brake: whatever the sheet is called, that is a job on a brake. */
+const partsIn = inSteps(({ mark, cautions, specs, checks, materials }) =>
+  [mark, ...cautions, ...specs, ...checks, ...materials].filter(({ text }) => PART.test(text)),
+)
+
 const check = ({ sheet }: Subject): readonly Found[] => {
-  const isBrakeJob =
-    CONTEXT.test(`${sheet.heading.title} ${sheet.heading.equipment} ${sheet.heading.scope}`) ||
-    sheet.steps.some(({ mark }) =>
-      /\bbrake (?:pads?|shoes?|caliper|hose|fluid|cable|lever|disc|drum)\b/i.test(mark.text),
-    )
+  const isNamed = partsIn(sheet).length > 0
+  const isBrakeJob = isNamed || CONTEXT.test(`${sheet.heading.title} ${sheet.heading.equipment} ${sheet.heading.scope}`)
   if (!isBrakeJob) return []
   const worked = (step: SheetStep) =>
-    (ABOUT.test(step.mark.text) || CONTEXT.test(sheet.heading.title)) &&
+    (isNamed || ABOUT.test(step.mark.text) || CONTEXT.test(sheet.heading.title)) &&
     actsOn(step.mark.text, REDO, BRAKE) &&
     !applies(step.mark.text)
   const last =
