@@ -1,4 +1,5 @@
 import type { Edit } from '@/lib/procedure/edit'
+import { shorten } from '@/lib/procedure/shorten'
 import { toLine } from './text'
 
 /** One thing a hand changed in a sheet. */
@@ -12,8 +13,5 @@ export type Change = {
   readonly edit: Edit
 }
 
-/** @returns the text as a line of at most 60 characters. */
-export const clip = (text: string): string => {
-  const line = [...toLine(text)]
-  return line.length > 60 ? `${line.slice(0, 59).join('')}…` : line.join('')
-}
+/** @returns the text as a line of at most 60 characters, of whole words. */
+export const clip = (text: string): string => shorten(toLine(text), 60)

@@ -1,6 +1,7 @@
 import { countOf } from '@/lib/procedure/count'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
+import { shorten } from '@/lib/procedure/shorten'
 import { toLine } from './text'
 
 /** A chapter: half-open span in seconds, a title of one line, the numbers of its steps. */
@@ -20,22 +21,13 @@ export const LONGEST_TITLE = 70
 /** A step's words without their full stop. */
 const wordsOf = (mark: Mark): string => toLine(mark.text).replace(/\.$/, '') || 'Step'
 
-/** @returns the text, or as many of its whole words as there is room for, closed by an ellipsis. */
-const upTo = (text: string, room: number): string => {
-  const all = [...text]
-  if (all.length <= room) return text
-  const space = all.lastIndexOf(' ', room - 1)
-  const words = all.slice(0, space > 0 ? space : room - 1).join('')
-  return `${words.replace(/[\s,;:.–-]+$/, '')}…`
-}
-
 /** One short title: the words of its first step, how many more follow, and whether nobody has kept one of them yet. */
 const titleOf = (marks: readonly Mark[], otherwise: string): string => {
   const [first, ...others] = marks
-  if (first === undefined) return upTo(otherwise, LONGEST_TITLE)
+  if (first === undefined) return shorten(otherwise, LONGEST_TITLE)
   const more = others.length === 0 ? '' : ` and ${countOf(others.length, 'more step')}`
   const flag = marks.some(mark => mark.pencilled !== undefined) ? ' (pencilled)' : ''
-  const words = upTo(wordsOf(first), LONGEST_TITLE - more.length - flag.length - 1)
+  const words = shorten(wordsOf(first), LONGEST_TITLE - more.length - flag.length - 1)
   return `${words}${more === '' || words.endsWith('…') ? '' : ','}${more}${flag}`
 }
 

@@ -1,0 +1,128 @@
+import { countOf } from './count'
+import type { Mark } from './mark'
+import type { Project } from './project'
+import { quoted } from './shorten'
+import { formatTime } from './time'
+
+/** What sets two states of a project apart. */
+export type Difference = {
+  /** In plain words, such as `step “Pull the plug” kept`; empty where they are the same. */
+  readonly words: string
+  /** Id of the mark, where it is about one alone. */
+  readonly mark?: string
+}
+
+type Happened = { readonly mark: Mark; readonly what: string }
+
+const isSame = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b)
+
+/** Fields as people call them; all others go by their own name. */
+const FIELD_WORDS: Readonly<Record<string, string>> = {
+  start: 'time',
+  end: 'time',
+  text: 'words',
+  level: 'signal word',
+  quantity: 'value',
+  equivalent: 'equal value',
+  reference: 'condition',
+  step: 'step it belongs to',
+  still: 'picture',
+  capability: 'range',
+}
+
+const fieldsOf = (before: Mark, after: Mark): readonly string[] => {
+  const keys = new Set([...Object.keys(before), ...Object.keys(after)]) as Set<keyof Mark>
+  return [...keys].filter(key => key !== 'place' && !isSame(before[key], after[key]))
+}
+
+/** What happened to one mark that both states have; undefined where nothing but its number did. */
+const changeOf = (before: Mark, after: Mark): Happened | undefined => {
+  if (before === after) return undefined
+  const fields = fieldsOf(before, after)
+  if (fields.length === 0) return undefined
+  const wasKept = before.pencilled !== undefined && after.pencilled === undefined
+  const others = fields.filter(field => field !== 'pencilled')
+  const names = [...new Set(others.map(field => FIELD_WORDS[field] ?? field))]
+  if (names.length === 0) return { mark: after, what: wasKept ? 'kept' : 'pencilled again' }
+  return { mark: after, what: `changed (${names.join(', ')})` }
+}
+
+/** The step that was moved, where places are all that changed: the one that went furthest. */
+const movedStep = (before: ReadonlyMap<string, Mark>, after: readonly Mark[]): Happened | undefined => {
+  let furthest = 0
+  let moved: Happened | undefined
+  for (const mark of after) {
+    const [from, to] = [before.get(mark.id)?.place, mark.place]
+    if (mark.kind !== 'step' || from === undefined || to === undefined) continue
+    if (Math.abs(to - from) <= furthest) continue
+    furthest = Math.abs(to - from)
+    moved = { mark, what: `moved from place ${from} to place ${to}` }
+  }
+  return moved
+}
+
+const markWords = (all: readonly Happened[]): readonly string[] => {
+  const groups = new Map<string, Mark[]>()
+  for (const { mark, what } of all) groups.set(what, [...(groups.get(what) ?? []), mark])
+  return [...groups].map(([what, marks]) => {
+    const [one] = marks
+    return marks.length === 1 && one !== undefined
+      ? `${one.kind} ${quoted(one.text, 48)} ${what}`
+      : `${countOf(marks.length, 'mark')} ${what}`
+  })
+}
+
+const happenedTo = (before: readonly Mark[], after: readonly Mark[]): readonly Happened[] => {
+  if (before === after) return []
+  const old = new Map(before.map(mark => [mark.id, mark]))
+  const ids = new Set(after.map(mark => mark.id))
+  const happened = [
+    ...before.filter(mark => !ids.has(mark.id)).map(mark => ({ mark, what: 'taken out' })),
+    ...after.flatMap(mark => {
+      const known = old.get(mark.id)
+      return known === undefined ? { mark, what: 'added' } : (changeOf(known, mark) ?? [])
+    }),
+  ]
+  if (happened.length > 0) return happened
+  const moved = movedStep(old, after)
+  return moved === undefined ? [] : [moved]
+}
+
+const waiverWords = ({ waivers: before }: Project, { waivers: after }: Project): readonly string[] => {
+  if (before === after) return []
+  const isIn = (list: Project['waivers'], { rule, mark, reason }: Project['waivers'][number]) =>
+    list.some(other => other.rule === rule && other.mark === mark && other.reason === reason)
+  return [
+    ...after.filter(waiver => !isIn(before, waiver)).map(({ reason }) => `finding let stand: ${quoted(reason)}`),
+    ...before.filter(waiver => !isIn(after, waiver)).map(() => 'finding raised again'),
+  ]
+}
+
+const recordingWords = ({ recording: before }: Project, { recording: after }: Project): readonly string[] => {
+  const [was, is] = [before.transcript, after.transcript]
+  const cue = is?.cues.findIndex((other, i) => was !== is && !isSame(other, was?.cues[i])) ?? -1
+  const start = is?.cues[cue]?.start
+  return [
+    ...(before.footage === after.footage ? [] : [after.footage === null ? 'footage taken away' : 'footage set']),
+    ...(was === is || isSame(was, is)
+      ? []
+      : [
+          was?.cues.length === is?.cues.length && start !== undefined
+            ? `the talk changed at ${formatTime(start)}`
+            : 'transcript set',
+        ]),
+  ]
+}
+
+/** @returns what makes the project `after` of the project `before`. Never throws. */
+export const differenceOf = (before: Project, after: Project): Difference => {
+  const happened = happenedTo(before.marks, after.marks)
+  const words = [
+    ...markWords(happened),
+    ...(before.procedure === after.procedure || isSame(before.procedure, after.procedure) ? [] : ['the head changed']),
+    ...waiverWords(before, after),
+    ...recordingWords(before, after),
+  ].join(', ')
+  const [one, ...more] = happened
+  return { words, ...(one === undefined || more.length > 0 ? {} : { mark: one.mark.id }) }
+}
