@@ -25,7 +25,12 @@ const things = (sheet: Sheet, kind: 'tool' | 'material', numbers: StepNumbers, s
     const where = uses === '' ? '' : ` ${uses}`
     return h('li', [
       h('span.box', { ariaHidden: 'true' }),
-      h('span', [text, ...(aside === undefined ? [] : [` (${aside})`]), ...flag(name), h('span.uses', where)]),
+      h('span', [
+        h('bdi', text),
+        ...(aside === undefined ? [] : [` (${aside})`]),
+        ...flag(name),
+        h('span.uses', where),
+      ]),
     ])
   })
 }
@@ -44,9 +49,9 @@ export const specTable = (specs: readonly Mark[], numbers: StepNumbers, setting:
   const row = (mark: Mark) => {
     const { text, value = '', tail = '', aside = '' } = toShown(mark, setting.units)
     return h('tr', [
-      h('td', [text, ...flag(mark)]),
+      h('td', [h('bdi', text), ...flag(mark)]),
       h('td', [valueSpan(mark, value)]),
-      h('td', tail),
+      h('td', { dir: 'auto' }, tail),
       h('td', aside),
       h('td', stepLink(numbers.get(mark.id), '')),
     ])

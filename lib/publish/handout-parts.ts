@@ -33,7 +33,7 @@ export const panel = (mark: Mark, setting: LineSetting, where: ElementContent[])
     h('div.message', [
       h('p', [
         ...(hazard === '' ? [] : [h('span.hazard', `${hazard[0]?.toUpperCase()}${hazard.slice(1)}. `)]),
-        toShown(mark, setting.units).text,
+        h('bdi', toShown(mark, setting.units).text),
         ...flag(mark),
         ' ',
         ...where,
@@ -52,7 +52,7 @@ const specRow = (mark: Mark, setting: LineSetting): Element => {
   return h('li.detail.spec', [
     h('span.kind', label),
     h('span', [
-      text,
+      h('bdi', text),
       ...(value === undefined ? [] : [text === '' ? '' : ': ', valueSpan(mark, value)]),
       ...(tail === undefined ? [] : [`, ${tail}`]),
       ...(aside === undefined ? [] : [h('span.uses', ` (${aside})`)]),
@@ -69,7 +69,7 @@ const detailRow = (mark: Mark, setting: LineSetting): Element => {
   const { label = '', text, aside } = toShown(mark, setting.units)
   return h('li.detail', [
     h('span.kind', label),
-    h('span', [text, ...(aside === undefined ? [] : [h('span.uses', ` (${aside})`)]), ...flag(mark)]),
+    h('span', [h('bdi', text), ...(aside === undefined ? [] : [h('span.uses', ` (${aside})`)]), ...flag(mark)]),
     timeLink(mark, setting),
   ])
 }
@@ -99,7 +99,7 @@ export const stepElement = (step: SheetStep, setting: LineSetting, still: Uint8A
     h('div.action', [
       h('span.box', { ariaHidden: 'true' }),
       h('span.number', String(step.number)),
-      h('p', [toShown(step.mark, setting.units).text, ...flag(step.mark)]),
+      h('p', { dir: 'auto' }, [toShown(step.mark, setting.units).text, ...flag(step.mark)]),
       timeLink(step.mark, setting),
     ]),
     ...(under.length === 0 ? [] : [h('div.under', under)]),

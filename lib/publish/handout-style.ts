@@ -78,7 +78,7 @@ ul, ol { margin: 0; padding: 0; list-style: none }
 .measured { display: grid; grid-template-columns: max-content 26mm auto; gap: 1.5mm; align-items: end; font-size: 9pt; color: #4a5560; white-space: nowrap }
 .measured .blank { border-bottom: 0.3mm solid #16202b; height: 5mm }
 table { border-collapse: collapse; width: 100%; font-size: 9.5pt }
-th, td { text-align: left; vertical-align: top; padding: 1.2mm 2mm; border: 0.25mm solid #b9b3a4 }
+th, td { text-align: start; vertical-align: top; padding: 1.2mm 2mm; border: 0.25mm solid #b9b3a4 }
 th { background: #f4f1e8; overflow-wrap: normal }
 thead { display: table-header-group }
 tr { break-inside: avoid }

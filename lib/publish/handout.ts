@@ -52,13 +52,13 @@ const head = (sheet: Sheet, notices: readonly Notice[]): Element => {
     ...(footage === null ? [] : [['Footage', `${toLine(footage.name)}, ${formatTime(footage.seconds)}`] as const]),
   ]
   return h('header', [
-    h('h1', toLine(sheet.heading.title) || 'Untitled procedure'),
+    h('h1', { dir: 'auto' }, toLine(sheet.heading.title) || 'Untitled procedure'),
     ...(facts.length === 0
       ? []
       : [
           h(
             'dl.facts',
-            facts.flatMap(([label, value]) => [h('dt', label), h('dd', value)]),
+            facts.flatMap(([label, value]) => [h('dt', label), h('dd', { dir: 'auto' }, value)]),
           ),
         ]),
     ...notices.map(noticeBox),
@@ -73,7 +73,8 @@ const body = (whole: Sheet, options: PublishOptions): ElementContent[] => {
     units: options.units ?? 'as-said',
   }
   const text = (mark: Mark): ElementContent[] => [
-    { type: 'text', value: `${toShown(mark, setting.units).text} ` },
+    h('bdi', toShown(mark, setting.units).text),
+    { type: 'text', value: ' ' },
     ...stepLink(numbers.get(mark.id), 'step '),
     ...flag(mark),
   ]
@@ -82,6 +83,7 @@ const body = (whole: Sheet, options: PublishOptions): ElementContent[] => {
   const scope = toParagraphs(sheet.heading.scope).map(lines =>
     h(
       'p',
+      { dir: 'auto' },
       lines.flatMap((line, i): ElementContent[] =>
         i === 0 ? [{ type: 'text', value: line }] : [h('br'), { type: 'text', value: line }],
       ),
@@ -111,7 +113,7 @@ const body = (whole: Sheet, options: PublishOptions): ElementContent[] => {
       SECTIONS.references,
       ...list(
         sheet.heading.references.map(({ title, part }) => [
-          { type: 'text', value: [toLine(title), toLine(part)].filter(Boolean).join(', ') },
+          h('bdi', [toLine(title), toLine(part)].filter(Boolean).join(', ')),
         ]),
       ),
     ),

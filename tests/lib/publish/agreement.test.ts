@@ -74,9 +74,9 @@ describe('all publications of one project', () => {
           const of = (name: string, ending: string) => contentOf(name, ending, project, 'as-said')
           expect(spansIn(await of('sheet', '.md'), /^\d+\. Action . \[[^\]]*\]\((\S+) /gm)).toEqual(steps)
           expect(spansIn(await of('task', '.dita'), /<cmd>Action . <xref href="([^"]*)"/g)).toEqual(steps)
-          expect(spansIn(await of('handout', '.html'), /<p>Action .<\/p><a class="time" href="([^"]*)"/g)).toEqual(
-            steps,
-          )
+          expect(
+            spansIn(await of('handout', '.html'), /<p dir="auto">Action .<\/p><a class="time" href="([^"]*)"/g),
+          ).toEqual(steps)
           const how = JSON.parse((await of('page', '.html')).split('\n').slice(1, -2).join('\n'))
           expect(
             how.step.map((step: { video: { startOffset: number; endOffset: number } }) => [
@@ -117,7 +117,7 @@ describe('all publications of one project', () => {
             const system = units === 'as-said' ? {} : { system: units }
             const wanted = formatQuantity(mark.quantity ?? {}, system)
             for (const text of texts) expect(valueIn(text, mark.text).startsWith(wanted)).toBe(true)
-            expect(handout).toContain(`${mark.text}: <span class="value">${wanted}</span>`)
+            expect(handout).toContain(`<bdi>${mark.text}</bdi>: <span class="value">${wanted}</span>`)
           }
         }),
         { numRuns: 40 },

@@ -8,6 +8,7 @@ import { printPdf } from '@/lib/cli/print'
 import { toSheet } from '@/lib/procedure/sheet'
 import { toHandout } from '@/lib/publish/handout'
 import { cssString } from '@/lib/publish/handout-style'
+import { caution, projectOf, step, tool } from '../../builders'
 import { exampleProject } from './example'
 import { largeProject } from './large'
 
@@ -36,6 +37,16 @@ describe('the handout', () => {
     expect(step.indexOf('class="panel warning"')).toBeLessThan(step.indexOf('class="box"'))
     expect(html.match(/<span>Measured<\/span>/g)).toHaveLength(3)
     expect(html).toMatch(/<div class="panel notice" role="note"><div class="signal"><span>NOTICE/)
+  })
+
+  test('[P7] leaves each text its own direction, Arabic beside English', () => {
+    const words = 'افصل القابس'
+    const rtl = toHandout(
+      toSheet(projectOf(step(0, 4, words, { id: 'a' }), caution(0, 2, 'احذر', { step: 'a' }), tool(0, 2, 'مفك'))),
+    )
+    expect(rtl).toContain(`<p dir="auto">${words}</p>`)
+    expect(rtl).toContain('<bdi>احذر</bdi>')
+    expect(rtl).toContain('<bdi>مفك</bdi>')
   })
 
   test('[P7] cannot be broken out of by its title in the style sheet', () => {
