@@ -104,13 +104,13 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
       {isRunning ? (
         <p className={styles.progress}>
           <progress value={state.done} max={state.of} aria-label="Cutting clips" />
-          {Math.floor(state.done ?? 0)} of {state.of} clips
+          {Math.floor(state.done ?? 0)} of {countOf(state.of ?? 0, 'clip')}
           <Button onClick={() => control.current?.abort(new DOMException('stopped', 'AbortError'))}>Stop</Button>
         </p>
       ) : (
         <div className={styles.dropRow}>
           <Button look="main" disabled={sheet.steps.length === 0} onClick={() => void make(undefined)}>
-            Cut {sheet.steps.length} clips into one ZIP
+            Cut {countOf(sheet.steps.length, 'clip')} into one ZIP
           </Button>
           {chosenStep !== undefined && (
             <Button onClick={() => void make(chosenStep.mark.id)}>Cut a clip of step {chosenStep.number}</Button>

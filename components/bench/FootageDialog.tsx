@@ -74,7 +74,7 @@ const factsOf = ({ container, picture, sound, bytes, seconds, ways }: OpenFootag
     : `picture ${picture.codec}, ${picture.width} × ${picture.height}, ${picture.frameRate} frames a second, decoded by ${ways.picture === 'none' ? 'nothing here' : ways.picture}`,
   sound === null
     ? 'no sound'
-    : `sound ${sound.codec}, ${sound.channels} channels, decoded by ${ways.sound === 'none' ? 'nothing here' : ways.sound}`,
+    : `sound ${sound.codec}, ${countOf(sound.channels, 'channel')}, decoded by ${ways.sound === 'none' ? 'nothing here' : ways.sound}`,
 ]
 
 /** What can be made from the footage: clips, a copy with texts inside; and what is known of it. */

@@ -69,7 +69,7 @@ export const PencilStrip = ({
             disabled={sure.length === 0}
             onClick={() => onPerform({ do: 'keep-marks', ids: sure.map(mark => mark.id) })}
           >
-            Keep {countOf(sure.length, 'pencilled mark')}
+            {sure.length === 0 ? 'None is that sure' : `Keep ${countOf(sure.length, 'pencilled mark')}`}
           </Button>
         </>
       )}

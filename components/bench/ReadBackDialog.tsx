@@ -5,6 +5,7 @@ import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import { FileInput } from '@/components/ui/FileInput'
 import type { Edit } from '@/lib/procedure/edit'
+import { countOf } from '@/lib/procedure/count'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import type { Comparison } from '@/lib/publish/compare'
@@ -83,7 +84,7 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
                 onClose()
               }}
             >
-              Take over {kept.length} of {comparison.changes.length} changes
+              Take over {kept.length} of {countOf(comparison.changes.length, 'change')}
             </Button>
           )}
         </>

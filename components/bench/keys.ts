@@ -1,3 +1,4 @@
+import { JUMP } from '@/components/footage/clock'
 import { KIND_KEYS, kindOfKey } from '@/components/ui/kinds'
 import type { Kind } from '@/lib/procedure/kinds'
 
@@ -38,7 +39,7 @@ export const KEY_GROUPS: readonly { readonly title: string; readonly keys: reado
       title: 'Footage',
       keys: [
         ['K or Space', 'play, pause'],
-        ['J', 'back 3 seconds'],
+        ['J', `back ${JUMP} seconds`],
         ['L', 'play, then faster with each press'],
       ],
     },

@@ -2,7 +2,7 @@
 
 import type { ReactNode, RefObject } from 'react'
 import { Button } from 'react-aria-components'
-import { formatMoment } from './clock'
+import { formatMoment, JUMP } from './clock'
 import styles from './footage.module.css'
 import type { FootageController } from './types'
 
@@ -28,11 +28,11 @@ export const Transport = ({ control, isPlaying, hasPicture, speed, seconds, cloc
       <Button className={styles.playing ?? ''} onPress={control.toggle}>
         {isPlaying ? 'Pause' : 'Play'}
       </Button>
-      <Button aria-label="Back 5 seconds" onPress={move(-5)}>
-        −5 s
+      <Button aria-label={`Back ${JUMP} seconds`} onPress={move(-JUMP)}>
+        −{JUMP} s
       </Button>
-      <Button aria-label="On 5 seconds" onPress={move(5)}>
-        +5 s
+      <Button aria-label={`On ${JUMP} seconds`} onPress={move(JUMP)}>
+        +{JUMP} s
       </Button>
       {hasPicture && (
         <>

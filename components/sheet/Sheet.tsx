@@ -91,7 +91,8 @@ export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props
           <ul className={styles.summary}>
             {sheet.safety.map(mark => (
               <li key={mark.id}>
-                <Signal level={mark.level ?? 'caution'} /> {mark.text}
+                <Signal level={mark.level ?? 'caution'} /> <bdi>{mark.text}</bdi>
+                {mark.pencilled !== undefined && <i className={styles.flag}> pencilled</i>}
               </li>
             ))}
           </ul>
@@ -130,7 +131,7 @@ export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props
         <Section title="References">
           <ul className={styles.plain}>
             {sheet.heading.references.map(({ title, part }) => (
-              <li key={title + part}>
+              <li key={title + part} dir="auto">
                 {title}
                 {part === '' ? '' : `, ${part}`}
               </li>

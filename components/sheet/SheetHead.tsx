@@ -30,7 +30,7 @@ export const SheetHead = memo(({ heading, actions }: Props) => {
   return (
     <header className={styles.head}>
       <div className={styles.headRow}>
-        <h2>{heading.title === '' ? 'Sheet without a title' : heading.title}</h2>
+        <h2 dir="auto">{heading.title === '' ? 'Sheet without a title' : heading.title}</h2>
         <Button look="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
           {isOpen ? 'Close the head' : 'Write the head'}
         </Button>
@@ -40,7 +40,7 @@ export const SheetHead = memo(({ heading, actions }: Props) => {
           {rows.map(([name, value]) => (
             <div key={name}>
               <dt>{name}</dt>
-              <dd>{value}</dd>
+              <dd dir="auto">{value}</dd>
             </div>
           ))}
         </dl>

@@ -37,8 +37,8 @@ const specLine = (mark: Mark): ReactNode => {
   const second = mark.equivalent === undefined ? undefined : ` (${formatQuantity(mark.equivalent)})`
   return (
     <>
-      {mark.text}: <b className={styles.value}>{[value, second].join('')}</b>
-      {mark.reference !== undefined && <span> {mark.reference}</span>}
+      <bdi>{mark.text}</bdi>: <b className={styles.value}>{[value, second].join('')}</b>
+      {mark.reference !== undefined && <bdi> {mark.reference}</bdi>}
       {mark.basis !== undefined && (
         <small>
           {' '}
@@ -56,7 +56,7 @@ const lineOf = (mark: Mark): ReactNode => {
   if (mark.kind === 'caution')
     return (
       <>
-        <Signal level={mark.level ?? 'caution'} /> {mark.text}
+        <Signal level={mark.level ?? 'caution'} /> <bdi>{mark.text}</bdi>
       </>
     )
   return mark.text
@@ -108,7 +108,9 @@ export const SheetItem = memo(({ mark, number, isChosen, findings, chosenFinding
           onClick={() => actions.choose(isChosen ? undefined : mark.id)}
         >
           {number === undefined ? <Glyph kind={mark.kind} /> : <span className={styles.number}>{number}</span>}
-          <span className={styles.words}>{lineOf(mark)}</span>
+          <span className={styles.words} dir="auto">
+            {lineOf(mark)}
+          </span>
         </button>
         <button
           type="button"

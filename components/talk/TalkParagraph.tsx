@@ -95,7 +95,7 @@ const Plain = (props: Props) => {
         </button>
       </div>
       <div className={styles.body}>
-        <p ref={text} className={styles.text} {...{ [PARAGRAPH]: index }}>
+        <p ref={text} className={styles.text} dir="auto" {...{ [PARAGRAPH]: index }}>
           {paragraph.text}
         </p>
         {children}
