@@ -65,7 +65,8 @@ export const TalkSurface = (props: Props) => {
     onWords(wordsOfSpan(talk, next))
     props.onNotice('Instructing talk that no mark covers: mark it, or go on.')
   }
-  if (transcript === null)
+  // A project made elsewhere may hold a transcript without a cue: there is nothing to show, but another to choose.
+  if (transcript === null || transcript.cues.length === 0)
     return (
       <TranscriptPlace
         onTranscript={taken => onPerform({ do: 'set-transcript', transcript: taken })}

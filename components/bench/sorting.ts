@@ -19,6 +19,10 @@ export type Sorted =
 /** Bytes looked at to tell text from footage. */
 const HEAD = 4096
 const WORDY = /\.(vtt|srt|txt|json|csv|tsv|md)$/i
+/** Names of footage and sound; `.ts` is a program's text as often. */
+const FILMY =
+  /\.(mp4|m4v|mov|qt|webm|mkv|avi|mpe?g|mts|m2ts|wmv|flv|3gp|ogv|wav|mp3|m4a|aac|og[ga]|opus|flac|wma|aiff?)$/i
+const OURS = /\.tellwright\.json$/i
 
 /** Text has no zero bytes, unless it is UTF-16, which says so in its first two. */
 const isText = async (file: File): Promise<boolean> => {
@@ -41,6 +45,14 @@ const asFootage = async (given: GivenFile): Promise<Result<Sorted>> => {
   return success({ is: 'footage', footage, given, problems: notices })
 }
 
+const textAsFootage = (name: string): Result<Sorted> =>
+  refusal({
+    code: 'text-as-footage',
+    message:
+      'this is named as footage but holds text. Choose the recording itself; if it is the transcript, give it a name that ends in .vtt, .srt or .txt first.',
+    place: { file: name },
+  })
+
 /**
  * Tells by its content what a file is: a project, a transcript or footage.
  *
@@ -51,14 +63,16 @@ export const sortFile = async (given: GivenFile): Promise<Result<Sorted>> => {
   const place = { file: file.name }
   if (file.size === 0)
     return refusal({ code: 'empty-file', message: 'this file is empty. Choose another, or copy it again.', place })
-  if (!(await isText(file)) && !WORDY.test(file.name)) return asFootage(given)
+  const isTextual = await isText(file)
+  if (FILMY.test(file.name) || !(isTextual || WORDY.test(file.name))) {
+    const footage = await asFootage(given)
+    return !footage.ok && isTextual ? textAsFootage(file.name) : footage
+  }
   const bytes = new Uint8Array(await file.arrayBuffer())
-  if (/^\s*(?:\uFEFF)?\s*\{/.test(new TextDecoder().decode(bytes.slice(0, 64)))) {
-    const text = new TextDecoder().decode(bytes)
-    if (/"format"\s*:\s*"tellwright"/.test(text.slice(0, 400)) || file.name.endsWith('.tellwright.json')) {
-      const parsed = parseProject(text, file.name)
-      return parsed.ok ? success({ is: 'project', project: parsed.value }) : parsed
-    }
+  const text = new TextDecoder().decode(bytes)
+  if (OURS.test(file.name) || (/^\s*\{/.test(text) && /"format"\s*:\s*"tellwright"/.test(text.slice(0, 400)))) {
+    const parsed = parseProject(text, file.name)
+    return parsed.ok ? success({ is: 'project', project: parsed.value }) : parsed
   }
   const read = readTranscript(bytes, file.name)
   return read.ok

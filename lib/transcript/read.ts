@@ -53,6 +53,12 @@ const within = (problems: readonly Problem[], file: string): readonly Problem[] 
   return [...placed, { code: 'more-problems', message, place: { file } }]
 }
 
+const noWords = (form: Form, cues: number): string => {
+  if (cues > 0) return 'its cues hold no words. Export the transcript again, or choose another.'
+  if (form !== 'webvtt') return `this looks like ${form}, but no line of it could be read.`
+  return 'this WebVTT file holds no cue that can be read; expected lines such as "00:01.000 --> 00:04.000" with words under them. Export it again, or choose another.'
+}
+
 /**
  * Reads a transcript of any form, recognised by its content.
  *
@@ -78,12 +84,8 @@ export const readTranscript = (bytes: Uint8Array, name: string): Result<ReadTran
   if (!reading.ok) return reading
   const { cues, words } = reading.value
   const problems = within([...decoded.value.problems, ...reading.value.problems], name)
-  if (cues.length === 0 && form !== 'webvtt') {
-    const message = `this looks like ${form}, but no line of it could be read.`
-    return { ok: false, problems: [{ code: 'no-cues', message, place }, ...problems] }
-  }
-  const empty: readonly Problem[] =
-    cues.length > 0 ? [] : [{ code: 'no-cues', message: 'this WebVTT file holds no cue that can be read.', place }]
+  if (!cues.some(({ text }) => text.trim() !== ''))
+    return { ok: false, problems: [{ code: 'no-cues', message: noWords(form, cues.length), place }, ...problems] }
   const transcript: Transcript = { name, form, cues, ...(words === undefined ? {} : { words }) }
-  return success({ transcript, problems: [...empty, ...problems] })
+  return success({ transcript, problems })
 }

@@ -59,3 +59,9 @@ test('[T1] tellwright read refuses misuse with its usage', async () => {
   expect((await run({ a: talk }, 'a', '--yaml')).err).toContain("Unknown option '--yaml'")
   await expect(run({}, 'missing.vtt')).rejects.toThrow('cannot read missing.vtt')
 })
+
+test('[T9] tellwright read exits with 2 where a file holds no cue', async () => {
+  const { code, out, err } = await run({ 'talk.vtt': 'WEBVTT\n' }, 'talk.vtt')
+  expect({ code, out }).toEqual({ code: 2, out: '' })
+  expect(err).toContain('holds no cue that can be read')
+})

@@ -5,11 +5,14 @@ import { WebVTT } from 'vtt.js'
 import { parseCueText } from '@/lib/transcript/cue-text'
 import { readTranscript } from '@/lib/transcript/read'
 import { parseWebVtt } from '@/lib/transcript/webvtt'
-import { cue, problemCodes, readText } from '../../transcripts'
+import { cue, readText } from '../../transcripts'
 
 const suite = `${process.env.TELLWRIGHT_SUITES ?? '../shared/suites'}/webvtt`
 
 type Expected = { cues: { start: number; end: number; plain: string }[] }
+
+/** Codes of why a file was refused; none where it was read. */
+const problemsOf = (read: ReturnType<typeof readTranscript>) => (read.ok ? [] : read.problems.map(({ code }) => code))
 
 /** @source web-platform-tests, WebVTT file parsing; expected.json holds the cues of Chromium's own parser */
 describe('the W3C file-parsing suite', () => {
@@ -21,6 +24,7 @@ describe('the W3C file-parsing suite', () => {
   const expected: Record<string, Expected> = isThere ? JSON.parse(readFileSync(`${suite}/expected.json`, 'utf8')) : {}
   test.each(Object.entries(expected))('[T2] reads the cues of %s as the browser does', (name, { cues }) => {
     const read = readTranscript(readFileSync(`${suite}/${name}`), name)
+    if (!cues.some(({ plain }) => plain.trim() !== '')) return expect(problemsOf(read)).toContain('no-cues')
     if (!read.ok) throw new Error(JSON.stringify(read.problems))
     expect(read.value.transcript.form).toBe('webvtt')
     expect(read.value.transcript.cues.map(({ start, end, text }) => ({ start, end, text }))).toEqual(
@@ -197,7 +201,11 @@ test('[T10] reports what it leaves out with line and text, but no notes, styles 
   )
 })
 
-test('[T2] a file without a cue is read as such and says so', () => {
-  expect(problemCodes('WEBVTT\n')).toEqual(['no-cues'])
-  expect(readText('WEBVTT').transcript.cues).toEqual([])
-})
+test.each(['WEBVTT', 'WEBVTT\n\n', 'WEBVTT\n\n00:01.000 --> 00:02.000\n<b> </b>\n'])(
+  '[T9] a file without a word in a cue is refused: %j',
+  text => {
+    const read = readTranscript(new TextEncoder().encode(text), 'talk.vtt')
+    expect(problemsOf(read)[0]).toBe('no-cues')
+    expect(read.ok ? '' : read.problems[0]?.message).toMatch(/choose another/)
+  },
+)

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest'
+import { sortFile } from '@/components/bench/sorting'
+import { emptyProject } from '@/lib/procedure/project'
+import { formatProject } from '@/lib/procedure/project-file'
+
+const sort = async (name: string, text: string) => {
+  const sorted = await sortFile({ file: new File([text], name) })
+  return sorted.ok ? sorted.value.is : sorted.problems.map(({ code, message }) => `${code}: ${message}`).join('\n')
+}
+
+test('a project file is told by what it holds, and by its name too', async () => {
+  expect(await sort('lid.tellwright.json', formatProject(emptyProject()))).toBe('project')
+  expect(await sort('renamed.json', formatProject(emptyProject()))).toBe('project')
+})
+
+test.each(['not json', '[]', 'WEBVTT\n\n00:01.000 --> 00:02.000\nlift it\n'])(
+  'a *.tellwright.json that is none is refused, with what was expected: %j',
+  async text => {
+    expect(await sort('lid.tellwright.json', text)).toMatch(
+      /^not-(?:json|a-project): .*(?:Choose a \*\.tellwright\.json file|expected "format": "tellwright")/s,
+    )
+  },
+)
+
+test('text named as footage is refused, with what to do; the same text under a name of its own is read', async () => {
+  expect(await sort('lid.mp4', 'hello')).toMatch(/^text-as-footage: .*ends in \.vtt, \.srt or \.txt/)
+  expect(await sort('lid.txt', 'hello')).toBe('transcript')
+  expect(await sort('lid', 'hello')).toBe('transcript')
+})
+
+test('a transcript without a cue is refused', async () => {
+  expect(await sort('lid.vtt', 'WEBVTT\n')).toMatch(/^no-cues: /)
+})
