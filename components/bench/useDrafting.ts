@@ -13,10 +13,19 @@ export type Drafting = {
   readonly stop: () => void
 }
 
-type Answer = { readonly done?: number; readonly marks?: readonly Mark[]; readonly problem?: string }
+type Answer = {
+  readonly done?: number
+  readonly marks?: readonly Mark[]
+  /** Why the draft as a whole is to be doubted. */
+  readonly doubt?: string
+  readonly problem?: string
+}
 
 /** Drafts marks from the transcript in a worker; stopping ends the worker, and nothing is changed. */
-export const useDrafting = (transcript: Transcript | null, onMarks: (marks: readonly Mark[]) => void): Drafting => {
+export const useDrafting = (
+  transcript: Transcript | null,
+  onMarks: (marks: readonly Mark[], doubt?: string) => void,
+): Drafting => {
   const worker = useRef<Worker>(undefined)
   const [state, setState] = useState<{ done: number; begun: number }>()
   const [problem, setProblem] = useState<string>()
@@ -36,9 +45,9 @@ export const useDrafting = (transcript: Transcript | null, onMarks: (marks: read
     const running = new Worker(new URL('./draft.worker.ts', import.meta.url), { type: 'module' })
     worker.current = running
     running.onmessage = (event: MessageEvent<Answer>) => {
-      const { done, marks, problem: said } = event.data
+      const { done, marks, doubt, problem: said } = event.data
       if (done !== undefined) setState(before => before && { ...before, done })
-      if (marks !== undefined) onMarks(marks)
+      if (marks !== undefined) onMarks(marks, doubt)
       if (said !== undefined) setProblem(`The draft failed: ${said}. Nothing was changed.`)
       if (marks !== undefined || said !== undefined) stop()
     }

@@ -58,3 +58,17 @@ test('[D12] nothing to read and misuse say so and exit with 2', async () => {
   expect((await run({}, '--colour')).code).toBe(2)
   expect((await run({})).err).toContain('expected one transcript')
 })
+
+test('[D12] without a cue nothing is written, and the exit is 2', async () => {
+  const { code, written, err } = await run({ 'talk.vtt': 'WEBVTT\n' }, 'talk.vtt', '-o', 'cover.tellwright.json')
+  expect({ code, written }).toEqual({ code: 2, written: {} })
+  expect(err).toContain('holds no cue that can be read')
+})
+
+test('[D13] a talk in another language is drafted with a word of warning', async () => {
+  const german =
+    'WEBVTT\n\n00:00.000 --> 00:04.000\nZuerst den Deckel abnehmen und die Schrauben lösen.\n\n00:04.000 --> 00:08.000\nMit 20 bis 25 Newtonmeter anziehen. Vorsicht, heiß!\n'
+  const { code, err } = await run({ 'de.vtt': german }, 'de.vtt', '--json')
+  expect(code).toBe(0)
+  expect(err).toContain('The draft reads English only')
+})

@@ -1,4 +1,6 @@
+import { ENGLISH_ONLY, isForeign } from '@/lib/draft/language'
 import { draftProject } from '@/lib/draft/project'
+import { countOf } from '@/lib/procedure/count'
 import { KINDS } from '@/lib/procedure/kinds'
 import { stepsInOrder } from '@/lib/procedure/place'
 import { formatProblem } from '@/lib/procedure/problem'
@@ -12,7 +14,7 @@ const usage = `usage: tellwright draft TRANSCRIPT [--title T] [--json] [-o FILE]
 
 Pencils in a procedure from a transcript of any form that \`tellwright read\` takes: steps, cautions, specs, tools, materials,
 checks, reasons and symptoms, each with the words it comes from, a reason and a confidence. Nothing leaves this machine.
-Read every pencilled mark before you keep it: a draft can be wrong, and the maker's manual comes first.
+Read every pencilled mark before you keep it: a draft can be wrong, and the maker's manual comes first. English only.
 A file named - is standard input.
 
   --title T  title of the procedure
@@ -22,7 +24,7 @@ A file named - is standard input.
 Exit: 0 drafted, 2 nothing could be read or misuse.`
 
 const listing = (project: Project): string => {
-  const counts = KINDS.map(kind => `${project.marks.filter(mark => mark.kind === kind).length} ${kind}`)
+  const counts = KINDS.map(kind => countOf(project.marks.filter(mark => mark.kind === kind).length, kind))
   const steps = stepsInOrder(project.marks).map((step, i) => `${String(i + 1).padStart(3)}  ${step.text}`)
   return `${[`pencilled: ${counts.join(', ')}`, '', ...steps].join('\n')}\n`
 }
@@ -57,6 +59,7 @@ export const command: Command = {
     if (typeof options.output === 'string') await io.write(options.output, formatProject(project))
     else io.out(options.json === true ? formatProject(project) : listing(project))
     for (const problem of read.value.problems) io.err(formatProblem(problem))
+    if (isForeign(read.value.transcript)) io.err(`tellwright draft: ${name}: ${ENGLISH_ONLY}`)
     return EXIT.done
   },
 }
