@@ -36,22 +36,59 @@ const definite = (name: string): string =>
 
 const ask = (pointer: string): string => `What is “${pointer}”? The talk does not name it nearby.`
 
+const BETWEEN: ReadonlySet<string> = new Set([
+  'determiner',
+  'adjective',
+  'filler',
+  'pronoun',
+  'adverb',
+  'auxiliary',
+  'number',
+])
+
+/** What is named as the pointed thing itself: "this guy, the drain screw", not "this guy through the hole". */
+const apposed = (reading: Reading, [pointer = '']: RegExpExecArray, at: number): string | undefined => {
+  const { tokens } = reading
+  const thing = thingsOf(reading).find(({ at: own }) => own > at)
+  if (thing === undefined) return undefined
+  const between = tokens.filter(token => token.at >= at + pointer.length && token.at < thing.at)
+  if (between.every(({ tag }) => BETWEEN.has(tag))) return thing.name
+  const opens = between.findLastIndex(({ tag }) => !BETWEEN.has(tag)) + 1
+  const first = between[opens] ?? tokens.find(token => token.at === thing.at)
+  return first?.isAfterPause === true ? thing.name : undefined
+}
+
+/** "The locking pin?": somebody names it in the next breath. */
+const namedNext = (after: Reading | undefined): string | undefined => {
+  if (after === undefined || after.tokens.length > 6) return undefined
+  const isName = after.tokens.every(({ tag }) =>
+    /^(?:determiner|adjective|filler|part|tool|material|noun|word|ing|number)$/.test(tag),
+  )
+  return isName ? thingsOf(after).at(-1)?.name : undefined
+}
+
+const askWhether = (pointer: string, name: string): string =>
+  `Is “${pointer}” ${definite(name)}? The talk names it around here.`
+
 /**
- * Puts names where hands pointed. "This guy" becomes what the sentence names right after it, else what the sentence before
- * named last; where neither does, the part stays open and the user is asked. "It", "them", "that" and "those" get the name
+ * Puts names where hands pointed. "This guy" becomes what the sentence names as it right after, else what the next one names
+ * alone, else what the sentence before named last, unless the step names that itself; both of these are asked about. Where
+ * none does, the part stays open and the user is asked. "It", "them", "that" and "those" get the name
  * where only one thing fits; "that" and "those" are asked about where none does.
  */
 export const nameThings = (
   said: string,
   reading: Reading,
   before: Reading | undefined,
+  after: Reading | undefined,
 ): { text: string; question?: string } => {
   const pointed = POINTED.exec(said)
   if (pointed === null) return namePronoun(said, reading, before)
-  const at = POINTED.exec(reading.text)?.index ?? 0
-  const name =
-    thingsOf(reading).find(thing => thing.at > at)?.name ??
-    (before === undefined ? undefined : thingsOf(before).at(-1)?.name)
+  const shown = POINTED.exec(reading.text) ?? pointed
+  const own = apposed(reading, shown, shown.index)
+  const near = namedNext(after) ?? (before === undefined ? undefined : thingsOf(before).at(-1)?.name)
+  const isOther = near !== undefined && !content(said).has(near.toLowerCase().split(' ').at(-1) ?? '')
+  const name = own ?? (isOther ? near : undefined)
   if (name === undefined) {
     const isMany = /^th(?:e|o)se/i.test(pointed[0])
     return {
@@ -59,7 +96,10 @@ export const nameThings = (
       question: ask(pointed[0]),
     }
   }
-  return { text: said.replace(POINTED, definite(name)) }
+  // "This fellow, the timer": named once is enough.
+  const told = definite(name)
+  const text = said.replace(POINTED, told).replace(`${told}, ${told}`, told).replace(`${told} ${told}`, told)
+  return own === undefined ? { text, question: askWhether(pointed[0], name) } : { text }
 }
 
 const PRONOUN =

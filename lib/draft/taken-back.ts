@@ -8,15 +8,21 @@ import type { LimitFound } from './spec-feature'
 const MAY_TAKE_BACK =
   /\b(?:no|nope|not|wait|sorry|pardon|mean|meant|rather|actually|correct\w*|mis\w+|make (?:that|it)|hang on|hold (?:on|up)|tell a lie|lie|lying|wrong|oops|whoops|apologies|say|said|scratch|strike|check that|back up|let me|forget|ignore|math)\b/i
 
-/** Between two values that both stay unsaid: what is spoken of there is another thing. */
-const namesThing = (between: string): boolean =>
-  toTokens(between).some(({ tag }) => tag === 'part' || tag === 'tool' || tag === 'material')
+/** "25, no wait, the nuts are 30": the value that stands is another thing's; in "that's the old iron one, 32" it is not. */
+const isOfAnother = (between: string): boolean => {
+  const tokens = toTokens(between)
+  const [subject, verb] = tokens.slice(-2)
+  return (
+    (verb?.tag === 'auxiliary' || verb?.tag === 'third' || /^(?:get|take|want|need)$/.test(verb?.word ?? '')) &&
+    (subject?.tag === 'part' || subject?.tag === 'tool' || subject?.tag === 'material' || subject?.word === 'ones')
+  )
+}
 
 const INTO_VALUE = /\s*\b(?:to|at|with|by|of|for|in|about|around|until|till)?\s*$/i
 
 /** The text with the words of one slip left out: the value that stands is said, or none where it is of another thing. */
 const mend = (text: string, { at, to, until, unit, between }: TakenBack): string =>
-  namesThing(between) && !/^\w+,/.test(between)
+  isOfAnother(between)
     ? `${text.slice(0, at).replace(INTO_VALUE, '')}${text.slice(until)}`
     : `${text.slice(0, at)}${text.slice(to, until)}${unit === '' ? '' : ` ${unit}`}${text.slice(until)}`
 

@@ -86,6 +86,8 @@ export const orderOfPlace = (said: string, where: string): string => {
   if (first === 'on' && tail === '' && POWER.test(thing)) return join('switch on')
   if (first === 'out' && second === 'of') return join('take', where)
   if (/^(?:off|out|away)$/.test(first)) return join('remove', fromWhere(tail))
+  // The machine is plugged in; no plug is fitted.
+  if (/^(?:the )?plug$/i.test(thing) && where === 'in') return 'plug in'
   if (/^(?:on|in)$/.test(first) && tail === '') return join('fit')
   if (/^(?:up|down)$/.test(where) && SIDE.test(thing)) return join('put', where)
   if (ALONE[first] !== undefined && (tail === '' || /^(?:until|to|onto|with|by|on|a|an|one|two|three|\d)/.test(tail)))

@@ -35,6 +35,18 @@ const ENDS = /^(?:off|out|on|in|shut|open|closed|up|down|tight|loose|away|apart)
 const SWITCHED =
   /\b(?:power|isolator|breaker|ignition|pump|gas|water|fuel|mains|motor|lights?|air|compressor|switch|fan|padlock|lock|tag|brakes?|handbrake|gloves|goggles|glasses|mask|cover|lid|cap|nut|heater)$/i
 
+/** What a thing alone is named with. */
+const THING: ReadonlySet<string> = new Set([
+  'determiner',
+  'number',
+  'adjective',
+  'part',
+  'tool',
+  'material',
+  'noun',
+  'word',
+])
+
 const STATES: Readonly<Record<string, string>> = {
   slack: 'slacken',
   snug: 'snug',
@@ -44,14 +56,18 @@ const STATES: Readonly<Record<string, string>> = {
   level: 'level',
 }
 
+/** "motor bolts slack", "both bolts snug" in [from, to); undefined where no such state ends it. */
+export const stateOrder = ({ tokens, text }: Reading, { from, to }: Stretch): string | undefined => {
+  const verb = STATES[tokens[to - 1]?.word ?? '']
+  if (verb === undefined || to - from < 2 || to - from > 6 || !isNamed({ tokens }, from, to - 1)) return undefined
+  if (tokens.slice(from, to - 1).some(({ tag }) => !THING.has(tag))) return undefined
+  return `${verb} ${withArticle(yours(sayTokens(text, tokens, from, to - 1)))}`
+}
+
 /** "motor bolts slack, four of them". */
-export const fromState: Rule = ({ reading: { tokens, text }, first, all, whole }) => {
-  const last = tokens[first.to - 1]
-  const verb = STATES[last?.word ?? '']
-  if (verb === undefined || first.to - first.from < 2 || first.to - first.from > 6) return undefined
-  if (!isNamed({ tokens }, first.from, first.to - 1)) return undefined
-  const thing = sayTokens(text, tokens, first.from, first.to - 1)
-  return sure(`${verb} ${withArticle(yours(thing))}${all.slice(whole.length)}`)
+export const fromState: Rule = ({ reading, first, all, whole }) => {
+  const order = stateOrder(reading, first)
+  return order === undefined ? undefined : sure(`${order}${all.slice(whole.length)}`)
 }
 
 /** "isolator on, tag off": each breath a thing and where it goes. */

@@ -31,7 +31,9 @@ export const findTakenBack = (text: string): readonly TakenBack[] => {
   const found: TakenBack[] = []
   for (const { gone, by } of applyCorrections(drafted)) {
     const [first, stands] = [lexemes[gone.from], lexemes[by.from]]
-    if (first === undefined || stands === undefined) continue
+    // "The old iron one" is no number.
+    const isPronoun = stands?.text === 'one' && by.to === by.from + 1
+    if (first === undefined || stands === undefined || isPronoun) continue
     const end = lexemes[gone.to - 1]?.to ?? first.to
     const before = found.at(-1)
     // "45, no, 40, no, 35": taken back twice.

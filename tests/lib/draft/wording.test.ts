@@ -120,6 +120,24 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['The tape stays on until the glue sets.', 'Keep the tape on until the glue sets.'],
   ['The old lamp goes to the depot.', 'Take the old lamp to the depot.'],
   ['Back the nuts off the way they went on.', 'Back the nuts off the way they went on.'],
+  // what for is not what is done
+  ['Pull the plug and put a lock on it, so nobody plugs it back in.', 'Pull the plug and put a lock on it.'],
+  ['Turn the plate over so the fresh edge points out.', 'Turn the plate over.'],
+  ["Prop the lid so it can't drop.", 'Prop the lid.'],
+  ["The pump is full, so we don't open the bleeder.", 'Do not open the bleeder.'],
+  // fasteners named at the head of what undoes are undone
+  [
+    'Two bolts on the hood, 17 millimetre socket, and swing the hood back.',
+    'Undo two bolts on the hood with a 17 millimetre socket and swing the hood back.',
+  ],
+  [
+    'Three bolts on each blade, and lift the blade straight off.',
+    'Undo three bolts on each blade and lift the blade straight off.',
+  ],
+  ['Four screws, star 20 driver, cover off.', 'Undo four screws with a star 20 driver and remove the cover.'],
+  ['Two screws in the bracket, and tighten them evenly.', 'Fit two screws in the bracket and tighten them evenly.'],
+  ['Three screws hold the lid, lift the lid off.', 'Undo three screws and lift the lid off.'],
+  ['Hood shut, both bolts snug, lock off, plug in.', 'Shut the hood, snug both bolts, remove the lock and plug in.'],
   // running captions put several together
   ['isolator on tag off padlock off', 'Switch on the isolator, remove the tag and remove the padlock.'],
   ['engine off key out', 'Switch off the engine and remove the key.'],
@@ -145,6 +163,7 @@ describe('[D1] where no action is named', () => {
       "Do this: twelve newton metres, no, wait, that's the other one, nine.",
     ],
     ['Before you open.', 'Do this: before you open.'],
+    ['Four bolts on the bracket, and hold the motor.', 'Do this: four bolts on the bracket, and hold the motor.'],
     ['Eight screws, torx twenty.', 'Do this: eight screws, torx twenty.'],
   ])('%s asks', (said, text) => {
     const worded = wordStep(readSentence(said))
@@ -182,6 +201,19 @@ describe('[D1] what hands point at', () => {
   it('stays open where two would do, or none of its number', () => {
     expect(word('There is a circlip behind the gasket.', 'Pull it out.').text).toBe('Pull it out.')
     expect(word('There is a circlip.', 'Wipe them with a rag.').text).toBe('Wipe them with a rag.')
+  })
+  it('is not what the sentence says around it', () => {
+    const worded = wordStep(
+      readSentence('Push this guy through the hole in the drum.'),
+      readSentence('Swing the hood back.'),
+      readSentence('The locking pin?'),
+    )
+    expect(worded).toEqual({
+      text: 'Push the locking pin through the hole in the drum.',
+      question: 'Is “this guy” the locking pin? The talk names it around here.',
+    })
+    expect(word('Good.', 'Push this guy through the hole.').text).toBe('Push the part shown through the hole.')
+    expect(word('Good.', 'Turn this guy, the drain screw.')).toEqual({ text: 'Turn the drain screw.' })
   })
   it('is asked about where nothing is named', () => {
     expect(word('Good.', 'Pull that.').question).toMatch(/“that”/)
