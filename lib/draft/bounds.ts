@@ -11,31 +11,68 @@ const afterOf = (text: string, to: number): string => /^[^.;?!\d]*/.exec(text.sl
 const beforeOf = (text: string, at: number): string =>
   /[^.;?!]*$/.exec(text.slice(Math.max(0, at - REACH), at))?.[0] ?? ''
 
+/** Alternatives of one pattern, each a row. */
+const anyOf = (...rows: readonly string[]): RegExp => new RegExp(`(?:${rows.join('|')})`, 'i')
+
+/** A word that begins another figure: `at least two of them` bounds the figure after it. */
+const NEXT =
+  '(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|\\w+ty|\\w+ty-\\w+)\\b)'
+const IS = "(?:is|are|was|'s|would be|'d be)"
+const WHOSE = '(?:the|my|your|our|his|their|its)'
+
 /** Said after a figure, it is the most. @source common practice, no source */
-const MOST_AFTER =
-  /^[^,]{0,30}(?:,|\band|\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| an?(?: \w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond)\b(?! often| than(?! that\b))|^[^,]{0,30},? (?:and )?(?:tops\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b))|^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?(?:my|the|your|our|his) (?:absolute |very |own )?(?:limit|max(?:imum)?|ceiling|most)\b|^'s (?:my|the) limit\b|^[^,]{0,24}\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable)\b|^[^,]{0,40}\b(?:is|'s) as (?:much|far|wide|hot) as (?:i|you|we)\b|^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)|^[^,]{0,20}\bi (?:allow|tolerate|accept)\b/i
+const MOST_AFTER = anyOf(
+  "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
+  `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\\b${NEXT})`,
+  `^[^,]{0,30},? (?:and )?at a (?:push|pinch|stretch)\\b`,
+  `^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |own |upper |top )?(?:limit|max(?:imum)?|ceiling|most|lot|cut-?off)\\b`,
+  "^'s (?:my|the) limit\\b",
+  "^[^,]{0,24}\\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable|allowable)\\b",
+  `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:much|many|far|wide|hot|deep|high|long|big|large|thick|fast|loose|slack|hard|heavy|rough|late|tall|hard|bad) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
+  '^[^,]{0,24}, as (?:far|deep|high|wide|hot|much) as (?:i|we)\\b',
+  "^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)",
+  '^[^,]{0,20}\\bi (?:allow|tolerate|accept|can live with|put up with)\\b',
+  `^[^,]{0,24}\\b${IS} all (?:you|it|they|he|she|i|we)(?:'ll| will| can|'d| would|'re| are|'s| is)? (?:get|gets|allowed|stand|stands|bear|bears|tolerate|allow)\\b`,
+  "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:much|many|far|hot|high|wide|deep|loose|slack|long|big|fast|thick)\\b",
+  `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:below|under)|under|below|(?:no|not|never|nothing) (?:more than|over|above|past|beyond|higher than)|(?:don't|do not|never) (?:go |let it go )?(?:over|past|above|beyond)) that\\b`,
+)
 /** Said after a figure, it is the least. */
-const LEAST_AFTER =
-  /^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare )?(?:least|minimum)\b(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty)\b)|(?:bare |absolute )?minimum\b)|^[^,]{0,36}(?:,|\band\b|\bbut\b) (?:and |but )?(?:no|not|never|nothing|any)(?: an?(?: \w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer)\b|^[^,]{0,36}, or (?:more|over|better|higher|longer)\b/i
+const LEAST_AFTER = anyOf(
+  `^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
+  '^[^,]{0,36}(?:,|\\band\\b|\\bbut\\b) (?:and |but )?(?:no|not|never|nothing|any)(?: any| an?(?: \\w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer|earlier|thinner|below)\\b',
+  '^[^,]{0,36}, or (?:more|over|better|higher|longer)\\b',
+  `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:thin|short|low|little|small|shallow|narrow|few|slow|cold|cool|near|close|tight) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
+  '^[^,]{0,24}, as (?:thin|short|low|little|near|close) as (?:i|you|we|it|they)\\b',
+  `^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |bare )?(?:minimum|least|floor)\\b`,
+  "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:little|few|thin|low|short|shallow|near|close|cold|tight)\\b",
+  `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:above|over)|over|above|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
+)
 /** People kept this far off: the least. */
 const AWAY = /\b(?:keep|stand|stay|step|back)\b[^.;\d]{0,30}$/i
 const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
 /** Said before a figure, it is the most. */
 const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
 const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
 /** `four mil of lift and they're due`. */
 const DUE_AFTER =
   /^[^,.;]{0,24},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|finished|worn|for the (?:bin|scrap|skip))\b/i
 const CHANGED_AT =
   /\b(?:change|renew|replace|scrap|bin|swap|retire|discard)(?:s|d|ed|ned)?(?: it| them| the \w+)?(?: out)? at (?:about |around )?$/i
+/** `once they're down to three`, `when it has stretched to twelve`: where a thing is renewed. */
+const DOWN_TO =
+  /\b(?:down to|worn to|wears? to|drops? to|drop(?:s|ped)? to|falls? to|thinned to|thins? to)(?: about| around| just| only)? ?$/i
+const GROWN_TO =
+  /\b(?:stretche[sd] to|opens? (?:up )?to|grows? to|gets? out to|climbs? to|rises? to|wears? out to)(?: about| around| just)? ?$/i
+const RENEWED =
+  /\b(?:change|renew|replace|scrap|bin|swap|retire|discard|new (?:one|set|pair|\w+s)|fit new|they're done|it's done|had (?:it|enough)|finished|time for|chuck|throw)\b/i
 
 /** What gets thinner, shorter or lower in use: its limit is a least value. */
 const WEARS =
-  /\b(?:wear(?:s|ing)?|worn|new|brush(?:es)?|lining|linings|pads?|discs?|disks?|rotors?|tread|shoes?|thickness|thick|rollers?|pins?|facing|friction|teeth|depth left)\b/i
+  /\b(?:wear(?:s|ing)?|worn|new|brush(?:es)?|lining|linings|pads?|discs?|disks?|rotors?|tread|shoes?|thickness|thick|rollers?|pins?|facing|friction|teeth|depth left|blocks?|plates?|soles?|liners?|knife|knives|blades?)\b/i
 /** What gets wider, longer or looser in use. */
 const GROWS =
-  /\b(?:play|gap|slack|stretch\w*|runout|run-out|clearance|bend|bent|out|wobble|backlash|error|difference|apart|elongation|sag|bow|drop|leak\w*|creep|lift)\b/i
+  /\b(?:play|gap|slack|stretch\w*|runout|run-out|clearance|bend|bent|out|wobble|wobbles|swing\w*|sway|shake|float|backlash|error|difference|apart|elongation|sag|bow|drop|leak\w*|drips?|loss|creep|lift|drift\w*|vibration|noise|twist|warp\w*)\b/i
 
 const toHigh = ({ nominal, unit }: Quantity): Quantity => ({
   ...(nominal === undefined ? {} : { high: nominal }),
@@ -46,10 +83,15 @@ const toLow = ({ nominal, unit }: Quantity): Quantity => ({
   ...(unit === undefined ? {} : { unit }),
 })
 
-const isLessBetter = ({ low = 0, unit }: Quantity): boolean => {
-  const dimension = toDimension(unit)
-  return dimension === 'time' || unit === '[mil_i]' || (dimension === 'length' && low < 0.5)
-}
+/** What is waited for: `thirty seconds or better`, which of a response would be the most. */
+const WAITED =
+  /\b(?:wait\w*|hold\w*|leave|let|give|run|runs|running|dry|drying|soak\w*|stand|sit|sits|cool\w*|warm\w*|charge|charging|cure|cures|for)\b/i
+
+/** Of an error or of how long something takes, what is better is less. */
+const isLessBetter = ({ low = 0, unit }: Quantity, text: string): boolean =>
+  toDimension(unit) === 'time'
+    ? unit === 's' && !WAITED.test(text)
+    : unit === '[mil_i]' || (toDimension(unit) === 'length' && low < 0.5)
 
 /** Whether a larger value of the same unit was said a moment ago: what is new, beside what is worn out. */
 const hasLarger = ({ nominal = 0, unit }: Quantity, near: readonly Quantity[]): boolean =>
@@ -72,14 +114,25 @@ export const boundAtDistance = (
   before: string,
   near: readonly Quantity[],
 ): Quantity => {
-  // Of an error or a time, what is better is less.
+  const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
   if (
     quantity.low !== undefined &&
     quantity.high === undefined &&
     /\bor better$/i.test(limit.text) &&
-    isLessBetter(quantity)
+    isLessBetter(quantity, text)
   )
     return { high: quantity.low, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
+  const isWorn = (): boolean => hasLarger(quantity, near) || (WEARS.test(`${before} ${text}`) && !GROWS.test(text))
+  // "Two millimetres is the limit" of what wears.
+  if (
+    quantity.high !== undefined &&
+    quantity.low === undefined &&
+    quantity.nominal === undefined &&
+    /\blimit$/i.test(limit.text) &&
+    toDimension(quantity.unit) === 'length' &&
+    isWorn()
+  )
+    return { low: quantity.high, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
   if (
     !hasNumber(quantity) ||
     quantity.nominal === undefined ||
@@ -87,17 +140,17 @@ export const boundAtDistance = (
     quantity.high !== undefined
   )
     return quantity
-  const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
   if (
     LEAST_AFTER.test(after) ||
     (AWAY.test(ahead) && AWAY_AFTER.test(after) && toDimension(quantity.unit) === 'length')
   )
     return toLow(quantity)
+  if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
+  if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
   const isLimit = LIMIT_BEFORE.test(ahead)
   const isDue = DUE_AFTER.test(after)
   if (isLimit || isDue || CHANGED_AT.test(ahead)) {
-    const isWorn = hasLarger(quantity, near) || (WEARS.test(`${before} ${text}`) && !GROWS.test(text))
-    if (isWorn) return toLow(quantity)
+    if (isWorn()) return toLow(quantity)
     if (isLimit || (isDue && GROWS.test(text))) return toHigh(quantity)
   }
   return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) ? toHigh(quantity) : quantity

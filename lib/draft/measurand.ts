@@ -1,40 +1,69 @@
-/** Words by which talk names what is measured. @source common practice, no source */
-const WORDS: Readonly<Record<string, string>> = {
-  torque: 'torque torqued nut nuts bolt bolts screw screws stud studs tighten tightened retighten newton-metres wrench',
-  pressure:
-    'pressure pressures inflate inflated tyre tyres tire tires boost regulator gauge manometer vacuum compressor pump pumped psi bar boiler relief',
+/** Words that name what is measured. @source common practice, no source */
+const PROPERTIES: Readonly<Record<string, string>> = {
+  torque: 'torque torqued tighten tightened retighten newton-metres',
+  pressure: 'pressure pressures inflate inflated boost vacuum pumped psi manometer',
   temperature:
-    'temperature temp temps heat heated heating hot warm warmed cool cooled cooling cold oven iron kiln thermostat thermometer degrees boil boiling temper preheat setpoint glue bath melt bake rinse fryer oil acid coolant steam fridge freezer cabinet firing celsius centigrade fahrenheit solder',
+    'temperature temp temps heat heated heating hot hotter warm warmed warmer cool cooled cooling cooler cold colder degrees boil boiling temper preheat setpoint superheat subcooling cook cooks cooked burn burns scald scalds melt melts melted bake simmer celsius centigrade fahrenheit',
   length:
-    'gap gaps clearance thickness thick thin width wide deep depth height high tall long length diameter stroke play runout backlash lash slack sag deflection wear worn distance apart feeler calliper calipers caliper projection protrusion overlap offset toe-in travel lift dip rise overhang spacing tread lining brush ruler tape micrometer feelers flat straightedge endfloat stickout wider thinner deeper shorter longer higher lower inner outer plane edge measured size',
-  voltage:
-    'voltage volts volt tension cell cells battery meter dc ac potential grid anode mains fence energiser supply',
-  current: 'current amps amp amperage fuse draw draws draining',
-  resistance: 'resistance ohms ohm winding windings coil coils element continuity',
-  speed: 'rpm revs speed speeds idle idles throttle revolutions tacho spindle pto',
-  share: 'percent humidity',
-  time: 'seconds minutes hours minute hour count wait waits soak cure curing',
+    'gap gaps clearance thickness thick thicker thin thinner width wide wider deep deeper depth height tall taller length diameter play runout backlash lash slack sag deflection wear worn distance apart projection protrusion overlap offset toe-in dip rise overhang spacing endfloat stickout travel lift narrower proud bow bowed',
+  voltage: 'voltage volts volt',
+  current: 'current amps amp amperage draw draws draining',
+  resistance: 'resistance ohms ohm continuity',
+  speed: 'rpm revs speed speeds idle idles idling revolutions tickover',
+  share: 'percent humidity concentration',
+  time: 'seconds minutes hours minute hour wait waits soak cure curing',
   angle: 'angle bevel tilt tilted slope',
   mass: 'weigh weighs weight grams kilos',
 }
 
-const DIMENSION_OF: ReadonlyMap<string, string> = new Map(
-  Object.entries(WORDS).flatMap(([dimension, words]) => words.split(' ').map(word => [word, dimension] as const)),
+/** Things of which one property is mostly told, where none is named. @source common practice, no source */
+const THINGS: Readonly<Record<string, string>> = {
+  torque: 'nut nuts bolt bolts screw screws stud studs wrench capscrew capscrews lug lugs setscrew setscrews',
+  pressure: 'tyre tyres tire tires regulator gauge compressor pump boiler relief accumulator',
+  temperature:
+    'oven iron kiln thermostat thermometer heater heaters nozzle glue bath rinse fryer oil acid coolant steam fridge freezer cabinet firing solder hotplate platen dryer incubator flow flame',
+  length:
+    'long longer short shorter stroke feeler calliper calipers caliper tread lining brush ruler tape micrometer feelers flat straightedge inner outer plane edge measured size rule shim',
+  voltage: 'tension cell cells battery meter dc ac potential grid anode mains fence energiser supply',
+  current: 'fuse ammeter',
+  resistance: 'winding windings coil coils element',
+  speed: 'throttle tacho spindle pto',
+  time: 'count',
+}
+
+type Named = { readonly dimension: string; readonly isProperty: boolean }
+
+const NAMED: ReadonlyMap<string, Named> = new Map(
+  [
+    [THINGS, false],
+    [PROPERTIES, true],
+  ].flatMap(([words, isProperty]) =>
+    Object.entries(words as Readonly<Record<string, string>>).flatMap(([dimension, list]) =>
+      list.split(' ').map(word => [word, { dimension, isProperty: isProperty === true }] as const),
+    ),
+  ),
 )
 
 /** Characters beyond which a word tells nothing of a number. */
 const REACH = 90
+/** How much farther a thing counts than what is measured of it. */
+const THING_FARTHER = 4
 
-/** @returns what the number at [at, to) of a text measures, by the nearest word that names it; undefined where none does. */
+/**
+ * @returns what the number at [at, to) of a text measures, by the nearest word that names it, one that names a property
+ * before one that names a thing; undefined where none does.
+ */
 export const toMeasurand = (text: string, at: number, to: number): string | undefined => {
   let best: string | undefined
   let near = REACH
   for (const match of text.toLowerCase().matchAll(/[a-z]+(?:-[a-z]+)*/g)) {
-    const dimension = DIMENSION_OF.get(match[0])
-    if (dimension === undefined) continue
+    const named = NAMED.get(match[0])
+    if (named === undefined) continue
     const end = match.index + match[0].length
-    const far = end <= at ? at - end : match.index >= to ? 1.5 * (match.index - to) : near
-    if (far < near) [best, near] = [dimension, far]
+    const isWithin = match.index >= at && end <= to
+    const gap = isWithin ? 1 : end <= at ? at - end : match.index >= to ? 1.5 * (match.index - to) : near
+    const far = named.isProperty ? gap : gap * THING_FARTHER
+    if (far < near) [best, near] = [named.dimension, far]
   }
   return best
 }

@@ -1,85 +1,15 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import type { voteSystem } from '@/lib/quantity/system-vote'
+import { inherit, sizeOf } from './bare-unit'
 import { boundAtDistance } from './bounds'
 import { toDimension } from './dimension'
-import { habitOf, toMeasurand } from './measurand'
 
 /** Which system of units the whole talk counts in. */
 export type System = ReturnType<typeof voteSystem>
 
-const sizeOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
-
 /** A quantity said before, and in which sentence. */
 export type Said = { readonly quantity: Quantity; readonly sentence: number }
-
-/** Units that a bare number can take over from one said before. */
-const INHERITED = new Set([
-  'torque',
-  'length',
-  'pressure',
-  'temperature',
-  'voltage',
-  'current',
-  'resistance',
-  'speed',
-  'volume',
-  'mass',
-])
-
-const FRACTION = /\b(?:half|third|quarter|fifth|sixth|eighth)s?\b|\d\/\d/i
-const RULER = /\b(?:sixteenth|thirty-second|sixty-fourth)s?\b|\/(?:16|32|64)\b/i
-/** What joins a second figure to the one before it: `every six months, or three`. */
-const ALSO = /\b(?:or|rather|make it)(?: every| about| only| just)? $/i
-const TURNED =
-  /\b(?:turn\w*|screw\w*|back(?:ed)? (?:it |them )?off|touch\w*|contact|hand[- ]?tight|finger[- ]?tight|snug|clockwise|nut|slacken\w*|undo)\b/i
-
-/** Lengths of another order than what is set on a bench. */
-const AFAR = new Set(['m', 'km', '[mi_i]', '[ft_i]'])
-
-/** Said in passing by those who count in metric units. */
-const IMPERIAL = new Set(['[in_i]', '[ft_i]', '[psi]', '[ft_i].[lbf_av]', '[in_i].[lbf_av]', '[degF]'])
-
-/** Nothing in a shop is set to fewer degrees than this without a word for them. Common practice, no source. */
-const LEAST_HEAT = 5
-
-const isAlike = (a: number, b: number, most: number): boolean => a === b || (a / b < most && b / a < most)
-
-/**
- * The unit of a bare number: of a value beside it, then by what is measured (as said before of the same, else by habit),
- * then of the last value of its size; none rather than a wild guess.
- */
-const inherit = (limit: Limit, { text, sentence, recent, system }: Around): Quantity => {
-  const { quantity } = limit
-  if (quantity.unit !== undefined || !hasNumber(quantity)) return quantity
-  const take = (unit: string | undefined): Quantity => (unit === undefined ? quantity : { ...quantity, unit })
-  if (FRACTION.test(limit.text) && TURNED.test(text)) return take('circ')
-  if (RULER.test(limit.text)) return take('[in_i]')
-  const size = sizeOf(quantity)
-  const also = recent.findLast(said => said.sentence === sentence)
-  if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
-    return take(also.quantity.unit)
-  const named = toMeasurand(text, limit.at, limit.to)
-  const dimension = named === 'temperature' && size < LEAST_HEAT ? undefined : named
-  const fits = (said: Said, most: number): boolean => {
-    const of = toDimension(said.quantity.unit) ?? ''
-    return INHERITED.has(of) && !AFAR.has(said.quantity.unit ?? '') && isAlike(size, sizeOf(said.quantity), most)
-  }
-  const beside = recent.findLast(said => said.sentence === sentence && fits(said, 10))
-  const besideOf = toDimension(beside?.quantity.unit)
-  if (beside !== undefined && (dimension === undefined || besideOf === dimension)) return take(beside.quantity.unit)
-  if (dimension !== undefined) {
-    const same = recent.findLast(
-      ({ quantity: other }) =>
-        toDimension(other.unit) === dimension &&
-        isAlike(size, sizeOf(other), 30) &&
-        !(system === 'metric' && IMPERIAL.has(other.unit ?? '')),
-    )
-    const unit = same?.quantity.unit ?? habitOf(dimension, system)
-    if (unit !== undefined) return take(unit)
-  }
-  return take(recent.findLast(said => fits(said, 3))?.quantity.unit)
-}
 
 const HEAT =
   /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
@@ -96,11 +26,19 @@ const DEGREES = new Set(['deg', 'Cel', '[degF]'])
 
 /** "82 degrees" of a rinse is no angle and "45 degrees" of a bevel no heat: what the sentence speaks of tells, and the talk which scale. */
 const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scale): Quantity => {
-  if (!DEGREES.has(quantity.unit ?? '') || /celsius|centigrade|fahrenheit|°\s?[CF]|\d\s?[CF]\b/i.test(limit.text))
+  const isOpen = quantity.unit === undefined && hasNumber(quantity) && /degrees?\b|°/i.test(limit.text)
+  if (
+    !(isOpen || DEGREES.has(quantity.unit ?? '')) ||
+    /celsius|centigrade|fahrenheit|°\s?[CF]|\d\s?[CF]\b/i.test(limit.text)
+  )
     return quantity
   const isHot = HEAT.test(text)
   const isTurned = ANGLE.test(text)
   const isLikelyHot = isHot || (/degrees?$/i.test(limit.text) && !COMMON_ANGLES.has(Math.abs(sizeOf(quantity))))
+  if (isOpen) {
+    if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
+    return isLikelyHot && scale !== undefined ? { ...quantity, unit: scale } : quantity
+  }
   if (quantity.unit === 'deg')
     return isLikelyHot && !isTurned && scale !== undefined ? { ...quantity, unit: scale } : quantity
   if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
@@ -132,7 +70,8 @@ const UNDER = /\b(?:less than|under|below|thinner than|shorter than|lower than|s
 /** "Anything under three rubs": what any such thing does tells where it fails, but where it is praised. */
 const ANYTHING =
   /\bany(?:thing|one|body)?\b[^.,;]{0,24}(?:more than|over|above|beyond|past|less than|under|below|\w{2,}er than)(?: [^.,;]{0,20})?$/i
-const PRAISE = /\b(?:good|fine|okay|ok|happy|all right|enough|perfect|normal|acceptable|will do|works)\b/i
+const PRAISE =
+  /\b(?:good|fine|okay|ok|happy|all right|enough|perfect|normal|acceptable|will do|works|leave (?:it|them|you|alone)|keep (?:it|them)|stays?|goes back|go back|pass(?:es)?|lives?|reuse|you'd leave|i'd leave|i leave|safe|carry on)\b/i
 
 /** `it oughtn't to run out over three thousandths`. */
 const DENIED =
@@ -173,6 +112,17 @@ const lastsSoLong = (quantity: Quantity, limit: Limit, text: string): Quantity =
   !BOUNDED_TIME.test(text.slice(0, limit.at))
     ? { nominal: quantity.low, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
     : quantity
+
+const WATER: Readonly<Record<string, string>> = { "[in_i'H2O]": '[in_i]', 'mm[H2O]': 'mm', 'cm[H2O]': 'cm' }
+const STANDS =
+  /\b(?:over|above|left|deep|standing|level|bottom|tank|pit|sump|bucket|float|tub|tray|bowl|trough|rises?|drops?)\b/i
+const BLOWS = /\b(?:pressure|gas|manometer|draught|draft|static|suction|vacuum|duct|regulator|burner|fan|column)\b/i
+
+/** "Eight inches of water over the bottom" is a depth where nothing blows. */
+const depthOfWater = (quantity: Quantity, text: string): Quantity => {
+  const unit = WATER[quantity.unit ?? '']
+  return unit !== undefined && STANDS.test(text) && !BLOWS.test(text) ? { ...quantity, unit } : quantity
+}
 
 /** So many turns are a speed. */
 const REVVED = 250
@@ -225,7 +175,11 @@ export type Around = {
 /** Settles what the reader leaves open and the talk around tells: a missing unit, heat or angle, limit or fault. */
 export const settleQuantity = (limit: Limit, around: Around): Quantity => {
   const { text, sentence, recent, before, scale } = around
-  const read = aboutTarget(turnsOrSpeed(heatOrAngle(inherit(limit, around), limit, text, scale)), limit, around)
+  const read = aboutTarget(
+    depthOfWater(turnsOrSpeed(heatOrAngle(inherit(limit, around), limit, text, scale)), text),
+    limit,
+    around,
+  )
   const settled = limitNotFault(lastsSoLong(read, limit, text), limit, text)
   const near = recent.filter(said => said.sentence >= sentence - 3).map(said => said.quantity)
   return boundAtDistance(settled, limit, text, before, near)

@@ -52,8 +52,9 @@ const STARTS = new Set([
   'negation',
 ])
 
-const canStart = (lexeme: Lexeme): boolean => {
+const canStart = (lexeme: Lexeme, next: Lexeme | undefined): boolean => {
   if (lexeme.is === 'number') return true
+  if (lexeme.is === 'unit') return next?.text === 'and'
   return lexeme.is === 'role'
     ? STARTS.has(lexeme.role)
     : lexeme.text === 'a' || lexeme.text === 'an' || lexeme.text === '-'
@@ -117,7 +118,7 @@ export const toDrafts = (text: string): Drafted => {
     const phrase =
       lexeme === undefined
         ? undefined
-        : (readInterval(lexemes, i) ?? (canStart(lexeme) ? readPhrase(lexemes, i) : undefined))
+        : (readInterval(lexemes, i) ?? (canStart(lexeme, lexemes[i + 1]) ? readPhrase(lexemes, i) : undefined))
     if (phrase === undefined || phrase.to <= i) {
       i++
       continue

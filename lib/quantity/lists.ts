@@ -95,7 +95,7 @@ export const shareUnits = (drafted: Drafted): void => {
       /^(?:one|two|three|four)$/.test(draft.phrase.term.number.text) &&
       !between.hasLabel
     const isFar = draft.nominal !== undefined && next.nominal !== undefined && draft.nominal * 30 < next.nominal
-    if (isListed && !isSmallCount && !isFar) inherit(draft, next)
+    if (isListed && !isSmallCount && !isFar && !isOtherOrder(draft, next)) inherit(draft, next)
   }
   for (let n = 1; n < drafts.length; n++) {
     const [draft, before] = [drafts[n], lastWithUnit(drafts, n)]
@@ -112,30 +112,23 @@ export const shareUnits = (drafted: Drafted): void => {
       ['says', 'say', 'wants', 'asks', 'calls'].includes(previous?.text ?? '')
     const hasLabelAfter = lexemes.slice(draft.to, draft.to + 2).some(lexeme => LABELS.has(lexeme.text))
     const isParallel = areParallel(lexemes, before, draft)
-    if (between.length > 12 || !(between.isLinked || isMarked || isParallel)) continue
+    if (between.length > 12 || !(between.isLinked || isMarked || isParallel) || isOtherOrder(draft, before)) continue
     if (hasStop(lexemes, before.to, draft.from)) continue
     if (between.hasLabel || hasLabelAfter || isMarked || isParallel) inherit(draft, before)
   }
 }
 
-/** `ten, fifteen minutes`: two figures close together and nothing but a comma between are the ends of a range. */
-export const joinPairs = ({ lexemes, drafts }: Drafted): void => {
-  for (let n = 0; n < drafts.length - 1; n++) {
-    const [a, b] = [drafts[n], drafts[n + 1]]
-    if (a?.nominal === undefined || b?.nominal === undefined || a.dropped !== undefined || b.dropped !== undefined)
-      continue
-    const isPair =
-      a.isInherited === true && b.isInherited !== true && b.from === a.to + 1 && lexemes[a.to]?.text === ','
-    const isListed = lexemes[a.from - 1]?.text === ',' && drafts[n - 1]?.to === a.from - 1
-    if (!isPair || isListed || b.nominal <= a.nominal || b.nominal > a.nominal * 1.6) continue
-    if (a.low !== undefined || b.low !== undefined || a.high !== undefined || b.high !== undefined) continue
-    b.low = a.nominal
-    b.high = b.nominal
-    delete b.nominal
-    b.from = a.from
-    a.dropped = 'joined with the value after it'
-  }
+/** Figures of one list differ less than this. Common practice, no source. */
+const APART = 60
+
+/** Figures that cannot share a unit: a socket of fifteen sixteenths and one turn, two minutes and three thousand revs. */
+const isOtherOrder = (draft: Draft, other: Draft): boolean => {
+  const [a, b] = [sizeOf(draft), sizeOf(other)]
+  const isRuler = [16, 32, 64].includes(draft.phrase.term.number?.numeral.denominator ?? 0)
+  return (isRuler && other.unit?.code === 'circ') || (a !== 0 && b !== 0 && (a > b * APART || b > a * APART))
 }
+
+const sizeOf = ({ nominal, high, low }: Draft): number => Math.abs(nominal ?? high ?? low ?? 0)
 
 const PREPOSITIONS = set('at to gets get takes take')
 

@@ -3,6 +3,7 @@ import type { Draft, Drafted } from './draft'
 import type { Lexeme } from './lexemes'
 import { ADJECTIVES, MEASURED, PARTS, SMALL, TOOLS } from './thing-words'
 import { timeDoubt } from './time-doubts'
+import { isToolUnit, toolDoubt } from './tool-sizes'
 import { unitOf } from './units'
 
 const set = (text: string): ReadonlySet<string> => new Set(text.split(' '))
@@ -45,7 +46,9 @@ const isPlain = (draft: Draft): boolean => !draft.phrase.hasTolerance && draft.b
 const GAUGED = set(
   'gap clearance play lash slack deflection thickness depth height width pressure torque drop reading tolerance travel wear',
 )
-const QUARTER_TURNED = set('valve valves fastener fasteners latch latches stopcock')
+const QUARTER_TURNED = set(
+  'valve valves fastener fasteners latch latches stopcock screw screws catch catches clip clips fixing fixings fitting fittings stud studs',
+)
 
 const sizeDoubt: Doubt = ({ lexemes }, draft) => {
   const head = headAfter(lexemes, draft.to)
@@ -67,26 +70,8 @@ const sizeDoubt: Doubt = ({ lexemes }, draft) => {
     : undefined
 }
 
-/** `the twenty-four mil`: spanners go by millimetres and inches. */
-const isToolUnit = ({ unit }: Draft): boolean =>
-  unit?.ambiguous === 'mil' || unit?.code === 'mm' || unit?.code === '[in_i]'
-
 const isThing = (word: string): boolean =>
   /^[a-z]{3,}$/.test(word) && !SMALL.has(word) && !word.endsWith('ly') && !word.endsWith('ing')
-
-const SAID_BEFORE = set("of is to at be about than was around exactly it's just another every")
-
-/** `19 millimeter, and then`: sockets are said in the singular, measures are not. */
-const toolDoubt: Doubt = ({ lexemes }, draft) => {
-  const value = draft.nominal
-  const isSingular = draft.unit?.code === 'mm' && draft.unit.count === 'one'
-  if (!isSingular || value === undefined || !isPlain(draft) || !Number.isInteger(value) || value < 4 || value > 36)
-    return undefined
-  const next = lexemes[draft.to]
-  return (next === undefined || next.is === 'stop') && !SAID_BEFORE.has(text(lexemes[draft.from - 1]))
-    ? 'the size of a tool'
-    : undefined
-}
 
 const BY = new Set(['by', 'x', '×'])
 const dimensionDoubt: Doubt = ({ lexemes }, draft) => {

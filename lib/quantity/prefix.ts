@@ -165,6 +165,8 @@ const take = (lexemes: readonly Lexeme[], i: number, draft: Draft): number | und
       return lexeme.text === 'limit' || !lexeme.text.startsWith('no') ? undefined : undefined
     case 'more':
     case 'less': {
+      // "the nut under it at eight": a place.
+      if (['it', 'them', 'there'].includes(lexemes[i + 1]?.text ?? '')) return undefined
       const isUp = lexeme.role === 'more'
       const isLow = isUp !== isNegated(lexemes, i)
       draft.bound = isLow ? 'low' : 'high'

@@ -79,6 +79,7 @@ export const readTerm = (lexemes: readonly Lexeme[], i: number, isImpliedAllowed
     first.text === 'a' ||
     first.text === 'an' ||
     (first.is === 'role' && first.role === 'filler' && /^(?:an? |another)/.test(first.text))
+  if (isImpliedAllowed && first.is === 'unit') return readUnnumbered(lexemes, i)
   if (!isImpliedAllowed || !isArticle) return undefined
   let at = i + 1
   for (let n = 0; n < 2 && BETWEEN.has(lexemes[at]?.text ?? ''); n++) at++
@@ -94,6 +95,21 @@ export const readTerm = (lexemes: readonly Lexeme[], i: number, isImpliedAllowed
     slips: [],
   }
 }
+
+/** `Inch and a quarter.`, `that same foot and a half`: the one is left out. */
+const readUnnumbered = (lexemes: readonly Lexeme[], i: number): Term | undefined => {
+  const [unit, before] = [lexemes[i], lexemes[i - 1]]
+  if (unit?.is !== 'unit' || unit.unit.count === 'many' || unit.unit.isSymbol === true) return undefined
+  if (before !== undefined && before.is !== 'stop' && !UNNUMBERED_AFTER.has(before.text)) return undefined
+  const fraction = fractionAfter(lexemes, i + 1)
+  return fraction === undefined
+    ? undefined
+    : { value: 1 + fraction.value, unit: unit.unit, from: i, to: fraction.to, isImplied: true, slips: [] }
+}
+
+const UNNUMBERED_AFTER = new Set(
+  "the same that's it's is was about around say at over under past than only just exactly of be".split(' '),
+)
 
 const readNumbered = (lexemes: readonly Lexeme[], i: number, first: Extract<Lexeme, { is: 'number' }>): Term => {
   const slips = first.numeral.slip === undefined ? [] : [first.numeral.slip]

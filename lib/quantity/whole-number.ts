@@ -79,6 +79,16 @@ const readFigureTail = (tokens: readonly Token[], i: number): Whole | undefined 
   return { value: Number(token.raw), to: i + 1, hasFigures: true }
 }
 
+/** `five-forty`: a single figure, a hyphen and a ten in words are one number. `Five-ten minutes` are two. */
+const isJoined = (tokens: readonly Token[], i: number, head: Whole): boolean =>
+  head.to === i + 1 &&
+  ONES.has(wordAt(tokens, i)) &&
+  tokens[head.to]?.text === '-' &&
+  tokens[head.to]?.isGlued === true &&
+  tokens[head.to + 1]?.isGlued === true &&
+  TENS.has(wordAt(tokens, head.to + 1)) &&
+  wordAt(tokens, head.to + 1) !== 'ten'
+
 export const readHundreds = (tokens: readonly Token[], i: number, options: Options): Whole | undefined => {
   const isArticle =
     ['a', 'an'].includes(wordAt(tokens, i)) && ['hundred', 'thousand', 'million'].includes(wordAt(tokens, i + 1))
@@ -111,12 +121,13 @@ export const readHundreds = (tokens: readonly Token[], i: number, options: Optio
       return { value: head.value * 100 + one, to: at + 2, isPaired: true }
   }
   // "one eighty", "fourteen fifty"
-  const second = head.to - i <= 3 ? readSmall(tokens, head.to) : undefined
+  const next = isJoined(tokens, i, head) ? head.to + 1 : head.to
+  const second = head.to - i <= 3 ? readSmall(tokens, next) : undefined
   if (
     second !== undefined &&
     second.value >= 10 &&
     !isDenominator(tokens, second.to) &&
-    compoundDenominator(tokens, head.to) === undefined &&
+    compoundDenominator(tokens, next) === undefined &&
     (head.value < 20 || head.value % 10 === 0 || second.value % 10 === 0) &&
     head.value < 100
   )

@@ -1,0 +1,123 @@
+import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
+import type { Reading as Limit } from '@/lib/quantity/read'
+import { toDimension } from './dimension'
+import { habitOf, toMeasurand } from './measurand'
+import type { Around, Said } from './settle'
+
+/** @returns the figure that tells how large a quantity is; 0 without one */
+export const sizeOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
+
+/** Units that a bare number can take over from one said before. */
+const INHERITED = new Set([
+  'torque',
+  'length',
+  'pressure',
+  'temperature',
+  'voltage',
+  'current',
+  'resistance',
+  'speed',
+  'volume',
+  'mass',
+])
+
+const FRACTION = /\b(?:half|third|quarter|fifth|sixth|eighth)s?\b|\d\/\d/i
+const RULER = /\b(?:sixteenth|thirty-second|sixty-fourth)s?\b|\/(?:16|32|64)\b/i
+/** What joins a second figure to the one before it: `every six months, or three`. */
+const ALSO = /\b(?:or|rather|make it)(?: every| about| only| just)? $/i
+const TURNED =
+  /\b(?:turn\w*|screw\w*|back(?:ed)? (?:it |them )?off|touch\w*|contact|hand[- ]?tight|finger[- ]?tight|snug|clockwise|nut|slacken\w*|undo)\b/i
+
+/** Lengths of another order than what is set on a bench. */
+const AFAR = new Set(['m', 'km', '[mi_i]', '[ft_i]'])
+
+/** Said in passing by those who count in metric units. */
+const IMPERIAL = new Set(['[in_i]', '[ft_i]', '[psi]', '[ft_i].[lbf_av]', '[in_i].[lbf_av]', '[degF]'])
+
+/** Nothing in a shop is set to fewer degrees than this without a word for them. Common practice, no source. */
+const LEAST_HEAT = 5
+
+/** What another source says of a value told before: the book, the label, somebody's word. */
+export const SOURCE =
+  /\b(?:(?:book|manual|sheet|chart|sticker|label|plate|nameplate|leaflet|decal|card|placard|drawing|paper|website|bulletin|plaque|tag|lid|sidewall|guide|handbook|instructions?|maker|makers|factory|dealer|ticket|board)(?: \w+){0,4}? (?:says?|said|gives?|reads?|wants?|calls? for|asks? for|has|goes|puts?|recommends?|states?|quotes?|lists?|allows?|lets?)|(?:it|he|she|they) (?:says?|said|gives?|reckons?|recommends?)|according to|recommends?|printed|stamped|marked)\b/i
+/** How close two sources stand. Common practice, no source. */
+const NEAR_SOURCE = 1.8
+const SOURCE_REACH = 40
+
+/** What turns at hundreds or thousands of revs. */
+const TURNS =
+  /\b(?:engine|motor|idl(?:e|es|ed|ing)|throttle|revs?|revving|rpm|pto|shaft|spindle|blade|rotor|drum|fan|governor|tick ?over|flat out|wide open)\b/i
+/** Nothing else is set to so many without a unit near what turns. Common practice, no source. */
+const LEAST_REVS = 300
+
+/** How near an earlier sentence's figure must be to lend its unit before what is measured is asked. */
+const FRESH = 2
+
+const isAlike = (a: number, b: number, most: number): boolean => a === b || (a / b < most && b / a < most)
+
+const fits = ({ quantity }: Said, size: number, most: number): boolean =>
+  INHERITED.has(toDimension(quantity.unit) ?? '') &&
+  !AFAR.has(quantity.unit ?? '') &&
+  isAlike(size, sizeOf(quantity), most)
+
+/** The unit of a dimension as said before of the same, else by the talk's habit. */
+const unitOf = (dimension: string, size: number, { recent, system, scale }: Around): string | undefined => {
+  const same = recent.findLast(
+    ({ quantity: other }) =>
+      toDimension(other.unit) === dimension &&
+      isAlike(size, sizeOf(other), 30) &&
+      !(system === 'metric' && IMPERIAL.has(other.unit ?? '')),
+  )
+  return same?.quantity.unit ?? (dimension === 'temperature' ? scale : undefined) ?? habitOf(dimension, system)
+}
+
+/** What is measured, by the sentence itself, else by the two before it. */
+const measuredOf = (limit: Limit, { text, before }: Around, size: number) => {
+  const isCold = (named: string | undefined) => named === 'temperature' && size < LEAST_HEAT
+  const own = toMeasurand(text, limit.at, limit.to)
+  const all = before.trim()
+  const earlier = own === undefined && all !== '' ? toMeasurand(all, all.length, all.length) : undefined
+  return { own: isCold(own) ? undefined : own, earlier: isCold(earlier) ? undefined : earlier }
+}
+
+/**
+ * The unit of a bare number: of a value beside it, then by what is measured (as said before of the same, else by habit),
+ * then of the last value of its size; none rather than a wild guess.
+ */
+export const inherit = (limit: Limit, around: Around): Quantity => {
+  const { text, sentence, recent, system, before } = around
+  const { quantity } = limit
+  if (quantity.unit !== undefined || !hasNumber(quantity) || /degrees?\b|°/i.test(limit.text)) return quantity
+  const take = (unit: string | undefined): Quantity => (unit === undefined ? quantity : { ...quantity, unit })
+  const isFraction = FRACTION.test(limit.text)
+  if (isFraction && TURNED.test(text)) return take('circ')
+  if (RULER.test(limit.text)) return take('[in_i]')
+  const size = sizeOf(quantity)
+  const also = recent.findLast(said => said.sentence === sentence)
+  if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
+    return take(also.quantity.unit)
+  const { own, earlier } = measuredOf(limit, around, size)
+  const beside = recent.findLast(said => said.sentence === sentence && fits(said, size, 10))
+  if (beside !== undefined && (own === undefined || toDimension(beside.quantity.unit) === own))
+    return take(beside.quantity.unit)
+  if (SOURCE.test(text)) {
+    const told = recent.findLast(
+      said =>
+        said.sentence >= sentence - SOURCE_REACH &&
+        fits(said, size, NEAR_SOURCE) &&
+        (own === undefined || own === toDimension(said.quantity.unit)),
+    )
+    if (told !== undefined) return take(told.quantity.unit)
+  }
+  if (size >= LEAST_REVS && (own === undefined || own === 'speed') && TURNS.test(`${before} ${text}`))
+    return take('{rev}/min')
+  if (own === 'length' && isFraction && system === 'us') return take('[in_i]')
+  if (own !== undefined) {
+    const unit = unitOf(own, size, around)
+    if (unit !== undefined) return take(unit)
+  }
+  const fresh = recent.findLast(said => said.sentence >= sentence - FRESH && fits(said, size, 3))
+  if (fresh !== undefined) return take(fresh.quantity.unit)
+  const unit = earlier === undefined ? undefined : unitOf(earlier, size, around)
+  return take(unit ?? recent.findLast(said => fits(said, size, 3))?.quantity.unit)
+}
