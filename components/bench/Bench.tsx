@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import type { FootageController } from '@/components/footage/types'
 import { Sheet } from '@/components/sheet/Sheet'
+import { TypingContext, untaken } from '@/components/ui/typing'
 import { countOf } from '@/lib/procedure/count'
 import { toSheet } from '@/lib/procedure/sheet'
 import { readQuantities } from '@/lib/quantity/read'
@@ -38,6 +39,12 @@ type Props = {
   readonly notices: readonly string[]
 }
 
+const draftedWords = (count: number, doubt: string | undefined): string => {
+  if (doubt !== undefined) return count === 0 ? doubt : `${doubt} Read with doubt what is pencilled.`
+  if (count === 0) return 'Nothing in this talk reads like a step, a limit or a thing to have at hand: mark it by hand.'
+  return `${countOf(count, 'mark is', 'marks are')} pencilled. Keep, change or drop each one: N goes through them.`
+}
+
 /** One recording in work: the talk, the footage and the sheet. */
 export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const state = useSyncExternalStore(session.subscribe, session.get, session.get)
@@ -45,7 +52,6 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const { transcript, footage } = project.recording
   const { perform } = session
   const [dialog, setDialog] = useState<DialogName>()
-  const { notice, tell } = useNotice(notices.join(' '))
   const [areSingleKeysOn, setSingleKeys] = useSingleKeys()
   const playhead = useMemo(createPlayhead, [])
   const controller = useRef<FootageController>(null)
@@ -56,17 +62,16 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const { findings } = reviewed
   const choice = useChoice(project.marks, findings)
   const { chosen, choose, chosenFinding, words, setWords } = choice
+  const { notice, tell } = useNotice(notices.join(' '))
   const { surface, show, isReading, setReading, nextSurface } = useSurface()
   const found = useFootage(id, footage, taken => perform({ do: 'set-footage', footage: taken }))
   const opened = found.state.is === 'open' ? found.state.opened : undefined
   const listening = useListening(opened, footage?.fingerprint)
-  const drafting = useDrafting(transcript, marks => {
+  const drafting = useDrafting(transcript, (marks, doubt) => {
     perform({ do: 'redraft', marks })
-    tell(
-      `${countOf(marks.length, 'mark is', 'marks are')} pencilled. Keep, change or drop each one: N goes through them.`,
-    )
+    tell(draftedWords(marks.length, doubt))
   })
-  useUnsaved(state, isOpenElsewhere)
+  useUnsaved(session, state, isOpenElsewhere)
 
   const seek = useCallback(
     (seconds: number) => {
@@ -77,8 +82,10 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   )
   const saveProject = async () => {
     const { formatProject } = await import('@/lib/procedure/project-file')
-    const name = `${fileNameOf(project.procedure.title)}.tellwright.json`
-    if (await saveFile(name, formatProject(project), 'application/json')) tell(`Saved as ${name}.`)
+    untaken.takeAll()
+    const { present } = session.get().history
+    const name = `${fileNameOf(present.procedure.title)}.tellwright.json`
+    if (await saveFile(name, formatProject(present), 'application/json')) tell(`Saved as ${name}.`)
   }
   const chooseFinding = (finding: Finding | undefined) => {
     choice.pickFinding(finding)
@@ -170,7 +177,9 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
           />
         </section>
         <section className={styles.sheetPlace} data-surface-name="sheet" aria-label="Sheet">
-          <Sheet sheet={sheet} findings={findings} chosen={chosen} chosenFinding={chosenFinding} actions={actions} />
+          <TypingContext value={session.during}>
+            <Sheet sheet={sheet} findings={findings} chosen={chosen} chosenFinding={chosenFinding} actions={actions} />
+          </TypingContext>
         </section>
       </main>
       <ThumbBar surface={surface} onSurface={show} />

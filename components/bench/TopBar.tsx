@@ -5,6 +5,7 @@ import { Button } from '@/components/ui/Button'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import type { Session, SessionState } from './session'
+import { useUntaken } from './useUnsaved'
 
 type Props = {
   readonly title: string
@@ -20,8 +21,11 @@ type Props = {
   readonly onNextFinding: () => void
 }
 
-const savedWords = ({ saved }: SessionState): string =>
-  saved.is === 'failed' ? `not saved: ${saved.why}` : saved.is === 'saved' ? 'saved in this browser' : 'saving'
+const savedWords = ({ saved }: SessionState, isTyping: boolean): string => {
+  if (saved.is === 'failed') return `not saved: ${saved.why}`
+  if (isTyping) return 'not saved yet: a field is being written'
+  return saved.is === 'saved' ? 'saved in this browser' : 'saving'
+}
 
 const findingWords = (findings: readonly Finding[]): string => {
   const open = findings.filter(finding => finding.waived === undefined)
@@ -35,14 +39,21 @@ const findingWords = (findings: readonly Finding[]): string => {
 /** Over the three surfaces: where one is, whether it is saved, what can be done with the whole. */
 export const TopBar = (props: Props) => {
   const { title, session, state, findings, isReading, isOpenElsewhere } = props
+  const isTyping = useUntaken() > 0
   return (
     <header className={styles.topBar}>
       <Link href="/" className={styles.wordmark} prefetch={false}>
         Tellwright
       </Link>
       <h1 className={styles.title}>{title === '' ? 'Recording without a title' : title}</h1>
-      <span className={styles.saved} role="status" data-saved={isOpenElsewhere ? 'elsewhere' : state.saved.is}>
-        {isOpenElsewhere ? 'open in another tab: changes here are not saved' : savedWords(state)}
+      <span
+        className={styles.saved}
+        role="status"
+        // Each pause in typing saves: nobody needs to hear it while writing.
+        aria-live={isTyping || state.history.typing !== undefined ? 'off' : 'polite'}
+        data-saved={isOpenElsewhere ? 'elsewhere' : state.saved.is}
+      >
+        {isOpenElsewhere ? 'open in another tab: changes here are not saved' : savedWords(state, isTyping)}
       </span>
       {state.saved.is === 'failed' && <Button onClick={session.save}>Try saving again</Button>}
       <span className={styles.actions}>

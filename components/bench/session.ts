@@ -1,3 +1,4 @@
+import type { During } from '@/components/ui/typing'
 import type { Edit } from '@/lib/procedure/edit'
 import { type History, perform, redo, startHistory, undo } from '@/lib/procedure/history'
 import type { Project } from '@/lib/procedure/project'
@@ -17,10 +18,14 @@ export type Session = {
   readonly subscribe: (listener: () => void) => () => void
   /** Does edits as one change and saves. */
   readonly perform: (...edits: Edit[]) => void
+  /** Does work whose edits come from typing: all of one key are one change; without a key they join the last typing. */
+  readonly during: During
   readonly undo: () => void
   readonly redo: () => void
   /** Tries a failed save again. */
   readonly save: () => void
+  /** Keeps at once what is in no store yet: the page goes. */
+  readonly keepLast: () => void
 }
 
 /**
@@ -33,6 +38,7 @@ export const openSession = (id: string, project: Project, store: ProjectStore | 
   const listeners = new Set<() => void>()
   let isSaving = false
   let isBehind = false
+  let typing: string | undefined
 
   const tell = (next: Partial<SessionState>) => {
     state = { ...state, ...next }
@@ -72,9 +78,21 @@ export const openSession = (id: string, project: Project, store: ProjectStore | 
       listeners.add(listener)
       return () => void listeners.delete(listener)
     },
-    perform: (...edits) => change(perform(state.history, edits)),
+    perform: (...edits) => change(perform(state.history, edits, typing)),
+    during: (key, work) => {
+      const before = typing
+      typing = key ?? state.history.typing
+      try {
+        return work()
+      } finally {
+        typing = before
+      }
+    },
     undo: () => change(undo(state.history)),
     redo: () => change(redo(state.history)),
     save: () => void save(),
+    keepLast: () => {
+      if (state.saved.is !== 'saved') store?.keepLast(id, state.history.present)
+    },
   }
 }

@@ -17,9 +17,12 @@ type Props = { readonly mark: Mark; readonly actions: SheetActions }
 
 /** Where a mark begins and ends in the footage: as times, or from the playhead. */
 export const EdgeFields = ({ mark, actions }: Props) => {
+  // A mark of a text without times has none to show.
+  const isUntimed = mark.end === 0
   const setEdge = (side: 'start' | 'end') => (typed: string) => {
     const seconds = parseTime(typed)
     if (seconds === undefined) return `“${typed}” is no time: write 83.5 or 1:23.5`
+    if (side === 'start' && isUntimed) return 'write the end first'
     if (side === 'start' ? seconds >= mark.end : seconds <= mark.start)
       return side === 'start'
         ? `must be before the end, ${exact(mark.end)}`
@@ -29,8 +32,14 @@ export const EdgeFields = ({ mark, actions }: Props) => {
   }
   return (
     <div className={styles.fields}>
-      <Field label="From" figures value={exact(mark.start)} onDone={setEdge('start')} />
-      <Field label="To" figures value={exact(mark.end)} onDone={setEdge('end')} />
+      <Field
+        label="From"
+        figures
+        value={isUntimed ? '' : exact(mark.start)}
+        retry={mark.end}
+        onDone={setEdge('start')}
+      />
+      <Field label="To" figures value={isUntimed ? '' : exact(mark.end)} retry={mark.start} onDone={setEdge('end')} />
       <KeyButton keys="I" onClick={() => setEdge('start')(String(actions.now()))}>
         From the playhead
       </KeyButton>

@@ -74,7 +74,7 @@ const Belonging = ({ mark, steps, actions }: Props) => (
   />
 )
 
-/** The fields of the chosen mark. Every change is done when its field is left, and can be taken back. */
+/** The fields of the chosen mark. What is typed into a field is one change, and can be taken back. */
 export const MarkEditor = ({ mark, steps, actions }: Props) => (
   <section className={styles.editor} aria-label={`Fields of this ${mark.kind}`}>
     <Field

@@ -1,6 +1,6 @@
 'use client'
 
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Choice, Field } from '@/components/ui/Field'
 import { BASES } from '@/lib/procedure/kinds'
@@ -89,32 +89,37 @@ const Readings = ({ mark, actions }: Props) => {
 /** The quantity as limits with unit, condition and basis; each field by itself. */
 export const SpecFields = ({ mark, actions }: Props) => {
   const quantity = mark.quantity ?? {}
-  const put = (next: Quantity) =>
+  // Two fields may be taken over before the sheet is drawn again.
+  const now = useRef(quantity)
+  now.current = quantity
+  const put = (next: Quantity) => {
+    now.current = next
     actions.perform(
       hasNumber(next) || next.unit !== undefined
         ? { do: 'change-mark', id: mark.id, to: { quantity: next } }
         : { do: 'change-mark', id: mark.id, clear: ['quantity'] },
     )
+  }
   const setLimit = (field: 'low' | 'nominal' | 'high') => (typed: string) => {
     if (typed.trim() === '') {
-      put(without(quantity, field))
+      put(without(now.current, field))
       return undefined
     }
     const value = numberOf(typed)
     if (value === undefined) return `“${typed}” is no number`
-    const next = { ...quantity, [field]: value }
+    const next = { ...now.current, [field]: value }
     const problem = orderProblem(next)
     if (problem === undefined) put(next)
     return problem
   }
   const setUnit = (typed: string) => {
     if (typed.trim() === '') {
-      put(without(quantity, 'unit'))
+      put(without(now.current, 'unit'))
       return undefined
     }
     const unit = findUnit(typed.trim())
     if (unit === undefined) return `no unit “${typed}” is known: try N·m, lbf·ft, mm, psi, turn …`
-    put({ ...quantity, unit: unit.code })
+    put({ ...now.current, unit: unit.code })
     return undefined
   }
   const symbol = quantity.unit === undefined ? '' : unitSymbol(quantity.unit)
@@ -122,7 +127,14 @@ export const SpecFields = ({ mark, actions }: Props) => {
     <>
       <div className={styles.fields} data-narrow="true">
         {LIMITS.map(([field, label]) => (
-          <Field key={field} label={label} figures value={String(quantity[field] ?? '')} onDone={setLimit(field)} />
+          <Field
+            key={field}
+            label={label}
+            figures
+            value={String(quantity[field] ?? '')}
+            retry={mark.quantity}
+            onDone={setLimit(field)}
+          />
         ))}
         <Field label="Unit" value={symbol} list={completeUnit('', 80).map(unit => unit.symbol)} onDone={setUnit} />
       </div>

@@ -1,51 +1,42 @@
 'use client'
 
-import { type KeyboardEvent, useEffect, useId, useState } from 'react'
+import { useId } from 'react'
 import styles from './ui.module.css'
+import { useTyped } from './useTyped'
 
 type Props = {
   readonly label: string
   readonly value: string
-  /** Called when the field is left or Enter is pressed with a changed value; a message back refuses it. */
+  /** Called with changed words; a message back refuses them. */
   readonly onDone: (value: string) => string | undefined
   readonly rows?: number
   readonly figures?: boolean
   readonly list?: readonly string[]
   readonly autoFocus?: boolean
   readonly placeholder?: string
+  /** What else the answer hangs on: refused words are tried again when it changes. */
+  readonly retry?: unknown
 }
 
-/** A labelled field that gives its value when left. What was typed stays when it is refused, with the reason below. */
-export const Field = ({ label, value, onDone, rows, figures = false, list, autoFocus = false, placeholder }: Props) => {
-  const [typed, setTyped] = useState(value)
-  const [problem, setProblem] = useState<string>()
-  const id = useId()
-  useEffect(() => {
-    setTyped(value)
-    setProblem(undefined)
-  }, [value])
-  const finish = () => {
-    if (typed !== value) setProblem(onDone(typed))
-  }
+/**
+ * A labelled field that gives its words over while they are typed and when it is left; figures and choices from a list only
+ * when it is left, for half a number is another number. What is refused stays, with the reason below.
+ */
+export const Field = ({ label, value, onDone, rows, figures = false, list, retry, ...rest }: Props) => {
+  const { autoFocus = false, placeholder } = rest
+  const isLive = !figures && list === undefined
+  const { id, problem, field } = useTyped({ value, onDone, isLive, retry, hasLines: rows !== undefined })
   const shared = {
-    id,
-    value: typed,
+    ...field,
     placeholder,
+    // Named by its label alone, not by the reason under it.
+    'aria-labelledby': `${id}-label`,
     'aria-invalid': problem !== undefined,
     'aria-describedby': problem === undefined ? undefined : `${id}-problem`,
-    onBlur: finish,
-    onChange: (event: { target: { value: string } }) => setTyped(event.target.value),
-    onKeyDown: (event: KeyboardEvent) => {
-      if (event.key === 'Enter' && (rows === undefined || event.ctrlKey || event.metaKey)) finish()
-      if (event.key === 'Escape' && typed !== value) {
-        event.stopPropagation()
-        setTyped(value)
-      }
-    },
   }
   return (
     <label className={styles.field} data-figures={figures} htmlFor={id}>
-      <span>{label}</span>
+      <span id={`${id}-label`}>{label}</span>
       {rows === undefined ? (
         // biome-ignore lint/a11y/noAutofocus: opened by the user's own key to be typed into
         <input {...shared} autoFocus={autoFocus} list={list === undefined ? undefined : `${id}-list`} />

@@ -81,6 +81,7 @@ export const applyEdit = (project: Project, edit: Edit): Project => {
     case 'add-marks':
       return renumber({ ...project, marks: [...project.marks, ...edit.marks] })
     case 'change-mark':
+      if (!project.marks.some(mark => mark.id === edit.id)) return project
       return renumber(mapMark(project, edit.id, mark => ({ ...without(mark, edit.clear ?? []), ...edit.to })))
     case 'drop-marks':
       return renumber(dropMarks(project, edit.ids))

@@ -6,6 +6,8 @@ export type History = {
   readonly past: readonly Project[]
   readonly present: Project
   readonly future: readonly Project[]
+  /** The typing the last change came from; more of it joins that change. */
+  readonly typing?: string
 }
 
 /** How many changes can be taken back. */
@@ -17,12 +19,15 @@ export const startHistory = (present: Project): History => ({ past: [], present,
 /**
  * Does several edits as one change.
  *
+ * @param typing key of the typing they come from: one change with what came from it just before
  * @returns the history with the change on top; the same history where nothing changed
  */
-export const perform = (history: History, edits: readonly Edit[]): History => {
+export const perform = (history: History, edits: readonly Edit[], typing?: string): History => {
   const present = edits.reduce(applyEdit, history.present)
   if (present === history.present) return history
-  return { past: [...history.past.slice(1 - LONGEST), history.present], present, future: [] }
+  const joins = typing !== undefined && typing === history.typing
+  const past = joins ? history.past : [...history.past.slice(1 - LONGEST), history.present]
+  return { past, present, future: [], ...(typing === undefined ? {} : { typing }) }
 }
 
 /** @returns the history one change back; the same where there is none. */

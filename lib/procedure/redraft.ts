@@ -10,6 +10,12 @@ type Settled = Span & { readonly kind: Kind; readonly text: string; readonly sai
 
 const overlaps = (a: Span, b: Span): boolean => sharedTime(a, b) > 0.5 * Math.min(a.end - a.start, b.end - b.start)
 
+/** Text without times: all marks stand at nought, and only their words tell them apart. */
+const isUntimed = ({ end }: Span): boolean => end === 0
+
+const saysTheSame = (settled: Settled, mark: Mark): boolean =>
+  settled.text.toLowerCase() === mark.text.toLowerCase() || (mark.said !== '' && settled.said === mark.said)
+
 const isListed = (kind: Kind): boolean => kind === 'tool' || kind === 'material'
 
 /**
@@ -21,11 +27,11 @@ const isWordless = (mark: { readonly said?: string }): boolean => mark.said === 
 /** Whether a drafted mark is there already: what is listed by its name, what was said by its span, the rest by its text. */
 const isSettledBy =
   (mark: Mark) =>
-  (settled: Settled): boolean =>
-    settled.kind === mark.kind &&
-    (isListed(mark.kind) || isWordless(settled)
-      ? settled.text.toLowerCase() === mark.text.toLowerCase()
-      : overlaps(settled, mark))
+  (settled: Settled): boolean => {
+    if (settled.kind !== mark.kind) return false
+    if (isListed(mark.kind) || isWordless(settled)) return settled.text.toLowerCase() === mark.text.toLowerCase()
+    return isUntimed(mark) ? saysTheSame(settled, mark) : overlaps(settled, mark)
+  }
 
 /** Gives marks ids that are not taken: their own where they can. */
 const freshIds = (marks: readonly Mark[], taken: Set<string>): ReadonlyMap<string, string> => {
@@ -43,6 +49,7 @@ const freshIds = (marks: readonly Mark[], taken: Set<string>): ReadonlyMap<strin
 const successorOf = (old: Mark, steps: readonly Mark[]): number => {
   const same = steps.findIndex(({ id, said, text }) => id === old.id && (said === old.said || text === old.text))
   if (same >= 0) return same
+  if (isUntimed(old)) return steps.findIndex(step => saysTheSame(step, old))
   const shared = steps.map(step => (isWordless(step) ? 0 : sharedTime(step, old)))
   const most = Math.max(0, ...shared)
   return most === 0 ? -1 : shared.indexOf(most)
@@ -86,7 +93,9 @@ export const redraft = (project: Project, drafted: readonly Mark[]): Project => 
     const id = ids.get(mark.step)
     if (id !== undefined) return { step: id }
     const original = drafted.find(other => other.id === mark.step)
-    const twin = original && keptSteps.find(other => overlaps(other, original))
+    const twin =
+      original &&
+      keptSteps.find(other => (isUntimed(original) ? saysTheSame(other, original) : overlaps(other, original)))
     return twin && { step: twin.id }
   }
   const marks = fresh.map(mark => {

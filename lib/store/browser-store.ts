@@ -2,6 +2,7 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import { TellwrightError } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import type { Transcript } from '@/lib/procedure/recording'
+import { openLastWords, type QuickStore, quickStore } from './last-words'
 import type { BenchEntry, FootageSource, ProjectStore } from './store'
 
 type ProjectRow = BenchEntry & {
@@ -49,6 +50,11 @@ const guarded = async <T>(work: () => Promise<T>): Promise<T> => {
   }
 }
 
+const withoutTranscript = (project: Project): Project => ({
+  ...project,
+  recording: { ...project.recording, transcript: null },
+})
+
 const entryOf = (id: string, project: Project, changed: number): BenchEntry => {
   const { footage, transcript } = project.recording
   return {
@@ -67,9 +73,11 @@ const entryOf = (id: string, project: Project, changed: number): BenchEntry => {
  * written only when it changed.
  *
  * @param name of the database
+ * @param quick where a page that goes can still write
  * @throws TellwrightError from every method: `disk-full`, `store-failed`
  */
-export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
+export const openBrowserStore = (name = 'tellwright', quick: QuickStore | undefined = quickStore()): ProjectStore => {
+  const lastWords = openLastWords(name, quick)
   let opened: Promise<IDBPDatabase<Schema>> | undefined
   const savedTranscripts = new Map<string, Transcript | null>()
   const database = (): Promise<IDBPDatabase<Schema>> => {
@@ -90,9 +98,10 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
   }
 
   const save = async (id: string, project: Project): Promise<void> => {
+    const saved = lastWords.beginSave(id)
     const db = await database()
     const { transcript } = project.recording
-    const light: Project = { ...project, recording: { ...project.recording, transcript: null } }
+    const light = withoutTranscript(project)
     const tx = db.transaction(['projects', 'transcripts'], 'readwrite', { durability: 'strict' })
     const rows = tx.objectStore('projects')
     const sequence = ((await rows.get(id))?.sequence ?? 0) + 1
@@ -103,6 +112,7 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
     }
     await tx.done
     savedTranscripts.set(id, transcript)
+    saved()
   }
 
   const load = async (id: string) => {
@@ -113,10 +123,15 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
       tx.objectStore('transcripts').get(id),
     ])
     if (row === undefined) return undefined
-    const recording = { ...row.project.recording, transcript: transcript ?? null }
     // The schema is fetched when a project is, not before the list can be shown.
     const { parseProject } = await import('@/lib/procedure/project-file')
-    const result = parseProject(JSON.stringify({ ...row.project, recording }))
+    const whole = (light: Project) => {
+      const recording = { ...light.recording, transcript: transcript ?? null }
+      return parseProject(JSON.stringify({ ...light, recording }))
+    }
+    const last = lastWords.find(id)
+    const kept = last === undefined ? undefined : whole(last as Project)
+    const result = kept?.ok === true ? kept : whole(row.project)
     if (result.ok) savedTranscripts.set(id, result.value.recording.transcript)
     return result
   }
@@ -132,6 +147,7 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
     ])
     await tx.done
     savedTranscripts.delete(id)
+    lastWords.forget(id)
   }
 
   return {
@@ -142,6 +158,7 @@ export const openBrowserStore = (name = 'tellwright'): ProjectStore => {
       }),
     load: id => guarded(() => load(id)),
     save: (id, project) => guarded(() => save(id, project)),
+    keepLast: (id, project) => lastWords.keep(id, withoutTranscript(project)),
     remove: id => guarded(() => remove(id)),
     keepSource: (id, source) => guarded(async () => void (await (await database()).put('sources', source, id))),
     sourceOf: id => guarded(async () => (await database()).get('sources', id)),

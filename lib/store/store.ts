@@ -25,6 +25,11 @@ export type ProjectStore = {
   readonly load: (id: string) => Promise<Result<Project> | undefined>
   /** Resolves when the project is on the disk. */
   readonly save: (id: string, project: Project) => Promise<void>
+  /**
+   * Keeps a project at once, for a page that goes before a save is done; loading gives it until a later save is on the disk.
+   * Changes of the transcript are not in it. Where there is no room, nothing is kept.
+   */
+  readonly keepLast: (id: string, project: Project) => void
   readonly remove: (id: string) => Promise<void>
   readonly keepSource: (id: string, source: FootageSource) => Promise<void>
   readonly sourceOf: (id: string) => Promise<FootageSource | undefined>

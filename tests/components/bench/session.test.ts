@@ -64,3 +64,30 @@ test('undo is saved too; a session without a store saves nothing', async () => {
   guest.perform(title('two'))
   expect(guest.get().saved).toEqual({ is: 'saved' })
 })
+
+test('what is typed into a field is one change, however often it is saved on the way', async () => {
+  const session = openSession('a', emptyProject(), undefined)
+  session.perform(title('before'))
+  const typing = (text: string, key: string) => session.during(key, () => session.perform(title(text)))
+  typing('on', 'first visit')
+  typing('one', 'first visit')
+  typing('two', 'second visit')
+  session.undo()
+  expect(session.get().history.present.procedure.title).toBe('one')
+  session.undo()
+  expect(session.get().history.present.procedure.title).toBe('before')
+  session.redo()
+  expect(session.get().history.present.procedure.title).toBe('one')
+})
+
+test('what a change made possible joins it; what came between keeps typing apart', () => {
+  const session = openSession('a', emptyProject(), undefined)
+  const author = { do: 'change-heading', to: { author: 'Ida' } } as const
+  session.during('visit', () => session.perform(title('one')))
+  session.during(undefined, () => session.perform(author))
+  expect(session.get().history.past.length).toBe(1)
+  session.perform(title('by a remedy'))
+  session.during('visit', () => session.perform(title('two')))
+  session.during(undefined, () => session.perform(title('three')))
+  expect(session.get().history.past.map(project => project.procedure.title)).toEqual(['', 'one', 'by a remedy'])
+})

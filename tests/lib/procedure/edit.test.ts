@@ -57,6 +57,11 @@ test('[J4] after any edits the steps are numbered 1..n', () => {
   )
 })
 
+test('[J3] an edit of a mark that is gone changes nothing, and leaves nothing to undo', () => {
+  const history = startHistory(projectOf(step(1, 2, 'Wipe the seat')))
+  expect(perform(history, [{ do: 'change-mark', id: 'gone', to: { text: 'Wipe it' } }])).toBe(history)
+})
+
 describe('[J4] moving a step', () => {
   const four = applyEdit(emptyProject(), {
     do: 'add-marks',
@@ -145,6 +150,18 @@ describe('[J6] drafting again beside a remedy’s step', () => {
     expect(texts(applyEdit(before, redraft))).toEqual(texts(before))
     const renamed = drafted.map(mark => ({ ...mark, id: `new-${mark.id}` }))
     expect(texts(applyEdit(withRemedy(3), { do: 'redraft', marks: renamed }))).toEqual(texts(withRemedy(3)))
+  })
+
+  test('[J6] tells marks of a text without times by their words', () => {
+    const untimed = drafted.map(mark => ({ ...mark, start: 0, end: 0 }))
+    const again: Edit = { do: 'redraft', marks: untimed }
+    const draft = applyEdit(emptyProject(), again)
+    const added = applyEdit(draft, { do: 'add-marks', marks: [step(0, 0, 'Check that it holds', { id: 'remedy' })] })
+    const before = applyEdit(applyEdit(added, { do: 'move-step', id: 'remedy', place: 3 }), {
+      do: 'keep-marks',
+      ids: ['d1'],
+    })
+    expect(texts(applyEdit(before, again))).toEqual(texts(before))
   })
 
   test('[J6] drafts by the time of what was said, whatever time a remedy took', () => {

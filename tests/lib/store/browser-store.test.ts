@@ -75,3 +75,50 @@ test('[S4] a damaged row is refused with the path of what is wrong', async () =>
   const loaded = await store.load('a')
   expect(loaded?.ok === false && loaded.problems.map(problem => problem.place?.path)).toEqual(['marks[0].start'])
 })
+
+/** A quick store in memory, as the browser's. */
+const quickStore = () => {
+  const kept = new Map<string, string>()
+  return {
+    kept,
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, value: string) => void kept.set(key, value),
+    removeItem: (key: string) => void kept.delete(key),
+  }
+}
+const titled = (title: string): Project => {
+  const project = withTalk(emptyProject())
+  return { ...project, procedure: { ...project.procedure, title } }
+}
+
+test('[S6] what a page kept when it went is loaded, also over a save that had begun before', async () => {
+  const quick = quickStore()
+  const store = openBrowserStore('seven', quick)
+  await store.save('a', titled('one'))
+  const saving = store.save('a', titled('two'))
+  store.keepLast('a', titled('three'))
+  await saving
+  expect(await openBrowserStore('seven', quick).load('a')).toEqual({ ok: true, value: titled('three') })
+  await store.save('a', titled('four'))
+  expect(quick.kept.size).toBe(0)
+  expect(await openBrowserStore('seven', quick).load('a')).toEqual({ ok: true, value: titled('four') })
+})
+
+test('[S6] what was kept and is damaged is passed over; no room and no quick store lose no more than that', async () => {
+  const quick = quickStore()
+  const store = openBrowserStore('eight', quick)
+  await store.save('a', titled('one'))
+  for (const damaged of ['{', '[]', '{"format":"tellwright"}']) {
+    quick.kept.set('eight/last/a', damaged)
+    expect(await store.load('a')).toEqual({ ok: true, value: titled('one') })
+  }
+  await store.remove('a')
+  expect(quick.kept.size).toBe(0)
+  const full = {
+    ...quick,
+    setItem: () => {
+      throw new DOMException('full', 'QuotaExceededError')
+    },
+  }
+  expect(() => openBrowserStore('eight', full).keepLast('a', titled('two'))).not.toThrow()
+})
