@@ -9,6 +9,7 @@ import type { Edit } from '@/lib/procedure/edit'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import type { Sheet } from '@/lib/procedure/sheet'
+import { toMilliseconds } from '@/lib/procedure/time'
 import styles from './bench.module.css'
 import { FootagePlace } from './FootagePlace'
 import type { Playhead } from './playhead'
@@ -97,7 +98,9 @@ export const FootagePane = ({
         marks={marks}
         {...(chosen === undefined ? {} : { chosen })}
         onChoose={onChoose}
-        onEdge={(mark, side, seconds) => onPerform({ do: 'change-mark', id: mark, to: { [side]: seconds } })}
+        onEdge={(mark, side, seconds) =>
+          onPerform({ do: 'change-mark', id: mark, to: { [side]: toMilliseconds(seconds) } })
+        }
         onSeek={seconds => controller.current?.seek(seconds)}
         snap={snap}
       />

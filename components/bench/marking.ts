@@ -1,6 +1,7 @@
 import { toHandMark } from '@/lib/draft/hand-mark'
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
+import { toMilliseconds } from '@/lib/procedure/time'
 import { spanOfWords, textOfWords, wordAt, wordsOfSpan } from '@/lib/transcript/talk'
 import type { KeyCommand } from './keys'
 import type { BenchNow } from './now'
@@ -32,14 +33,14 @@ const edgeByWord = (now: BenchNow, mark: Mark, side: 'start' | 'end', by: 1 | -1
   const { from, to } = covered ?? (by > 0 ? { from: before, to: before + 1 } : { from: before + 1, to: before + 2 })
   const word = talk.words[side === 'start' ? from + by : to - 1 + by]
   if (word === undefined) return now.tell('The talk ends there.')
-  const change = side === 'start' ? { start: word.start } : { end: word.end }
+  const change = { [side]: toMilliseconds(side === 'start' ? word.start : word.end) }
   const { start, end } = { ...mark, ...change }
   if (start < end) session.perform({ do: 'change-mark', id: mark.id, to: change })
   else now.tell('A mark covers one word at least.')
 }
 
 const edgeAtPlayhead = (now: BenchNow, mark: Mark, side: 'start' | 'end'): void => {
-  const seconds = now.playhead.get()
+  const seconds = toMilliseconds(now.playhead.get())
   if (side === 'start' ? seconds < mark.end : seconds > mark.start)
     now.session.perform({ do: 'change-mark', id: mark.id, to: { [side]: seconds } })
   else now.tell(side === 'start' ? 'The playhead is after the end of the mark.' : 'The playhead is before its start.')

@@ -1,5 +1,6 @@
 import { type PointerEvent, type RefObject, useRef } from 'react'
 import type { Mark } from '@/lib/procedure/mark'
+import { toMilliseconds } from '@/lib/procedure/time'
 import type { Talk, WordRange } from '@/lib/transcript/talk'
 import { wordsCovered } from './brackets'
 import { PARAGRAPH, wordAtPoint } from './ranges'
@@ -53,7 +54,7 @@ export const useEdgeDrag = ({ root, talk, mark, onShow, onEdge }: Options) => {
       dragging.current = undefined
       if (side === undefined || range === undefined || mark === undefined) return
       const seconds = side === 'start' ? talk.words[range.from]?.start : talk.words[range.to - 1]?.end
-      if (seconds !== undefined) onEdge(mark.id, side, seconds)
+      if (seconds !== undefined) onEdge(mark.id, side, toMilliseconds(seconds))
     },
     onPointerCancel: () => {
       dragging.current = undefined

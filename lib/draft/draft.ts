@@ -2,6 +2,7 @@ import { KINDS, type Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Transcript } from '@/lib/procedure/recording'
 import { firstIndex } from '@/lib/procedure/search'
+import { toMilliseconds } from '@/lib/procedure/time'
 import { impliedTools } from './implied'
 import { draftLists } from './list-marks'
 import { placeSteps } from './order'
@@ -31,13 +32,20 @@ const numbered = (kind: Kind, drafted: readonly Drafted[]): readonly Drafted[] =
   return sorted.map((one, i) => ({ ...one, mark: { ...one.mark, id: `${kind}-${i + 1}` } }))
 }
 
+/** @returns a moment to the whole millisecond, inside the talk where that begins or ends between two. */
+const toWhole = ({ cues }: Transcript): ((seconds: number) => number) => {
+  const from = cues.reduce((least, { start }) => Math.min(least, start), Number.POSITIVE_INFINITY)
+  const to = cues.reduce((most, { end }) => Math.max(most, end), 0)
+  return seconds => Math.max(from, Math.min(to, toMilliseconds(seconds)))
+}
+
 /**
  * Pencils in what a careful writer would take from a talk: marks of every kind, each with the words it comes from, a
  * confidence (share of such marks that are right) and a reason. Steps carry their place, other marks the step they belong to.
  * Deterministic; linear in the talk's length. Never throws.
  *
  * @param options.onProgress called with the share done, 0 to 1
- * @returns marks within the transcript's time, none overlapping another of its kind
+ * @returns marks, in whole milliseconds, within the transcript's time, none overlapping another of its kind
  */
 export const draftMarks = (
   transcript: Transcript,
@@ -66,13 +74,14 @@ export const draftMarks = (
   const steps = byKind.get('step') ?? []
   const stepFor = toStepFinder(steps)
   const places = new Map(placeSteps(steps).map(mark => [mark.id, mark]))
+  const whole = toWhole(transcript)
   const marks = KINDS.flatMap(kind => {
     const own = (byKind.get(kind) ?? []).map(one => {
       if (kind === 'step') return places.get(one.mark.id) ?? one.mark
       const step = stepFor(one)
       return step === undefined ? one.mark : { ...one.mark, step }
     })
-    return separate(own)
+    return separate(own).map(mark => ({ ...mark, start: whole(mark.start), end: whole(mark.end) }))
   })
   onProgress(1)
   return marks

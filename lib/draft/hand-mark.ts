@@ -1,10 +1,8 @@
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
-import type { Span } from '@/lib/procedure/time'
+import { type Span, toMilliseconds } from '@/lib/procedure/time'
 import { hasNumber } from '@/lib/quantity/quantity'
 import { readQuantities } from '@/lib/quantity/read'
-
-const toMilliseconds = (seconds: number): number => Math.round(seconds * 1000) / 1000
 
 const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 

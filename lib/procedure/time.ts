@@ -1,6 +1,9 @@
 /** Half-open span [start, end) in seconds. */
 export type Span = { readonly start: number; readonly end: number }
 
+/** @returns seconds to the whole millisecond: no recording is heard or written down more finely. */
+export const toMilliseconds = (seconds: number): number => Math.round(seconds * 1000) / 1000
+
 /** @returns the length both spans share, in seconds; 0 when they only touch or lie apart. */
 export const sharedTime = (a: Span, b: Span): number => Math.max(0, Math.min(a.end, b.end) - Math.max(a.start, b.start))
 

@@ -1,6 +1,6 @@
 import { Document, Scalar } from 'yaml'
 import type { Sheet } from '@/lib/procedure/sheet'
-import { formatTime } from '@/lib/procedure/time'
+import { formatTime, toMilliseconds } from '@/lib/procedure/time'
 import type { PublishOptions } from './publication'
 import { toLine, toParagraphs } from './text'
 
@@ -58,7 +58,7 @@ export const toFrontMatter = (sheet: Sheet, options: PublishOptions): string => 
           footage: {
             name: scalar(sheet.footage.name),
             length: quoted(formatTime(sheet.footage.seconds)),
-            seconds: sheet.footage.seconds,
+            seconds: toMilliseconds(sheet.footage.seconds),
           },
         }),
     ...(options.units === undefined || options.units === 'as-said' ? {} : { units: options.units }),

@@ -50,12 +50,15 @@ export const toNotices = (sheet: Sheet, options: PublishOptions): readonly Notic
       options.pencilled === 'leave-out'
         ? {
             opening: `Left out: ${countOf(pencilled, 'pencilled mark')} of ${all}${among}.`,
-            text: 'Nobody has checked them yet, so this may be incomplete.',
+            text: `Nobody has checked ${pencilled === 1 ? 'it' : 'them'} yet, so this may be incomplete.`,
             items: [],
           }
         : {
             opening: `Unchecked: ${countOf(pencilled, 'mark')} of ${all}${among}.`,
-            text: 'They were drafted by program and nobody has kept them yet. Each is flagged “pencilled”.',
+            text:
+              pencilled === 1
+                ? 'It was drafted by program and nobody has kept it yet. It is flagged “pencilled”.'
+                : 'They were drafted by program and nobody has kept them yet. Each is flagged “pencilled”.',
             items: [],
           },
     )

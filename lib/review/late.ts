@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
+import { shorten } from '@/lib/procedure/shorten'
 import { type Action, actionsOf } from './action'
 import { isMeant, laterActions } from './before'
 import { onceForText } from './memo'
@@ -60,5 +61,4 @@ export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: 
 const LOCKED = /\b(?:pad)?lock(?:ed)?\b|\bisolat/i
 
 /** @returns a short name of a step for messages. */
-export const quote = (mark: Mark): string =>
-  `"${mark.text.length > 60 ? `${mark.text.slice(0, 57).trimEnd()}…` : mark.text}"`
+export const quote = (mark: Mark): string => `"${shorten(mark.text.trim().replace(/[.!]$/, ''), 60)}"`

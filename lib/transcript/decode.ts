@@ -66,12 +66,14 @@ const decodeUtf8 = (bytes: Uint8Array): Decoded => {
     if (!isWebVtt) {
       const text = new TextDecoder('windows-1252').decode(bytes)
       const line = text.slice(0, text.search(/[\u0080-\uffff]/)).split('\n').length
-      const message = 'this file is not UTF-8; it was read as Windows-1252. Check its accented letters and signs.'
+      const message =
+        'this file is not UTF-8; it was read as Windows-1252. Where accented letters or signs are wrong, save it as UTF-8 and choose it again.'
       return { text, problems: [atLine(line, 'assumed-encoding', message)] }
     }
     const text = new TextDecoder('utf-8').decode(bytes)
     const line = text.slice(0, text.indexOf('\uFFFD')).split('\n').length
-    const message = 'bytes here are not UTF-8, which WebVTT is always in; they are shown as \uFFFD.'
+    const message =
+      'bytes here are not UTF-8, which WebVTT is always in; they are shown as \uFFFD. Save it as UTF-8 and choose it again.'
     return { text, problems: [atLine(line, 'not-utf-8', message)] }
   }
 }

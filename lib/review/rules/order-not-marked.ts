@@ -1,3 +1,4 @@
+import { shorten } from '@/lib/procedure/shorten'
 import { coveredSeconds } from '../coverage'
 import { isOrder } from '../instructing'
 import type { Found, Rule } from '../rule'
@@ -12,7 +13,7 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
     return [
       {
         place: { at: 'talk', start, end },
-        message: `The talk tells to do something that no mark holds: "${text.length > 80 ? `${text.slice(0, 77)}…` : text}" Mark it, or leave it out on purpose.`,
+        message: `The talk tells to do something that no mark holds: "${shorten(text, 80)}" Mark it, or leave it out on purpose.`,
       },
     ]
   })

@@ -1,3 +1,4 @@
+import { shorten } from '@/lib/procedure/shorten'
 import { sharedTime } from '@/lib/procedure/time'
 import { quote } from '../late'
 import { onceFor } from '../memo'
@@ -24,7 +25,7 @@ const check = ({ sheet, sentences }: Subject): readonly Found[] => {
     return [
       {
         place: atMark(mark),
-        message: `Step ${number}, ${quote(mark)}, was told late in the talk ("${said.text.slice(0, 60)}"). Move it to where it is done.`,
+        message: `Step ${number}, ${quote(mark)}, was told late in the talk ("${shorten(said.text, 60)}"). Move it to where it is done.`,
       },
     ]
   })

@@ -158,6 +158,15 @@ describe('whatever is said', () => {
     )
   })
 
+  test('[D3] times are whole milliseconds', () => {
+    const spoken = [...MOWER, 'Now pull the plug and lift the lid off, and then torque it to 20 newton metres.']
+    const talk = talkOf(...spoken)
+    const last = talk.cues.at(-1)?.end
+    const times = draftMarks(talk).flatMap(({ start, end }) => [start, end])
+    // Where the talk itself ends between two, no mark goes beyond it.
+    for (const time of times.filter(each => each !== last)) expect(Number(time.toFixed(3))).toBe(time)
+  })
+
   test('[D3] marks lie within the talk and apart within a kind', () => {
     fc.assert(
       fc.property(talks, talk => {

@@ -17,7 +17,7 @@ describe('show notes', () => {
 
 Yearly service of the pillar drill. Belt-driven pillar drill, 16 speed. 4 steps, from “Pull the mains plug” to “Tighten the motor lock bolts”. With 3 specs and 2 cautions. Due every 500 h or 12 months, whichever comes first.
 
-Unchecked: 1 mark of 16. They were drafted by program and nobody has kept them yet. Each is flagged “pencilled”.
+Unchecked: 1 mark of 16. It was drafted by program and nobody has kept it yet. It is flagged “pencilled”.
 
 Chapters
 0:00 Pull the mains plug
