@@ -62,7 +62,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const { findings } = reviewed
   const choice = useChoice(project.marks, findings)
   const { chosen, choose, chosenFinding, words, setWords } = choice
-  const { notice, tell } = useNotice(notices.join(' '))
+  const { notice, tell } = useNotice(session, notices.join(' '), choose)
   const { surface, show, isReading, setReading, nextSurface } = useSurface()
   const found = useFootage(id, footage, taken => perform({ do: 'set-footage', footage: taken }))
   const opened = found.state.is === 'open' ? found.state.opened : undefined

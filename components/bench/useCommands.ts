@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef } from 'react'
+import { JUMP } from '@/components/footage/clock'
 import { commandOf, type KeyCommand } from './keys'
 import { markWords, onMark } from './marking'
 import type { BenchNow } from './now'
@@ -24,7 +25,7 @@ const letStand = ({ chosenFinding, tell }: BenchNow) => {
 const onFootage = ({ controller, playhead, tell }: BenchNow, asked: 'toggle' | 'back' | 'forward') => {
   const footage = controller.current
   if (footage === null) return tell('There is no footage to play.')
-  if (asked === 'back') return footage.seek(Math.max(0, playhead.get() - 3))
+  if (asked === 'back') return footage.seek(Math.max(0, playhead.get() - JUMP))
   if (asked === 'toggle') {
     rate = 0
     footage.rate(1)
@@ -44,14 +45,11 @@ const run = (now: BenchNow, command: KeyCommand, id = now.chosen) => {
       return nextMark(now, command.by)
     case 'next-finding':
       return nextFinding(now, command.by)
+    // What is undone or redone says itself what it was: useNotice.ts.
     case 'undo':
-      now.session.undo()
-      return now.tell(
-        history.past.length === 0 ? 'Nothing is left to undo.' : 'Undone. Ctrl + Shift + Z does it again.',
-      )
+      return history.past.length === 0 ? now.tell('Nothing is left to undo.') : now.session.undo()
     case 'redo':
-      now.session.redo()
-      return now.tell(history.future.length === 0 ? 'Nothing is left to redo.' : 'Done again.')
+      return history.future.length === 0 ? now.tell('Nothing is left to redo.') : now.session.redo()
     case 'save-file':
       return now.saveFile()
     case 'keys':
@@ -109,7 +107,7 @@ export const useCommands = (
       const target = event.target instanceof HTMLElement ? event.target : null
       if (isTyping(target)) {
         if (event.key === 'Escape') leaveField(target)
-        return
+        if (commandOf(event, false)?.do !== 'save-file') return
       }
       // A button in focus keeps Space and Enter.
       if (event.key === ' ' && target?.closest('button, summary, a') !== null && target !== null) return
