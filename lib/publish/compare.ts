@@ -2,12 +2,15 @@ import { applyEdit, type ClearableField, type Edit } from '@/lib/procedure/edit'
 import type { Mark } from '@/lib/procedure/mark'
 import { stepsInOrder } from '@/lib/procedure/place'
 import type { Project } from '@/lib/procedure/project'
+import { type Sheet, toSheet } from '@/lib/procedure/sheet'
+import { formatQuantity } from '@/lib/quantity/format'
 import { formatSpan } from './address'
 import { type Change, clip } from './change'
 import { compareHeading } from './compare-heading'
 import { moves } from './moves'
 import type { Echo, ReadBack, Unread } from './read-back'
 import { SHOWN_FIELDS, type ShownField } from './shown'
+import { detailsOf } from './standing'
 
 /** What a hand changed in a sheet, against a project. */
 export type Comparison = {
@@ -49,6 +52,33 @@ const FIELD_WORDS: Readonly<Record<Field, string>> = {
 
 const nameOf = (mark: Mark): string => `${mark.kind} “${clip(mark.text)}”`
 
+/** A field's value in words; undefined where the mark has none, or none that words could tell. */
+const wordsOf = (mark: Mark, field: Field): string | undefined => {
+  const value = mark[field]
+  switch (field) {
+    case 'quantity':
+    case 'equivalent':
+      return mark[field] === undefined ? undefined : formatQuantity(mark[field])
+    case 'capability':
+      return mark.capability === undefined ? undefined : formatQuantity(mark.capability.range)
+    case 'still':
+      return mark.still === undefined ? undefined : `“${clip(mark.still.alt)}”`
+    case 'pencilled':
+      return mark.pencilled === undefined ? undefined : `${Math.round(mark.pencilled.confidence * 100)} %`
+    default:
+      return typeof value === 'string' ? `“${clip(value)}”` : undefined
+  }
+}
+
+/** What keeping a changed field would do: from what, to what. */
+const aboutField = (name: string, field: Field, from: string | undefined, to: string | undefined): string => {
+  const what = `the ${FIELD_WORDS[field]} of the ${name}`
+  if (to === undefined || to === '') return `Take away ${what}${from === undefined ? '' : `, ${from}`}`
+  if (from === undefined || from === '') return `Set ${what} to ${to}`
+  // Where both read alike, what differs is too fine for words.
+  return from === to ? `Change ${what}, ${to}, as written` : `Change ${what} from ${from} to ${to}`
+}
+
 /** One change for each field that differs, so that each may be kept alone. */
 const fieldChange = (before: Mark, after: Mark, field: Field, line: number): Change => {
   const value = after[field]
@@ -60,11 +90,7 @@ const fieldChange = (before: Mark, after: Mark, field: Field, line: number): Cha
       mark: before.id,
       edit: { do: 'keep-marks', ids: [before.id] },
     }
-  const words = typeof value === 'string' ? `“${clip(value)}”` : 'as written'
-  const about =
-    value === undefined
-      ? `Take away the ${FIELD_WORDS[field]} of the ${name}`
-      : `Change the ${FIELD_WORDS[field]} of the ${name} to ${words}`
+  const about = aboutField(name, field, wordsOf(before, field), wordsOf(after, field))
   const edit: Edit =
     value === undefined
       ? { do: 'change-mark', id: before.id, clear: [field as ClearableField] }
@@ -78,7 +104,7 @@ const compareMark = (before: Mark, after: Mark, line: number): readonly Change[]
   )
   if (before.start === after.start && before.end === after.end) return changes
   const { start, end } = after
-  const about = `Change the time of the ${nameOf(before)} to ${formatSpan(after)}`
+  const about = `Change the time of the ${nameOf(before)} from ${formatSpan(before)} to ${formatSpan(after)}`
   return [...changes, { about, line, mark: before.id, edit: { do: 'change-mark', id: before.id, to: { start, end } } }]
 }
 
@@ -131,13 +157,31 @@ const added = (read: ReadBack, state: Project): readonly Change[] => {
     }))
 }
 
+/** Every mark in the order its line is written: see markdown.ts. */
+const marksInOrder = (sheet: Sheet): readonly Mark[] => [
+  ...sheet.steps.flatMap(step => [...step.cautions, step.mark, ...detailsOf(step)]),
+  ...sheet.loose,
+]
+
+/** For each mark of the project, in the order of its sheet, the line of the last one up to it that is still there. */
+const linesBefore = (project: Project, read: ReadBack): ReadonlyMap<string, number> => {
+  const lines = new Map<string, number>()
+  let line = 1
+  for (const { id } of marksInOrder(toSheet(project))) {
+    line = read.lines.get(id) ?? line
+    lines.set(id, line)
+  }
+  return lines
+}
+
 const dropped = (project: Project, read: ReadBack): readonly Change[] => {
   const there = new Set([...read.marks.map(mark => mark.id), ...read.unread.flatMap(({ id }) => id ?? [])])
+  const lines = linesBefore(project, read)
   return project.marks
     .filter(mark => !there.has(mark.id) && !(read.isKeptOnly && mark.pencilled !== undefined))
     .map(mark => ({
       about: `Drop the ${nameOf(mark)}: it is not in the sheet any more`,
-      line: 1,
+      line: lines.get(mark.id) ?? 1,
       mark: mark.id,
       edit: { do: 'drop-marks', ids: [mark.id] },
     }))

@@ -48,6 +48,24 @@ describe('a sheet edited by hand', () => {
     ])
   })
 
+  test('[P3] says from what to what a value was changed', () => {
+    const written = edited(project, ['25 N·m', '30 N·m'])
+    expect(compared(project, written).changes.map(change => change.about)).toEqual([
+      'Change the value of the spec “lock bolt torque” from 25 N·m to 30 N·m',
+    ])
+  })
+
+  test('[P3] says where a line stood that was taken out: after the last one before it that is still there', () => {
+    const lines = toSheetMarkdown(toSheet(project)).split('\n')
+    const at = lines.findIndex(line => line.includes('Fit new belts and tension them'))
+    const text = [...lines.slice(0, at), ...lines.slice(at + 1)].join('\n')
+    const drop = compared(project, text).changes.find(({ edit }) => edit.do === 'drop-marks')
+    expect(drop?.mark).toBe('step-3')
+    const before = lines.findIndex(line => line.includes('2. Slacken the motor lock')) + 1
+    expect(drop?.line).toBeGreaterThanOrEqual(before)
+    expect(drop?.line).toBeLessThanOrEqual(at + 1)
+  })
+
   test('[P3] takes a taken-away pencil flag for keeping the mark', () => {
     expect(edits(project, [' *pencilled*', ''])).toEqual([{ do: 'keep-marks', ids: ['step-3'] }])
   })
