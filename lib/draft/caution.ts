@@ -1,7 +1,6 @@
 import type { Level } from '@/lib/procedure/kinds'
 import { AGENTS, BODY, DEADLY, INJURIES } from '@/lib/trade/english'
 import { HAZARDS } from '@/lib/trade/hazards'
-import { asSentence, sayTokens, tidy } from './clause-text'
 import type { Reading } from './feature'
 
 const SURE = new Set(['will', "'ll", 'kills', 'always', 'does', 'killed'])
@@ -30,7 +29,7 @@ const SPOKEN: readonly (readonly [string, RegExp])[] = [
   ['burn', /\b(?:burn\w*|scald\w*|hot|blister\w*|steam|degrees|boiling|fingerprints?)\b/i],
   [
     'entanglement',
-    /\b(?:wrap\w*|drag\w*|sleeves?|hair|spinning|rotating|caught|chain|belt|turns?|in(?:to)? the (?:gears?|rollers?))\b/i,
+    /\b(?:wrap\w*|drag\w*|sleeves?|hair|spinning|rotating|turning|runs? on after|coasts?|caught|chain|belt|turns?|in(?:to)? the (?:gears?|rollers?))\b/i,
   ],
   ['cut', /\b(?:cut\w*|sharp|razor\w*|slice\w*|blade|edges?|glass|needle|stab\w*|splinters?)\b/i],
   ['pinch', /\b(?:pinch\w*|nip\w*|trap\w*)\b/i],
@@ -58,20 +57,3 @@ export const gradeCaution = ({ text, tokens }: Reading): { readonly level: Level
   if (isPersonal && (SLIGHT.test(text) || isAgent)) return { level: 'caution', hazard: named ?? 'injury' }
   return { level: 'notice', hazard: named === 'contamination' ? 'contamination' : 'damage' }
 }
-
-/** The avoidance as an order, then what happens otherwise; both from the words said. */
-export const wordCaution = (reading: Reading): string => {
-  const { text, tokens, clauses } = reading
-  const order = clauses.find(clause => clause.marker === undefined && clause.frame === 'order')
-  if (order === undefined) return asSentence(`take care: ${lower(sayTokens(text, tokens, 0, tokens.length))}`)
-  const verb = order.verb ?? order.start
-  const said = tidy(sayTokens(text, tokens, order.isNegated ? verb : order.start, order.to))
-  const rest = clauses
-    .filter(clause => clause !== order)
-    .map(clause => sayTokens(text, tokens, clause.from, clause.to))
-    .filter(part => part.split(' ').length > 1)
-  const first = order.isNegated ? `do not ${said.replace(/^(?:don't|never|do not|not)\s+/i, '')}` : said
-  return asSentence(rest.length === 0 ? first : `${first}; ${lower(rest.join(', '))}`)
-}
-
-const lower = (said: string): string => (/^I\b/.test(said) ? said : `${said.charAt(0).toLowerCase()}${said.slice(1)}`)

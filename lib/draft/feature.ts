@@ -1,3 +1,4 @@
+import { harmSigns } from '@/lib/trade/harm'
 import { singular } from '@/lib/trade/morphology'
 import { type Token, toTokens } from '@/lib/trade/tagger'
 import { type Clause, toClauses } from './clause'
@@ -32,11 +33,14 @@ export const readSentence = (text: string): Reading => {
   const tokens = toTokens(text)
   const isQuestion = asks(text)
   const clauses = toClauses(tokens, isQuestion)
+  const harms = harmSigns(text).map(sign => `harm:${sign}`)
   const own = [
     ...(isQuestion ? ['question'] : []),
     ...clauseFeatures(tokens, clauses),
     ...wordFeatures(tokens),
     ...patternFeatures(tokens, clauses),
+    ...harms,
+    ...(harms.length > 0 ? ['harm'] : []),
   ]
   const things = new Set(tokens.filter(token => THINGS.has(token.tag)).map(token => singular(token.word)))
   return { text, tokens, clauses, isQuestion, own: [...new Set(own)], things }

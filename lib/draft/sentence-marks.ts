@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { type Model, toScorer } from '@/lib/trade/model'
-import { gradeCaution, wordCaution } from './caution'
+import { gradeCaution } from './caution'
+import { wordCaution } from './caution-wording'
 import { asSentence, sayTokens } from './clause-text'
 import { explain } from './explain'
 import type { Reading } from './feature'
@@ -23,17 +24,32 @@ const features = toFeatureIndex(scorer)
 /** A second kind for the same sentence has to be this much surer than it would alone, in log odds. */
 const SECOND = 1
 
+/** How far below its threshold, in log odds, a caution may be where harm is said and nothing else was found, or a reason. */
+const NEARLY = -1.5
+const DOUBTFUL = -4
+
 const logit = (p: number): number => Math.log(p / (1 - p))
 
+type KindOdds = { readonly kind: SentenceKind; readonly odds: number }
+
 /** Kinds of one sentence with their log odds, the surest first; steps and checks seldom share one. */
-const kindsOf = (indices: readonly number[]): readonly { kind: SentenceKind; odds: number }[] => {
-  const passing = SENTENCE_KINDS.map(kind => {
+const kindsOf = (indices: readonly number[], tellsHarm: boolean): readonly KindOdds[] => {
+  const told = SENTENCE_KINDS.map(kind => {
     const odds = scorer.logOdds(kind, indices)
     return { kind, odds, margin: odds - logit(scorer.threshold(kind)) }
   })
+  const passing = told
     .filter(({ margin }) => margin >= 0)
     .sort((a, b) => b.margin - a.margin)
-  return passing.filter(({ margin }, i) => i === 0 || margin >= SECOND)
+    .filter(({ margin }, i) => i === 0 || margin >= SECOND)
+  const [first] = passing
+  const caution = told.find(({ kind }) => kind === 'caution')
+  if (!tellsHarm || caution === undefined || passing.includes(caution)) return passing
+  // Harm to people said plainly warns, whatever else it explains; it is as sure as a caution at its threshold.
+  const isWarned =
+    first === undefined ? caution.margin >= NEARLY : first.kind === 'reason' && caution.margin >= DOUBTFUL
+  if (!isWarned) return passing
+  return [{ ...caution, odds: caution.odds - caution.margin }, ...passing.filter(({ kind }) => kind !== 'reason')]
 }
 
 const textOf = (
@@ -59,7 +75,7 @@ export const draftSentences = ({ sentences, readings, told, limitNames, replaced
     // "Sorry, that should be thirty": told in the step it corrects.
     if (reading === undefined || (replaced.has(i - 1) && !ordersAnew(reading))) return []
     const indices = features.at(readings, i, limitNames)
-    return kindsOf(indices).map(({ kind, odds }): Drafted => {
+    return kindsOf(indices, !reading.isQuestion && reading.own.includes('harm')).map(({ kind, odds }): Drafted => {
       const { text, question } = textOf(kind, reading, told[i - 1], told[i + 1])
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
       const pencilled = { confidence, reason: explain(kind, reading), ...(question === undefined ? {} : { question }) }

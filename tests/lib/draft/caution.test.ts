@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest'
+import { wordCaution } from '@/lib/draft/caution-wording'
+import { readSentence } from '@/lib/draft/feature'
+import { draftOf } from './talks'
+
+describe('[D9] a caution says how to avoid the harm, then what happens otherwise', () => {
+  test.for([
+    // every order, each with its condition
+    [
+      'First thing, pull the key out and disconnect the battery, you do not want that motor turning while your hands are in there.',
+      'Pull the key out and disconnect the battery; you do not want that motor turning while your hands are in there.',
+    ],
+    [
+      'Oh, and before you open the steam cap let it cool, the steam will burn you.',
+      'Let it cool before you open the steam cap; the steam will burn you.',
+    ],
+    [
+      'Hold a thumb over the spring while you pull the screw, it likes eyes.',
+      'Hold a thumb over the spring while you pull the screw; it likes eyes.',
+    ],
+    [
+      "Don't use a screwdriver, or you'll scratch the seal face.",
+      "Do not use a screwdriver; otherwise you'll scratch the seal face.",
+    ],
+    // care is asked for once, and only where no order is said
+    [
+      'Careful, the press is heavy and the spring can fly out at your face.',
+      'Take care: the press is heavy and the spring can fly out at your face.',
+    ],
+    ['Never by the cable, it tears.', 'Never by the cable, it tears.'],
+    ['Goggles, because what comes there is acid.', 'Put on goggles; what comes there is acid.'],
+    // the talk about the talk goes
+    [
+      'Oh, and I should have said this before your hands went in there, put gloves on, because the edge will open your palm.',
+      'Put gloves on; the edge will open your palm.',
+    ],
+    // what happens if one does is no order
+    [
+      'Push on the outer ring and you leave a row of dents.',
+      'Take care: push on the outer ring and you leave a row of dents.',
+    ],
+  ] as const)('%s', ([said, text]) => {
+    expect(wordCaution(readSentence(said))).toBe(text)
+  })
+})
+
+describe('[D9] harm to people said plainly is a caution', () => {
+  const around = (said: string) => [
+    'First, pull the plug.',
+    'Torque those to 35 newton metres.',
+    'And if I go tighter?',
+    said,
+    'So give it two minutes, and swing the hood back.',
+  ]
+  test.for([
+    "The rotor runs on after you switch off, and it'll take fingers off without slowing down.",
+    'Then the bolt stretches, and a blade that comes loose in there goes off like a grenade.',
+  ])('%s', said => {
+    expect(draftOf('caution', ...around(said)).map(({ level }) => level)).toEqual(['warning'])
+    expect(draftOf('reason', ...around(said))).toEqual([])
+  })
+
+  test('harm to a part is none', () => {
+    expect(readSentence('It will cut the seal and take the edge off.').own).not.toContain('harm')
+    expect(readSentence("It'll cut your hand.").own).toContain('harm')
+  })
+})
