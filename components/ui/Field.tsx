@@ -28,6 +28,7 @@ export const Field = ({ label, value, onDone, rows, figures = false, list, retry
   const { id, problem, field } = useTyped({ value, onDone, isLive, retry, hasLines: rows !== undefined })
   const shared = {
     ...field,
+    dir: figures ? undefined : 'auto',
     placeholder,
     // Named by its label alone, not by the reason under it.
     'aria-labelledby': `${id}-label`,

@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { issueWords } from './issue'
 import { type Problem, type Result, refusal, success } from './problem'
 import { FORMAT, type Project, projectSchema, VERSION } from './project'
 
@@ -12,7 +13,7 @@ const asProblem =
   (file: string | undefined) =>
   (issue: z.core.$ZodIssue): Problem => ({
     code: 'bad-project-field',
-    message: `${issue.message}. The file on disk was not changed; mend this field or open an earlier copy.`,
+    message: `${issueWords(issue)}. The file on disk was not changed; mend this field or open an earlier copy.`,
     place: { ...(file === undefined ? {} : { file }), path: pathOf(issue.path) || '(top)' },
   })
 

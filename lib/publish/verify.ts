@@ -12,6 +12,24 @@ const unpack = (bytes: Uint8Array): Record<string, Uint8Array> | undefined => {
   }
 }
 
+/** Length of what closes a ZIP, bytes, and its signature. @source PKWARE APPNOTE 4.3.16, end of central directory record */
+const CLOSE = 22
+const CLOSE_SIGNATURE = 0x06054b50
+/** Stands where a number has its place in the ZIP64 record. @source PKWARE APPNOTE 4.4.1.4 */
+const IN_ZIP64 = 0xffffffff
+
+/** @returns how many bytes stand in the file beside the ZIP itself: before it, behind it or as its comment. */
+const strayBytes = (bytes: Uint8Array): number => {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+  for (let at = bytes.length - CLOSE; at >= 0; at--) {
+    if (view.getUint32(at, true) !== CLOSE_SIGNATURE) continue
+    const [size, offset] = [view.getUint32(at + 12, true), view.getUint32(at + 16, true)]
+    const before = size === IN_ZIP64 || offset === IN_ZIP64 ? 0 : Math.abs(at - size - offset)
+    return bytes.length - CLOSE - at + before
+  }
+  return 0
+}
+
 const readManifest = (bytes: Uint8Array): Manifest | undefined => {
   try {
     const parsed = manifestSchema.safeParse(JSON.parse(new TextDecoder().decode(bytes)))
@@ -27,7 +45,7 @@ const problem = (code: string, path: string, message: string): Problem => ({ cod
  * Checks a packet against its manifest.
  *
  * @returns the manifest; or problems, one a file: `not-a-packet`, `no-manifest`, `unsafe-path`, `missing-file`,
- *   `altered-file`, `unlisted-file`. Never throws.
+ *   `altered-file`, `unlisted-file`, `added-bytes`. Never throws.
  */
 export const verifyPacket = async (bytes: Uint8Array): Promise<Result<Manifest>> => {
   const files = unpack(bytes)
@@ -47,6 +65,12 @@ export const verifyPacket = async (bytes: Uint8Array): Promise<Result<Manifest>>
   }
   const listed = new Set([MANIFEST, ...manifest.files.map(({ path }) => path)])
   const problems: Problem[] = []
+  const stray = strayBytes(bytes)
+  if (stray > 0)
+    problems.push({
+      code: 'added-bytes',
+      message: `${countOf(stray, 'byte stands', 'bytes stand')} in this file beside the ZIP, which the manifest does not know; added afterwards`,
+    })
   for (const path of Object.keys(files)) {
     if (!isSafePath(path))
       problems.push(

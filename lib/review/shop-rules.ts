@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { issueWords } from '@/lib/procedure/issue'
 import { levelSchema } from '@/lib/procedure/mark'
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
 import type { ShopRules } from './shop'
@@ -74,7 +75,7 @@ export const parseShopRules = (text: string, known: readonly string[], file?: st
       problems: parsed.error.issues.map(
         (issue): Problem => ({
           code: 'bad-shop-rule',
-          message: `${issue.message}. Mend this field of the rules file; docs/rules/README.md shows every field.`,
+          message: `${issueWords(issue)}. Mend this field of the rules file; docs/rules/README.md shows every field.`,
           place: { ...place, path: pathOf(issue.path) },
         }),
       ),

@@ -37,6 +37,31 @@ test('[J2] what is wrong is named by its path', () => {
   ])
 })
 
+test.each<[string, (project: { marks: Record<string, unknown>[]; procedure?: unknown }) => void, string]>([
+  [
+    'nothing where fields should be',
+    project => delete project.procedure,
+    'this field is missing: expected fields in braces',
+  ],
+  [
+    'text for a number',
+    project => Object.assign(project.marks[0] ?? {}, { start: 'soon' }),
+    'expected a number, found text',
+  ],
+  [
+    'a word that is none of some',
+    project => Object.assign(project.marks[0] ?? {}, { level: 'grave' }),
+    'expected one of "danger", "warning", "caution", "notice"',
+  ],
+  ['too little', project => Object.assign(project.marks[0] ?? {}, { end: -1 }), 'too small: expected 0 or more'],
+  ['no text', project => Object.assign(project.marks[0] ?? {}, { id: '' }), 'expected some text, found none'],
+])('[J2] what is wrong is told in plain words: %s', (_, spoil, words) => {
+  const project = JSON.parse(formatProject(projectOf(step(1, 2, 'Do'))))
+  spoil(project)
+  const result = parseProject(JSON.stringify(project))
+  expect(result.ok ? [] : result.problems.map(({ message }) => message.split('. The file')[0])).toEqual([words])
+})
+
 test('[J2] what is no project, or a newer one, or names a mark twice, is said to be', () => {
   expect(refused('')).toEqual([{ code: 'not-json', path: undefined }])
   expect(refused('[1]')).toEqual([{ code: 'not-a-project', path: 'format' }])

@@ -135,6 +135,17 @@ describe('a packet', () => {
     expect(await verifyPacket(jpeg)).toMatchObject({ ok: false, problems: [{ code: 'not-a-packet' }] })
   })
 
+  test('[P14] verify finds bytes that were put before or behind the ZIP', async () => {
+    const whole = await packet()
+    const codesOf = async (bytes: Uint8Array) => {
+      const result = await verifyPacket(bytes)
+      return result.ok ? [] : result.problems.map(({ code, message }) => `${code}: ${message.split(' ')[0]}`)
+    }
+    expect(await codesOf(whole)).toEqual([])
+    expect(await codesOf(Uint8Array.of(...whole, 1, 2, 3))).toEqual(['added-bytes: 3'])
+    expect(await codesOf(Uint8Array.of(1, 2, ...whole))).toEqual(['not-a-packet: this'])
+  })
+
   test.each(['a.txt', 'a/b.txt', 'ü 1.md'])('[P4] %s is a path inside', path => expect(isSafePath(path)).toBe(true))
   test.each(['', '/a', '../a', 'a/../b', 'a//b', 'a\\b', 'C:a', './a', 'a\0b'])('[P4] %j is no path inside', path =>
     expect(isSafePath(path)).toBe(false),
