@@ -38,7 +38,7 @@ const IMPERIAL = new Set(['[in_i]', '[ft_i]', '[psi]', '[ft_i].[lbf_av]', '[in_i
 const LEAST_HEAT = 5
 
 /** What another source says of a value told before: the book, the label, somebody's word. */
-export const SOURCE =
+const SOURCE =
   /\b(?:(?:book|manual|sheet|chart|sticker|label|plate|nameplate|leaflet|decal|card|placard|drawing|paper|website|bulletin|plaque|tag|lid|sidewall|guide|handbook|instructions?|maker|makers|factory|dealer|ticket|board)(?: \w+){0,4}? (?:says?|said|gives?|reads?|wants?|calls? for|asks? for|has|goes|puts?|recommends?|states?|quotes?|lists?|allows?|lets?)|(?:it|he|she|they) (?:says?|said|gives?|reckons?|recommends?)|according to|recommends?|printed|stamped|marked)\b/i
 /** How close two sources stand. Common practice, no source. */
 const NEAR_SOURCE = 1.8
@@ -80,26 +80,30 @@ const measuredOf = (limit: Limit, { text, before }: Around, size: number) => {
   return { own: isCold(own) ? undefined : own, earlier: isCold(earlier) ? undefined : earlier }
 }
 
+/** The unit of a bare number, and by what it was found. */
+export type Found = { readonly unit: string; readonly by: string }
+
 /**
  * The unit of a bare number: of a value beside it, then by what is measured (as said before of the same, else by habit),
  * then of the last value of its size; none rather than a wild guess.
  */
-export const inherit = (limit: Limit, around: Around): Quantity => {
+export const findBareUnit = (limit: Limit, around: Around): Found | undefined => {
   const { text, sentence, recent, system, before } = around
   const { quantity } = limit
-  if (quantity.unit !== undefined || !hasNumber(quantity) || /degrees?\b|°/i.test(limit.text)) return quantity
-  const take = (unit: string | undefined): Quantity => (unit === undefined ? quantity : { ...quantity, unit })
+  if (quantity.unit !== undefined || !hasNumber(quantity) || /degrees?\b|°/i.test(limit.text)) return undefined
+  const take = (by: string, unit: string | undefined): Found | undefined =>
+    unit === undefined ? undefined : { unit, by }
   const isFraction = FRACTION.test(limit.text)
-  if (isFraction && TURNED.test(text)) return take('circ')
-  if (RULER.test(limit.text)) return take('[in_i]')
+  if (isFraction && TURNED.test(text)) return take('turning', 'circ')
+  if (RULER.test(limit.text)) return take('rule', '[in_i]')
   const size = sizeOf(quantity)
   const also = recent.findLast(said => said.sentence === sentence)
   if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
-    return take(also.quantity.unit)
+    return take('also', also.quantity.unit)
   const { own, earlier } = measuredOf(limit, around, size)
   const beside = recent.findLast(said => said.sentence === sentence && fits(said, size, 10))
   if (beside !== undefined && (own === undefined || toDimension(beside.quantity.unit) === own))
-    return take(beside.quantity.unit)
+    return take('beside', beside.quantity.unit)
   if (SOURCE.test(text)) {
     const told = recent.findLast(
       said =>
@@ -107,17 +111,39 @@ export const inherit = (limit: Limit, around: Around): Quantity => {
         fits(said, size, NEAR_SOURCE) &&
         (own === undefined || own === toDimension(said.quantity.unit)),
     )
-    if (told !== undefined) return take(told.quantity.unit)
+    if (told !== undefined) return take('source', told.quantity.unit)
   }
   if (size >= LEAST_REVS && (own === undefined || own === 'speed') && TURNS.test(`${before} ${text}`))
-    return take('{rev}/min')
-  if (own === 'length' && isFraction && system === 'us') return take('[in_i]')
-  if (own !== undefined) {
-    const unit = unitOf(own, size, around)
-    if (unit !== undefined) return take(unit)
-  }
+    return take('revs', '{rev}/min')
+  if (own === 'length' && isFraction && system === 'us') return take('own', '[in_i]')
+  const named = own === undefined ? undefined : take('own', unitOf(own, size, around))
+  if (named !== undefined) return named
   const fresh = recent.findLast(said => said.sentence >= sentence - FRESH && fits(said, size, 3))
-  if (fresh !== undefined) return take(fresh.quantity.unit)
-  const unit = earlier === undefined ? undefined : unitOf(earlier, size, around)
-  return take(unit ?? recent.findLast(said => fits(said, size, 3))?.quantity.unit)
+  if (fresh !== undefined) return take('fresh', fresh.quantity.unit)
+  return (
+    (earlier === undefined ? undefined : take('earlier', unitOf(earlier, size, around))) ??
+    take('recent', recent.findLast(said => fits(said, size, 3))?.quantity.unit)
+  )
+}
+
+/** A quantity with the unit of a bare number, where one was found. */
+export const inherit = (limit: Limit, around: Around): Quantity => {
+  const found = findBareUnit(limit, around)
+  return found === undefined ? limit.quantity : { ...limit.quantity, unit: found.unit }
+}
+
+/** Whether another source gives nearly, but not quite, a value told before. */
+export const isSecondValue = (quantity: Quantity, { text, sentence, recent }: Around): boolean => {
+  const size = sizeOf(quantity)
+  return (
+    hasNumber(quantity) &&
+    SOURCE.test(text) &&
+    recent.some(
+      said =>
+        said.sentence >= sentence - SOURCE_REACH &&
+        said.quantity.unit === quantity.unit &&
+        sizeOf(said.quantity) !== size &&
+        isAlike(size, sizeOf(said.quantity), NEAR_SOURCE),
+    )
+  )
 }

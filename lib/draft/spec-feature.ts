@@ -1,10 +1,13 @@
 import type { Sentence } from '@/lib/procedure/recording'
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
-import { type Reading as Limit, readQuantities } from '@/lib/quantity/read'
+import type { Reading as Limit } from '@/lib/quantity/read'
 import { voteSystem } from '@/lib/quantity/system-vote'
+import { findBareUnit, isSecondValue } from './bare-unit'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
 import { type Said, scaleOf, settleQuantity } from './settle'
+import { cuesOf, qualityCues } from './spec-cue'
+import { readTold } from './told-limits'
 
 /** A limit read in a sentence that may be a spec of the job, with what tells whether it is one. */
 export type LimitFound = {
@@ -70,9 +73,13 @@ const shapeOf = (quantity: Quantity): string => {
 const LEAST_OF = [0.05, 0.5, 2, 4, 12, 36, 150, 1000]
 
 /** Features of the number itself: whether its unit was said, how large it is in it, whether it is in figures. */
-const sizeFeatures = (limit: Limit, quantity: Quantity, dimension: string): readonly string[] => {
+const sizeFeatures = (limit: Limit, quantity: Quantity, dimension: string, text: string): readonly string[] => {
   const size = quantity.nominal ?? quantity.high ?? quantity.low
-  if (size === undefined) return (limit.text.toLowerCase().match(/[a-z]+/g) ?? []).map(word => `quality:${word}`)
+  if (size === undefined)
+    return [
+      ...(limit.text.toLowerCase().match(/[a-z]+/g) ?? []).map(word => `quality:${word}`),
+      ...qualityCues(limit.text, text),
+    ]
   const bucket = LEAST_OF.filter(least => size >= least).length
   const from = limit.quantity.unit === undefined ? (quantity.unit === undefined ? 'none' : 'taken') : 'said'
   return [`unit:${from}`, `unit:${from}-of:${dimension}`, `size:${dimension}:${bucket}`]
@@ -119,7 +126,8 @@ const featuresOf = (
     ...(limit.notes.some(note => note.kind === 'question') ? ['open'] : []),
     ...(isRepeat ? ['repeat'] : []),
     ...(isTurnerSize(reading.text, limit.at, limit.to) ? ['turner-size'] : []),
-    ...sizeFeatures(limit, quantity, dimension),
+    ...sizeFeatures(limit, quantity, dimension, reading.text),
+    ...cuesOf(reading.text, limit.at, limit.to, shape),
     ...(limit.doubt === undefined ? ['sure'] : [`doubt:${limit.doubt}`, `doubt:${limit.doubt}+${shape}`]),
     ...(nominal !== undefined && Number.isInteger(nominal) ? [] : ['fraction']),
     `at:${bucket(i / Math.max(1, readings.length - 1))}`,
@@ -164,12 +172,13 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         .slice(Math.max(0, i - CONTEXT), i)
         .map(other => other.text)
         .join(' ')
-    const limits = readQuantities(sentence.text, { context, system, keepsDoubtful: true }).filter(
-      limit => limit.equivalentOf === undefined,
-    )
+    const limits = readTold(sentence.text, { context, system })
     const before = limits.length === 0 ? '' : `${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`
     for (const limit of limits) {
-      const quantity = settleQuantity(limit, { text: sentence.text, sentence: i, recent, system, before, scale })
+      const around = { text: sentence.text, sentence: i, recent, system, before, scale }
+      const quantity = settleQuantity(limit, around)
+      const by = findBareUnit(limit, around)?.by
+      const isSecond = isSecondValue(quantity, around)
       const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other.quantity, quantity))
       found.push({
         sentence: i,
@@ -177,7 +186,11 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         quantity,
         shape: shapeOf(quantity),
         dimension: dimensionOf(quantity),
-        features: featuresOf(readings, i, limit, quantity, limits.length, isRepeat),
+        features: [
+          ...featuresOf(readings, i, limit, quantity, limits.length, isRepeat),
+          ...(by === undefined ? [] : [`unit-by:${by}`, `unit-by:${by}+${shapeOf(quantity)}`]),
+          ...(isSecond ? ['second-value', `second-value:${by ?? 'said'}`] : []),
+        ],
       })
       if (hasNumber(quantity)) recent.push({ quantity, sentence: i })
     }

@@ -20,12 +20,19 @@ const PATTERNS: readonly string[] = [
   `between (?:the )?(?:\\w+ ){0,2}(?:min|max|minimum|maximum|low|high|middle|top|bottom|lower|upper|full|half)(?: \\w+)? and (?:the )?${MARK}`,
   `(?:up to|to|at|on|below|above|inside|within|level with|even with|flush with|in line with|lined up with|against|past|in the middle of) (?:the|its|that|this|both) ${MARK}`,
   // Half full, two thirds full, half the cup.
-  '(?:half|halfway|half way|quarter|thirds?|three[- ]quarters?) (?:full|up|the (?:tank|cup|glass|pot|way|jar|depth)|a (?:tank|cup|glass))\\b',
+  '(?:half|halfway|half way|quarter|(?:a |one[- ]|two[- ])?thirds?|three[- ]quarters?) (?:full|up|of the way|the (?:tank|cup|glass|pot|way|jar|depth)|a (?:tank|cup|glass))\\b',
   // The same on both sides; equal to; level with each other.
   '(?:the )?(?:same|equal|even|alike) (?:reading |amount |gap |distance |height |length |figure |tension )?(?:on |at |from |to |as |all )?(?:both|each|either|all|every|the)\\b(?: \\w+)?',
   '(?:level|even|parallel|square|flush|in line|centred|centered) (?:with|to) (?:it|the|each|its|that)\\b(?: \\w+)?',
   // No tighter than; as the hand does it.
   '(?:hand|finger|wrist|thumb)[- ]?tight\\b',
+  // Fingers only; by hand and no spanner.
+  '(?:with |by )?(?:your |the |just )?(?:fingers?|hands?|thumb)(?:,? and nothing else| only| alone|,? no (?:tools?|wrench|wrenches|spanner|spanners|pliers|grips))\\b',
+  // To the second click, to the first notch, to the upper half.
+  '(?:to|at|till|until|past|on) (?:the |its |that )(?:(?:first|second|third|last|next) )?(?:click|detent|stop|shoulder|bead|step)\\b',
+  'to the (?:upper|lower|top|bottom) (?:half|third|quarter)\\b',
+  // Just weeping at the hole.
+  '(?:just |only |barely )?(?:weeps?|weeping|dribbles?|dribbling|trickles?|runs?|spills?|comes?) (?:out )?(?:at|of|from|over) the (?:\\w+ )?(?:hole|plug|lip|edge|spout|weir|overflow)\\b',
   "(?:just |only )?(?:nip|nips|nipped|pinch|pinched) (?:it|them|up|him|her)\\b|(?:is|are|it's|be|just|only) nipped\\b",
   "(?:a|one) (?:thumb|finger|hand|pencil|card|coin|whisker|hair)(?:'s)?(?: |-)?(?:width|deep|wide|thick|thickness|breadth|over|under|clear)?\\b(?= (?:of|between|deep|gap|from|at)|[,.])",
   '(?:no|nothing|not any|without any|without) (?:play|slack|wobble|gap|looseness|movement|shake|rock|drag|bubbles?|leaks?|drips?)\\b',
@@ -35,7 +42,7 @@ const PATTERNS: readonly string[] = [
 const LOOSE = new RegExp(`\\b(?:${PATTERNS.join('|')})`, 'gi')
 /** A word that any of them holds, so that most sentences are passed over at once. */
 const ANY =
-  /\b(?:until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|level|parallel|square|flush|tight|\w+tight|nip\w*|pinch\w*|thumb|finger|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
+  /\b(?:until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|level|parallel|square|flush|tight|\w+tight|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
 
 /** A stretch [at, to) of a text that may be a limit without a number. */
 export type Loose = { readonly at: number; readonly to: number; readonly text: string }

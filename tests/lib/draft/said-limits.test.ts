@@ -79,3 +79,26 @@ describe('a figure as it is spoken', () => {
     expect(lastOf([text])).toEqual(limits)
   })
 })
+
+describe('a limit told without a figure of its own', () => {
+  test.for([
+    ['If a six-thou feeler goes in anywhere, the face is bowed.', [{ high: 6, unit: '[mil_i]' }]],
+    ['A 0.2 millimetre feeler should not go in.', [{ high: 0.2, unit: 'mm' }]],
+    ['If a 0.2 millimetre feeler will not go in, it is too tight.', [{ low: 0.2, unit: 'mm' }]],
+    ['The antifreeze goes in fifty-fifty with water.', [{ nominal: 50, unit: '%' }]],
+    ['I am happy with 5 either side of 90 volts.', [{ low: 85, high: 95, nominal: 90, unit: 'V' }]],
+    ['It is 9, only 9 newton metres.', [{ nominal: 9, unit: 'N.m' }]],
+  ] as const)('[D11] %s', ([text, limits]) => {
+    expect(lastOf([text])).toEqual(limits)
+  })
+
+  test.for([
+    'Shut the tap, fingers only.',
+    'Turn the collar to the third click.',
+    'Bring it to the lower half of the glass.',
+    'It wants to be just weeping at the hole.',
+    'Grease in, two-thirds of the way.',
+  ])('[D11] %s', text => {
+    expect(lastOf([text]).some(quantity => Object.keys(quantity).length === 0)).toBe(true)
+  })
+})
