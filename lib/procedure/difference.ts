@@ -76,11 +76,18 @@ const happenedTo = (before: readonly Mark[], after: readonly Mark[]): readonly H
   if (before === after) return []
   const old = new Map(before.map(mark => [mark.id, mark]))
   const ids = new Set(after.map(mark => mark.id))
+  // What belonged to a step that went, or belongs to one that came back, only follows it.
+  const follows = (was: Mark, is: Mark): boolean => {
+    const isGone = was.step !== undefined && old.has(was.step) && !ids.has(was.step)
+    const isBack = is.step !== undefined && ids.has(is.step) && !old.has(is.step)
+    return (isGone || isBack) && fieldsOf(was, is).every(field => field === 'step')
+  }
   const happened = [
     ...before.filter(mark => !ids.has(mark.id)).map(mark => ({ mark, what: 'taken out' })),
     ...after.flatMap(mark => {
       const known = old.get(mark.id)
-      return known === undefined ? { mark, what: 'added' } : (changeOf(known, mark) ?? [])
+      if (known === undefined) return { mark, what: 'added' }
+      return follows(known, mark) ? [] : (changeOf(known, mark) ?? [])
     }),
   ]
   if (happened.length > 0) return happened

@@ -18,6 +18,7 @@ describe('the difference of two states', () => {
     ['one kept', { do: 'keep-marks', ids: ['a'] }, 'step “Pull the plug” kept', 'a'],
     ['several kept', { do: 'keep-marks', ids: ['a', 'b'] }, '2 marks kept', undefined],
     ['one dropped', { do: 'drop-marks', ids: ['c'] }, 'step “Lift the drum” taken out', 'c'],
+    ['one dropped that others belong to', { do: 'drop-marks', ids: ['b'] }, 'step “Take the lid off” taken out', 'b'],
     [
       'one changed',
       { do: 'change-mark', id: 'd', to: { text: 'Mind it', level: 'danger' } },
@@ -39,6 +40,8 @@ describe('the difference of two states', () => {
   test('[J10] taken back is told as well', () => {
     const kept = applyEdit(project, { do: 'keep-marks', ids: ['a'] })
     expect(differenceOf(kept, project).words).toBe('step “Pull the plug” pencilled again')
+    const dropped = applyEdit(project, { do: 'drop-marks', ids: ['b'] })
+    expect(differenceOf(dropped, project)).toEqual({ words: 'step “Take the lid off” added', mark: 'b' })
     expect(differenceOf(project, project)).toEqual({ words: '' })
   })
 })
