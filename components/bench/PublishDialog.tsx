@@ -19,6 +19,7 @@ import styles from './bench.module.css'
 import { Release } from './Release'
 import { saveFile } from './saving'
 import { useClips } from './useClips'
+import { usePublished } from './usePublished'
 import { useSentences } from './useSentences'
 import { useStills } from './useStills'
 
@@ -86,7 +87,6 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
   const [address, setAddress] = useState('')
   const [least, setLeast] = useState(LEAST_CHAPTER)
   const [isClipped, setClipped] = useState(false)
-  const [made, setMade] = useState<{ files: readonly PublishedFile[]; problem?: string }>()
 
   const stills = useStills(project, stillsOf)
   const sentences = useSentences(project.recording.transcript)
@@ -114,21 +114,7 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
   )
   const isCutting = clips.running !== undefined
   const isWaiting = name === 'packet' && isCutting
-  useEffect(() => {
-    let isOver = false
-    if (isWaiting) return setMade(undefined)
-    const publication = PUBLICATIONS.find(other => other.name === name)
-    publication
-      ?.files(project, options)
-      .then(files => !isOver && setMade({ files }))
-      .catch(
-        (error: unknown) =>
-          !isOver && setMade({ files: [], problem: error instanceof Error ? error.message : String(error) }),
-      )
-    return () => {
-      isOver = true
-    }
-  }, [name, options, project, isWaiting])
+  const made = usePublished(name, project, options, isWaiting)
 
   const stops = findings.filter(finding => finding.level === 'stop' && finding.waived === undefined)
   return (
@@ -229,6 +215,7 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
               {countOf(stops.length, 'stop finding is', 'stop findings are')} open; the publication says so at its head.
             </p>
           )}
+          {made === undefined && !isWaiting && <p role="status">Writing it</p>}
           {made?.problem !== undefined && <p role="alert">{made.problem}</p>}
           {made?.files.map(file => (
             <section key={file.path} className={styles.madeFile}>

@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from '@playwright/test'
+import { lay, noticeOf, openDemo, saved, sheetOf, talkOf, tempFile, vtt } from './bench'
+
+const LINES = ['Take the lid off.', 'Pull the plug out.', 'Lift the drum out of the housing.'] as const
+
+test('what was said before does not stay: keeping, undoing and letting stand say what they did', async ({ page }) => {
+  await lay(page, tempFile('lid.vtt', vtt(...LINES)))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(noticeOf(page)).toContainText('pencilled')
+  await page.getByRole('slider').fill('0')
+  await page.getByRole('button', { name: /^Keep \d+ pencilled marks?$/ }).click()
+  await expect(noticeOf(page)).toHaveText(/^\d+ marks kept\.$/)
+  await page.keyboard.press('f')
+  await expect(noticeOf(page)).toHaveText(/^Finding 1 of/)
+  await page.keyboard.press('v')
+  await page.getByLabel('Why it may stand').fill('Done on another sheet')
+  await page.getByRole('button', { name: 'Let it stand', exact: true }).click()
+  await expect(noticeOf(page)).toHaveText('Finding let stand: “Done on another sheet”.')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(noticeOf(page)).toHaveText(/^Undone: finding let stand/)
+})
+
+test('undoing shows the mark it is about', async ({ page }) => {
+  await openDemo(page)
+  const step = sheetOf(page).locator('[data-kind="step"]').nth(3)
+  const id = await step.getAttribute('data-item')
+  await step.getByRole('button').first().click()
+  await page.keyboard.press('Delete')
+  await expect(sheetOf(page).locator(`[data-item="${id}"]`)).toHaveCount(0)
+  await page.keyboard.press('Control+z')
+  await expect(noticeOf(page)).toHaveText(/^Undone: step “.+” taken out\./)
+  await expect(sheetOf(page).locator(`[data-item="${id}"]`)).toHaveAttribute('data-chosen', 'true')
+})
+
+test('Ctrl + S saves to a file while a field is written, with what was typed', async ({ page }) => {
+  await lay(page, tempFile('lid.vtt', vtt(...LINES)))
+  await talkOf(page).focus()
+  await page.keyboard.press('Shift+Space')
+  await page.keyboard.press('s')
+  await page.keyboard.press('w')
+  await page.getByLabel('What the sheet says').fill('Lift the lid off')
+  const download = page.waitForEvent('download')
+  await page.keyboard.press('Control+s')
+  expect(readFileSync(await (await download).path(), 'utf8')).toContain('Lift the lid off')
+  await expect(page.getByLabel('What the sheet says')).toBeFocused()
+  await saved(page)
+})
+
+test('pencilled cautions say so in the safety summary', async ({ page }) => {
+  await lay(page, tempFile('hot.vtt', vtt('Careful, the pipe is hot and it will burn you.', 'Take the lid off.')))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  const summary = sheetOf(page).locator('section', { has: page.getByRole('heading', { name: 'Safety first' }) })
+  await expect(summary.getByRole('listitem').first()).toContainText('pencilled')
+})
+
+test('Arabic stands from right to left in the talk and on the sheet', async ({ page }) => {
+  await lay(page, tempFile('rtl.vtt', vtt('افصل القابس عن المقبس', 'ارفع الغطاء')))
+  await talkOf(page).focus()
+  await page.keyboard.press('Shift+Space')
+  await page.keyboard.press('s')
+  const direction = (selector: string) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate(element => getComputedStyle(element).direction)
+  expect(await direction('[role="application"] p')).toBe('rtl')
+  expect(await direction('article [data-kind="step"] [dir="auto"]')).toBe('rtl')
+})
