@@ -112,15 +112,17 @@ export const SheetItem = memo(({ mark, number, isChosen, findings, chosenFinding
             {lineOf(mark)}
           </span>
         </button>
-        <button
-          type="button"
-          className={styles.time}
-          tabIndex={-1}
-          title="Play this span"
-          onClick={() => actions.playSpan(mark)}
-        >
-          {formatTime(mark.start)}–{formatTime(mark.end)}
-        </button>
+        {mark.end > 0 && (
+          <button
+            type="button"
+            className={styles.time}
+            tabIndex={-1}
+            title="Play this span"
+            onClick={() => actions.playSpan(mark)}
+          >
+            {formatTime(mark.start)}–{formatTime(mark.end)}
+          </button>
+        )}
       </div>
       <Pencil mark={mark} actions={actions} />
       {findings.length > 0 && (

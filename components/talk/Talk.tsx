@@ -4,9 +4,10 @@ import { type ClipboardEvent, type MouseEvent, useCallback, useEffect, useMemo, 
 import { Button } from '@/components/ui/Button'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Cue } from '@/lib/procedure/recording'
+import { isUntimed } from '@/lib/transcript/said'
 import { type Talk as TalkText, textOfWords, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
 import type { Playhead } from '../bench/playhead'
-import { type Bracket, bracketsByParagraph, type Doubt, wordsCovered } from './brackets'
+import { type Bracket, bracketsByParagraph, type Doubt, placesOf } from './brackets'
 import { PARAGRAPH, paint, rangesOfWords, selectedWords, wordAtPoint } from './ranges'
 import { type OpenForm, TalkForm } from './TalkForm'
 import { TalkParagraph } from './TalkParagraph'
@@ -58,7 +59,9 @@ export const Talk = (props: Props) => {
   const [form, setForm] = useState<OpenForm>()
   const drawn = useGrowing(talk.paragraphs.length)
   const { near, width } = useNear(root, drawn)
-  const brackets = useMemo(() => bracketsByParagraph(talk, marks, doubts), [talk, marks, doubts])
+  const hasTimes = useMemo(() => !isUntimed(talk), [talk])
+  const places = useMemo(() => placesOf(talk, marks), [talk, marks])
+  const brackets = useMemo(() => bracketsByParagraph(talk, marks, doubts, places), [talk, marks, doubts, places])
   const chosenMark = useMemo(() => marks.find(mark => mark.id === chosen), [marks, chosen])
 
   const show = useCallback(
@@ -68,7 +71,11 @@ export const Talk = (props: Props) => {
     [talk],
   )
   useEffect(() => show('chosen-words', words), [show, words])
-  useEffect(() => show('chosen-mark', chosenMark && wordsOfSpan(talk, chosenMark)), [show, talk, chosenMark])
+  const place = chosen === undefined ? undefined : places.get(chosen)
+  useEffect(
+    () => show('chosen-mark', chosenMark && (hasTimes ? wordsOfSpan(talk, chosenMark) : place)),
+    [show, talk, chosenMark, hasTimes, place],
+  )
   const onCaret = useCallback((word: number) => show('caret-word', { from: word, to: word + 1 }), [show])
   const { isFollowing, follow, letGo } = useFollowing({ root, talk, playhead, show, isHeld: words !== undefined })
 
@@ -86,14 +93,14 @@ export const Talk = (props: Props) => {
   useEffect(() => {
     if (chosen === lastShown.current) return
     lastShown.current = chosen
-    const range = chosenMark && wordsCovered(talk, chosenMark)
+    const range = place
     if (range === undefined || root.current === null) return
     keys.caret.current = { anchor: range.from, head: range.from }
     const block = root.current.querySelector(`[${PARAGRAPH}="${talk.words[range.from]?.paragraph}"]`)
     const [frame, at] = [root.current.getBoundingClientRect(), block?.getBoundingClientRect()]
     if (at !== undefined && (at.bottom < frame.top + 40 || at.top > frame.bottom - 80))
       block?.scrollIntoView({ block: 'center' })
-  }, [chosen, chosenMark, talk, keys.caret])
+  }, [chosen, place, talk, keys.caret])
 
   // Words held by the keyboard are copied as well as those selected by the mouse.
   const onCopy = (event: ClipboardEvent) => {
@@ -156,6 +163,7 @@ export const Talk = (props: Props) => {
           chosen={chosen}
           isNear={near.has(index)}
           width={width}
+          hasTimes={hasTimes}
           onChoose={onChoose}
           onTime={onSeek}
           onSpeaker={openSpeaker}

@@ -29,7 +29,7 @@ export const CueCorrection = ({ cue, onDone }: CorrectionProps) => {
       }}
     >
       <label htmlFor={id}>
-        Words from {formatTime(cue.start)} to {formatTime(cue.end)}
+        {cue.end === 0 ? 'Words of this line' : `Words from ${formatTime(cue.start)} to ${formatTime(cue.end)}`}
       </label>
       {/* biome-ignore lint/a11y/noAutofocus: opened by the user to be typed into */}
       <textarea id={id} value={text} autoFocus rows={2} onChange={event => setText(event.target.value)} />

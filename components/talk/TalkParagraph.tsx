@@ -20,6 +20,8 @@ type Props = {
   readonly isNear: boolean
   /** Width of the talk in pixels: measured afresh when it changes. */
   readonly width: number
+  /** A text without times shows none. */
+  readonly hasTimes: boolean
   readonly onChoose: (id: string) => void
   readonly onTime: (seconds: number) => void
   readonly onSpeaker: (paragraph: number) => void
@@ -76,7 +78,7 @@ const measure = (
 }
 
 const Plain = (props: Props) => {
-  const { index, paragraph, brackets, chosen, isNear, width, onChoose, onTime, onSpeaker, children } = props
+  const { index, paragraph, brackets, chosen, isNear, width, hasTimes, onChoose, onTime, onSpeaker, children } = props
   const text = useRef<HTMLParagraphElement>(null)
   const [drawn, setDrawn] = useState<readonly Drawn[]>([])
   // biome-ignore lint/correctness/useExhaustiveDependencies: width is no input, but what was measured depends on it
@@ -87,9 +89,11 @@ const Plain = (props: Props) => {
   return (
     <div className={styles.paragraph}>
       <div className={styles.gutter}>
-        <button type="button" className={styles.time} tabIndex={-1} onClick={() => onTime(paragraph.start)}>
-          {formatTime(paragraph.start)}
-        </button>
+        {hasTimes && (
+          <button type="button" className={styles.time} tabIndex={-1} onClick={() => onTime(paragraph.start)}>
+            {formatTime(paragraph.start)}
+          </button>
+        )}
         <button type="button" className={styles.speaker} tabIndex={-1} onClick={() => onSpeaker(index)}>
           {paragraph.speaker ?? <span className={styles.unnamed}>who?</span>}
         </button>
@@ -122,7 +126,7 @@ const Plain = (props: Props) => {
               {first &&
                 (bracket.kind === 'doubt' ? <span className={styles.doubt}>?</span> : <Glyph kind={bracket.kind} />)}
             </button>,
-            bracket.id === chosen && first && (
+            hasTimes && bracket.id === chosen && first && (
               <div
                 key="start"
                 className={styles.edge}
@@ -130,7 +134,7 @@ const Plain = (props: Props) => {
                 style={{ top: top - 18, left: placeOf(lane) }}
               />
             ),
-            bracket.id === chosen && last && (
+            hasTimes && bracket.id === chosen && last && (
               <div
                 key="end"
                 className={styles.edge}
@@ -168,6 +172,7 @@ export const TalkParagraph = memo(Plain, (a, b) => {
     isSameMargin &&
     a.isNear === b.isNear &&
     a.width === b.width &&
+    a.hasTimes === b.hasTimes &&
     a.children === b.children
   )
 })

@@ -1,6 +1,7 @@
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Span } from '@/lib/procedure/time'
+import { isUntimed, wordsBySaid } from '@/lib/transcript/said'
 import { type Talk, type WordRange, wordAt, wordsOfSpan } from '@/lib/transcript/talk'
 
 /** Something to look at in the talk that is no mark: a finding about what was said. */
@@ -57,6 +58,17 @@ export const wordsCovered = (talk: Talk, span: Span): WordRange | undefined => {
   return { from: by, to: by + 1 }
 }
 
+/** What each mark covers: by its time, or, in a talk without times, by its words; without words of the talk it has no place. */
+export const placesOf = (talk: Talk, marks: readonly Mark[]): ReadonlyMap<string, WordRange> => {
+  if (isUntimed(talk)) return wordsBySaid(talk, marks)
+  return new Map(
+    marks.flatMap(mark => {
+      const words = wordsCovered(talk, mark)
+      return words === undefined ? [] : [[mark.id, words] as const]
+    }),
+  )
+}
+
 /**
  * Lays the marks out beside the talk, those that cover the same words in lanes next to each other.
  *
@@ -67,10 +79,11 @@ export const bracketsByParagraph = (
   talk: Talk,
   marks: readonly Mark[],
   doubts: readonly Doubt[],
+  places: ReadonlyMap<string, WordRange> = placesOf(talk, marks),
 ): ReadonlyMap<number, readonly Bracket[]> => {
   const placed = [...marks.map(ofMark), ...doubts.map(ofDoubt)]
     .flatMap(thing => {
-      const words = wordsCovered(talk, thing)
+      const words = thing.kind === 'doubt' ? wordsCovered(talk, thing) : places.get(thing.id)
       return words === undefined ? [] : [{ thing, words }]
     })
     .sort((a, b) => a.words.from - b.words.from || b.words.to - a.words.to)

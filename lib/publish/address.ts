@@ -41,6 +41,10 @@ export const parseSpanAddress = (address: string): { start: number; end: number 
   return { start: Number(match[1]), end: match[2] === undefined ? undefined : Number(match[2]) }
 }
 
-/** @returns a span for people: `1:15–1:32`. */
-export const formatSpan = ({ start, end }: Span): string =>
-  formatTime(start) === formatTime(end) || end < start ? formatTime(start) : `${formatTime(start)}–${formatTime(end)}`
+/** @returns a span for people: `1:15–1:32`; `no time yet` for what comes from a text without times. */
+export const formatSpan = ({ start, end }: Span): string => {
+  if (start === 0 && end === 0) return 'no time yet'
+  return formatTime(start) === formatTime(end) || end < start
+    ? formatTime(start)
+    : `${formatTime(start)}–${formatTime(end)}`
+}

@@ -53,3 +53,41 @@ test('footage is asked for again where the browser cannot reopen it, and another
   await field.setInputFiles(tempFile('demo.mp4', film))
   await expect(page.locator('video')).toBeVisible()
 })
+
+test('what is no transcript, no footage and no project is refused, and nothing is opened', async ({ page }) => {
+  const alert = page.locator('main [role="alert"]')
+  for (const [name, text, told] of [
+    ['silent.vtt', 'WEBVTT\n', 'no cue that can be read'],
+    ['lid.tellwright.json', 'not json', 'Choose a *.tellwright.json file'],
+    ['lid.mp4', 'hello', 'holds text'],
+  ] as const) {
+    await lay(page, tempFile(name, text))
+    await expect(alert).toContainText(name)
+    await expect(alert).toContainText(told)
+  }
+  await expect(page.getByText('Nothing lies on the bench yet.')).toBeVisible()
+})
+
+test('a talk in another language is drafted with a word of warning', async ({ page }) => {
+  await lay(
+    page,
+    tempFile(
+      'de.vtt',
+      vtt('Zuerst den Deckel abnehmen und die Schrauben lösen.', 'Dann mit dem Schlüssel anziehen, aber Vorsicht!'),
+    ),
+  )
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(page.locator('p[role="status"]').last()).toContainText('The draft reads English only')
+})
+
+test('text without times: each bracket stands by its words, and no time is made up', async ({ page }) => {
+  const lines = ['Today we look at the lid.', 'Take the two screws out.', 'Wipe the seat with a clean rag.']
+  await lay(page, tempFile('plain.txt', lines.join('\n')))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  const brackets = talkOf(page).locator('[data-mark][data-kind="step"]')
+  await expect(brackets).toHaveCount(2)
+  const tops = await brackets.evaluateAll(all => all.map(one => one.getBoundingClientRect().top))
+  expect(new Set(tops).size).toBe(2)
+  await expect(page.locator('main')).not.toContainText(/\b0:00–0:00\b/)
+  await expect(talkOf(page)).not.toContainText('0:00')
+})

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { bracketsByParagraph } from '@/components/talk/brackets'
 import { toTalk } from '@/lib/transcript/talk'
-import { caution, step, tool } from '../../builders'
+import { caution, check, step, tool } from '../../builders'
 
 const words = (count: number, from: number) =>
   Array.from({ length: count }, (_, i) => ({ at: i * 2, to: i * 2 + 1, start: from + i, end: from + i + 1, cue: 0 }))
@@ -49,4 +49,39 @@ test('a doubt about the talk stands among the marks', () => {
       lane: 0,
     },
   ])
+})
+
+/** A talk as text without times gives it. */
+const untimed = (...lines: string[]) =>
+  toTalk(
+    lines.map((text, cue) => ({
+      start: 0,
+      end: 0,
+      text,
+      words: [...text.matchAll(/\S+/g)].map(({ 0: word, index }) => ({
+        at: index,
+        to: index + word.length,
+        start: 0,
+        end: 0,
+        cue,
+      })),
+    })),
+  )
+
+test('without times marks stand by their words, the same words one after the other', () => {
+  const talk = untimed('Slide the old pads out.', 'Wipe it, then pad it.', 'Slide the old pads out.')
+  const first = step(0, 0, 'Slide them out', { said: 'Slide the old pads out.' })
+  const again = step(0, 0, 'Slide them out', { said: 'slide  the old pads out.' })
+  const pad = check(0, 0, 'Padded', { said: 'pad' })
+  const lost = tool(0, 0, 'wrench', { said: 'a wrench' })
+  const words = new Map(
+    [...bracketsByParagraph(talk, [first, again, pad, lost], []).values()].flat().map(({ id, words }) => [id, words]),
+  )
+  expect(words).toEqual(
+    new Map([
+      [first.id, { from: 0, to: 5 }],
+      [pad.id, { from: 8, to: 9 }],
+      [again.id, { from: 10, to: 15 }],
+    ]),
+  )
 })
