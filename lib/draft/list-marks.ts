@@ -5,6 +5,7 @@ import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
 import type { Talk } from './talk'
 import thingModel from './thing-model.json'
+import { isWorkedOn } from './worked-on'
 
 type ListKind = 'tool' | 'material'
 const scorer = toScorer<ListKind>(thingModel as unknown as Model)
@@ -23,6 +24,7 @@ export const draftLists = (talk: Talk): readonly Drafted[] =>
     const [first] = thing.mentions
     const sentence = first === undefined ? undefined : talk.sentences[first.sentence]
     if (best === undefined || first === undefined || sentence === undefined) return []
+    if (best.kind === 'tool' && isWorkedOn(thing, talk.readings)) return []
     const times = thing.mentions.length
     const confidence = Math.round(scorer.confidence(best.kind, best.odds) * 100) / 100
     const mark: Mark = {

@@ -6,7 +6,7 @@ import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
 import type { LimitFound } from './spec-feature'
 import specModel from './spec-model.json'
-import { nameOfLimit } from './spec-name'
+import { nameOfLimit, withStages } from './spec-name'
 import type { Talk } from './talk'
 
 const scorer = toScorer<'spec'>(specModel as unknown as Model)
@@ -25,8 +25,25 @@ const oddsOf = ({ features }: LimitFound): number =>
   )
 
 /** Specs of a talk: limits that hold for the job, not readings, prices or other machines' figures. */
-export const draftSpecs = ({ sentences, readings, limits, replaced }: Talk): readonly Drafted[] =>
-  limits.flatMap((found): readonly Drafted[] => {
+export const draftSpecs = (talk: Talk): readonly Drafted[] => {
+  const bySentence = new Map<number, DraftedLimit[]>()
+  for (const one of eachSpec(talk)) bySentence.set(one.sentence, [...(bySentence.get(one.sentence) ?? []), one])
+  return [...bySentence].flatMap(([sentence, own]) => {
+    const limits = own.map(({ mark: { text }, part, turn }) => ({ name: text, part, turn }))
+    const names = withStages(limits, talk.readings[sentence]?.text ?? '')
+    return own.map(({ mark }, i): Drafted => ({ mark: { ...mark, text: names[i] ?? mark.text }, sentence }))
+  })
+}
+
+type DraftedLimit = Drafted & { readonly part: number | undefined; readonly turn: number }
+
+const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly DraftedLimit[] => {
+  // Turns by sentence and dimension, counted as the limits go by, drafted or not.
+  const turns = new Map<string, number>()
+  return limits.flatMap(found => {
+    const key = `${found.sentence} ${found.dimension}`
+    const turn = turns.get(key) ?? 0
+    turns.set(key, turn + 1)
     const { sentence: i, limit, quantity } = found
     const [sentence, reading] = [sentences[i], readings[i]]
     if (sentence === undefined || reading === undefined || replaced.get(i)?.from === found) return []
@@ -51,5 +68,6 @@ export const draftSpecs = ({ sentences, readings, limits, replaced }: Talk): rea
         ...(question === undefined ? {} : { question }),
       },
     }
-    return [{ mark, sentence: i }]
+    return [{ mark, sentence: i, part: limit.part, turn }]
   })
+}

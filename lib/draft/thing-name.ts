@@ -4,7 +4,7 @@ import { FULL_TOOL_NAMES } from '@/lib/trade/tools'
 import type { NounPhrase } from './noun-phrase'
 
 /** Adjectives that say nothing about which thing it is. */
-const IDLE = new Set(
+export const IDLE_ADJECTIVES: ReadonlySet<string> = new Set(
   'new old little big small good nice proper cheap decent tiny wee own same other right whole first second next last normal ordinary regular standard simple plain favourite favorite trusty handy cute nasty dirty actual certain particular different another such fancy real brand-new horrible lovely separate couple several few spare'.split(
     ' ',
   ),
@@ -153,6 +153,14 @@ const withoutCount = (words: readonly string[]): readonly string[] => {
   return first === '1' || (isPlural && !/^(?:mm|-|point|grit|pin)/.test(rest[0] ?? '')) ? rest : words
 }
 
+/** "T25", "M8": a letter and a number in one word, which the tagger takes apart. */
+export const designationAt = (tokens: readonly Token[], i: number): string | undefined => {
+  const [letter, number] = [tokens[i - 1], tokens[i]]
+  return letter !== undefined && number?.tag === 'number' && letter.to === number.at && letter.at < number.at
+    ? `${letter.word.toUpperCase()}${number.word}`
+    : undefined
+}
+
 /**
  * A thing's name for a list: article and idle adjectives dropped, sizes in digits, "17 mil" as "17 mm", "of" phrases kept.
  * Stuff ("grease") keeps no measure; a piece of something does ("piece of wire").
@@ -162,7 +170,7 @@ export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): strin
   const kept = inside.filter(
     (token, i) =>
       phrase.from + i >= phrase.head ||
-      !(IDLE.has(token.word) || /^(?:just|about|like|some|any)$|.{3}est$/.test(token.word)),
+      !(IDLE_ADJECTIVES.has(token.word) || /^(?:just|about|like|some|any)$|.{3}est$/.test(token.word)),
   )
   const head = kept.slice(-(phrase.to - phrase.head)).map(token => token.word)
   const last = FULL_TOOL_NAMES.get(singular(head.at(-1) ?? ''))
@@ -175,7 +183,8 @@ export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): strin
   const said = isPlain
     ? [...kept.slice(0, kept.length - head.length).map(token => token.word), ...full.split(' ')]
     : kept.map(token => token.word)
-  const words = inDigits(said).map(word => UNITS[word] ?? word)
+  const size = designationAt(tokens, phrase.from)
+  const words = inDigits(size === undefined ? said : [size, ...said.slice(1)]).map(word => UNITS[word] ?? word)
   return withSizes(withoutCount(words))
 }
 
