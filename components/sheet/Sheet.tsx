@@ -60,7 +60,7 @@ export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props
   const isEmpty = sheet.steps.length === 0 && sheet.loose.length === 0
   const loose = sheet.loose.filter(mark => mark.kind !== 'tool' && mark.kind !== 'material')
   return (
-    <article className={styles.sheet} aria-label="The sheet">
+    <article className={styles.sheet} data-findings={marked.size > 0} aria-label="The sheet">
       <SheetHead heading={sheet.heading} actions={actions} />
       {rest.length > 0 && !isEmpty && (
         <section className={styles.whole} aria-label="Findings about the whole">

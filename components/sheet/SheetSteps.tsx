@@ -1,5 +1,6 @@
 'use client'
 
+import { memo } from 'react'
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import type { Finding } from '@/lib/review/rule'
@@ -47,8 +48,15 @@ export const Items = ({ marks, showing }: { readonly marks: readonly Mark[]; rea
   </>
 )
 
-/** A step: its cautions stand before it, what belongs to it below. */
-export const Step = ({ step, showing }: { readonly step: SheetStep; readonly showing: Showing }) => (
+/** @returns whether a mark stands at a step. */
+const isAt = (step: SheetStep, id: string | undefined): boolean =>
+  id !== undefined &&
+  [[step.mark], step.cautions, step.specs, step.checks, step.reasons].some(marks => marks.some(mark => mark.id === id))
+
+type StepProps = { readonly step: SheetStep } & Showing
+
+/** Drawn anew only when what is chosen comes to it or leaves it: a talk of hours has thousands. */
+const PlainStep = memo(({ step, ...showing }: StepProps) => (
   <li className={styles.step}>
     <Items marks={step.cautions} showing={showing} />
     <Item mark={step.mark} number={step.number} showing={showing} />
@@ -58,4 +66,18 @@ export const Step = ({ step, showing }: { readonly step: SheetStep; readonly sho
       <Items marks={step.reasons} showing={showing} />
     </div>
   </li>
-)
+))
+
+/** A step: its cautions stand before it, what belongs to it below. */
+export const Step = ({ step, showing }: { readonly step: SheetStep; readonly showing: Showing }) => {
+  const { chosen, chosenFinding } = showing
+  const place = chosenFinding?.place
+  return (
+    <PlainStep
+      {...showing}
+      step={step}
+      chosen={isAt(step, chosen) ? chosen : undefined}
+      chosenFinding={place?.at === 'mark' && isAt(step, place.mark) ? chosenFinding : undefined}
+    />
+  )
+}
