@@ -1,5 +1,6 @@
 import { BODY } from '@/lib/trade/english'
 import { singular } from '@/lib/trade/morphology'
+import type { Token } from '@/lib/trade/tagger'
 import { decapitalize } from './clause-text'
 import type { Reading } from './feature'
 import { toNounPhrases } from './noun-phrase'
@@ -46,14 +47,18 @@ const BETWEEN: ReadonlySet<string> = new Set([
   'number',
 ])
 
+/** "Which is", "we call it". */
+const NAMING = /^(?:which|called|call|calls|named|known|as|here|there|right)$/
+
 /** What is named as the pointed thing itself: "this guy, the drain screw", not "this guy through the hole". */
 const apposed = (reading: Reading, [pointer = '']: RegExpExecArray, at: number): string | undefined => {
   const { tokens } = reading
   const thing = thingsOf(reading).find(({ at: own }) => own > at)
   if (thing === undefined) return undefined
   const between = tokens.filter(token => token.at >= at + pointer.length && token.at < thing.at)
-  if (between.every(({ tag }) => BETWEEN.has(tag))) return thing.name
-  const opens = between.findLastIndex(({ tag }) => !BETWEEN.has(tag)) + 1
+  const isBetween = ({ tag, word }: Token): boolean => BETWEEN.has(tag) || NAMING.test(word)
+  if (between.every(isBetween)) return thing.name
+  const opens = between.findLastIndex(token => !isBetween(token)) + 1
   const first = between[opens] ?? tokens.find(token => token.at === thing.at)
   return first?.isAfterPause === true ? thing.name : undefined
 }

@@ -9,7 +9,7 @@ const stepFor = (...said: readonly string[]): string =>
     .slice(1, -1)
     .join(' ')
 
-describe('[D13] a value taken back stands in no text', () => {
+describe('[D15] a value taken back stands in no text', () => {
   test.for([
     [
       'Slide the drawer in and torque the screws to twelve newton meters, no sorry, nine newton meters.',
