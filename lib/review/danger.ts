@@ -4,9 +4,11 @@ import type { Hazard } from '@/lib/trade/hazard'
 import { MACHINE_HAZARDS, type MachineHazards } from '@/lib/trade/hazards-machine'
 import { isAgainst } from './answering'
 import { inSteps } from './chunks'
+import { sheetOdds, stepOdds } from './hazard-odds'
 import { contextHazards, HAZARDS, hazardsIn, hintsIn, rowsOn } from './hazard-signs'
 import { listedThing } from './listed'
 import { onceFor, onceForLast, onceForText } from './memo'
+import { bringsPower, cutsPower, unplugs } from './power'
 import { stemIndex } from './stem-index'
 import { stemOf } from './words'
 
@@ -43,36 +45,25 @@ const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
   (hazard.equipment === undefined || hazard.equipment.test(equipmentOf(sheet))) &&
   !(hazard.id === 'carbon-monoxide' && OUTDOOR.test(equipmentOf(sheet)))
 
+/** What the fitted model says of a step: log odds from which on a hazard is there, and below which the lexicon's sign is not believed. */
+const SURE = Math.log(0.9 / 0.1)
+const DOUBTED = Math.log(0.01 / 0.99)
+
 type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boolean; readonly steps: Set<number> }
 
 /** What is asleep while the power is off: a guard may come off, a blade be handled by its hub. */
 const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
-const CUTS =
-  /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\bswitch(?:ed)? to (?:0|off)\b|\bdead\b/i
-const POWERS =
-  /\b(?:switch|turn|power)\w*\b[^.;]*\bon\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b|\b(?:remove|take off|unlock)\w*\b[^.;]*\b(?:padlock|lock|tag)\b/i
-
-/** A plug in one's own hand is isolation enough, so pulling it brings no danger of its own. @source OSHA 29 CFR 1910.147(a)(2)(iii)(A), from memory */
-const UNPLUGS =
-  /\bunplug\w*\b(?![^.;]*\b(?:connector|sensor|harness|hose)\b)|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b[^.;]*\b(?:wall|socket|outlet|mains)\b|\bpull\w*\b[^.;]*\b(?:mains|power) (?:plug|cord)\b/i
-
-const cuts = onceForText((text: string): boolean => CUTS.test(text) && !/\b(?:water|gas|fuel|air|oil)\b/i.test(text))
-const powers = onceForText((text: string): boolean => POWERS.test(text))
-
-/** What a step says of power and of hazards; steps that say nothing of either are left out. */
+/** What a step says of power and of hazards. */
 const signsIn = inSteps(step => {
   const { mark, checks, tools, materials } = step
   const texts = [mark.text, ...checks.map(({ text }) => text)]
-  const [isCut, isPowered] = [cuts(mark.text), powers(mark.text)]
+  const [isCut, isPowered] = [cutsPower(mark.text), bringsPower(mark.text)]
   const [plain, hinted] = [texts.flatMap(hazardsIn), texts.flatMap(hintsIn)]
   const listed = [...tools, ...materials]
     .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
     .filter(own => own.plain.length + own.hinted.length > 0)
   const inContext = texts.flatMap(contextHazards)
-  const isSilent = !isCut && !isPowered && plain.length + hinted.length + listed.length + inContext.length === 0
-  return isSilent
-    ? []
-    : [{ step, isCut, isPowered, isUnplugging: UNPLUGS.test(mark.text), plain, hinted, listed, inContext }]
+  return [{ step, isCut, isPowered, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext }]
 })
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
@@ -102,21 +93,32 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   const end = sheet.steps.at(-1)
   let isOff = false
   let isPulled = false
+  const ahead = sheetOdds(machine, [...sheet.tools, ...sheet.materials].map(({ text }) => text).join('\n'))
   for (const { step, isCut, isPowered, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
+    const odds = stepOdds(step.mark.text, machine, isOff)
+    const doubted = new Set<Hazard>()
+    HAZARDS.forEach((hazard, i) => {
+      const own = (ahead[i] ?? 0) + (odds[i] ?? 0)
+      if (own >= SURE && isHere(hazard, sheet)) note(hazard, step, 'plain', isCut)
+      if (own < DOUBTED) doubted.add(hazard)
+    })
     isOff = isCut || (isOff && !isPowered)
     isPulled = isUnplugging || (isPulled && !isPowered)
     for (const hazard of plain) {
+      if (doubted.has(hazard)) continue
       const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
       if (weight !== undefined) note(hazard, step, weight, isCut)
     }
     for (const hazard of hinted)
       if (
+        !doubted.has(hazard) &&
         hazard.hintsIn?.test(machine) !== false &&
         !(hazard.id === 'electric-shock' && isUnplugging) &&
         !(isPulled && BY_POWER.has(hazard.id))
       )
         note(hazard, step, 'hinted', isCut)
     for (const { row, hazard, isHint } of inContext) {
+      if (doubted.has(hazard)) continue
       if (!here.has(row) || !isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue
       const weight = weightOf(hazard, isCut, isOff)
       const isMade = isCut || (hazard.id === 'electric-shock' && isPulled)
@@ -165,7 +167,7 @@ export const unspoken = (sheet: Sheet): readonly Hazard[] => {
 export const cautionsIn = inSteps(({ cautions, number }) => cautions.map(mark => ({ mark, number })))
 
 /** Whether a step sets going what was still: a caution against moving parts is in time there. */
-export const isPowering = ({ mark }: SheetStep): boolean => powers(mark.text)
+export const isPowering = ({ mark }: SheetStep): boolean => bringsPower(mark.text)
 
 /** Every hazard that a caution speaks of. */
 const answeredBy = onceFor((caution: Mark): readonly Hazard[] => HAZARDS.filter(hazard => isAgainst(caution, hazard)))

@@ -9,6 +9,9 @@ const STRONG =
 const CHAT =
   /^(?:hello|hi|hey|hiya|good (?:morning|afternoon|evening|day)|g'day|bonjour|hola|ciao|welcome|morning|evening|howdy|greetings|alright (?:folks|guys|everyone))\b|\b(?:subscribe|like button|comment|channel|see you|thanks for|coffee|my name|welcome|video|episode|price|paid|cheers)\b|\?$/i
 
+/** @returns whether a sentence is small talk or a question. */
+export const isChat = (text: string): boolean => CHAT.test(text)
+
 /** @returns the sentence without what leads in to the order. */
 export const withoutLeadIn = (text: string): string => text.replace(LEAD_IN, '')
 

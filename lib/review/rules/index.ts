@@ -61,6 +61,7 @@ import { toolNotUsed } from './tool-not-used'
 import { twoActions } from './two-actions'
 import { unexplainedShortForm } from './unexplained-short-form'
 import { vagueThing } from './vague-thing'
+import { warningNotMarked } from './warning-not-marked'
 
 /** Every rule, in the order the docs list them: order, wholeness, specs, danger, language, talk, marks, the shop's own. */
 export const RULES: readonly Rule[] = [
@@ -112,6 +113,7 @@ export const RULES: readonly Rule[] = [
   severalNames,
   unexplainedShortForm,
   orderNotMarked,
+  warningNotMarked,
   limitNotMarked,
   correctedValue,
   numberNotSaid,

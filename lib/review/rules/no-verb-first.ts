@@ -11,6 +11,9 @@ const STATE = /\b(?:on|off|in|out|down|up|back|shut|open|tight|loose)[.]?$/i
 /** An article or pronoun first is a statement: "The cover is then put back". */
 const NO_ORDER = /^(?:the|an?|this|that|these|those|it|they|its|there)\b(?![^.;]*[:,])/i
 
+/** "Have the electrician test the supply" tells somebody else to do it. */
+const BY_ANOTHER = /^(?:have|let|get|ask)\s+(?:the|an?|your|another|somebody|someone|two)\b/i
+
 /** An instruction begins with what to do. */
 export const noVerbFirst: Rule = {
   id: 'no-verb-first',
@@ -22,7 +25,7 @@ export const noVerbFirst: Rule = {
   passes: sample([['step', 'Once the pump has stopped, take the cover off']]),
   ...eachMark(['step'], mark => {
     const text = mark.text.trim()
-    if (text === '' || (STATE.test(text) && text.split(/\s+/).length <= 4)) return []
+    if (text === '' || BY_ANOTHER.test(text) || (STATE.test(text) && text.split(/\s+/).length <= 4)) return []
     const [first = ''] = tokensOf(text)
     const isTold = /(?:ing|ed)$/.test(first) && verbOf(first) !== undefined && verbOf(first) !== first
     if (leadingVerb(text) !== undefined && !isTold && !NO_ORDER.test(text)) return []

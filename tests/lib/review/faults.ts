@@ -295,8 +295,11 @@ const cautions: Seeder = ({ project }) =>
             fault(
               'caution-dropped',
               without(project, mark.id),
-              ['hazard-no-caution', 'licensed-work', 'no-lockout'],
-              at(...[-2, -1, 0, 1, 2, 3, 4].map(i => order[own + i]?.id ?? '')),
+              ['hazard-no-caution', 'licensed-work', 'no-lockout', 'warning-not-marked'],
+              (place: FindingPlace) =>
+                place.at === 'talk'
+                  ? place.start < mark.end && place.end > mark.start
+                  : at(...[-2, -1, 0, 1, 2, 3, 4].map(i => order[own + i]?.id ?? ''))(place),
             ),
           ]
         : []),
@@ -377,6 +380,11 @@ const talk: Seeder = ({ project }) => {
       'The gap should be no more than 0.85 millimetres.',
       'You need at least 77 psi there.',
     ].map(text => fault('limit-not-marked', text, 'limit-not-marked', 'order-not-marked')),
+    ...[
+      'Mind your fingers round that flywheel, it will have them before you can shout.',
+      'Never put your face over the vent, the steam will blind you.',
+      'Keep everybody back when you let go of that, it could kill somebody.',
+    ].map(text => fault('warning-not-marked', text, 'warning-not-marked')),
   ]
 }
 

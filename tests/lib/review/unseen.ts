@@ -32,10 +32,10 @@ export type Unseen = {
 
 const FOLDER = 'tests/samples/review'
 
-/** @returns the procedures of each file, by the file's name. */
-export const unseenSets = (): readonly (readonly [string, readonly Unseen[]])[] =>
+/** @returns the procedures of each file of a sort (`unseen`: learned from since; `fresh`: not), by the file's name. */
+export const unseenSets = (sort: 'unseen' | 'fresh'): readonly (readonly [string, readonly Unseen[]])[] =>
   readdirSync(FOLDER)
-    .filter(file => file.endsWith('.json'))
+    .filter(file => file.startsWith(sort) && file.endsWith('.json'))
     .sort()
     .map(file => [file, JSON.parse(readFileSync(join(FOLDER, file), 'utf8')) as readonly Unseen[]] as const)
 
@@ -81,7 +81,7 @@ const RESTORED = [...RESTORE, 'run-unready']
 
 /** Which rules answer which kind of fault. */
 const ANSWERS: Readonly<Record<string, readonly string[]>> = {
-  'missing-caution': ['hazard-no-caution', 'no-lockout', 'licensed-work'],
+  'missing-caution': ['hazard-no-caution', 'warning-not-marked', 'no-lockout', 'licensed-work'],
   'licensed-work': ['licensed-work'],
   'no-disposal': ['no-disposal'],
   'not-reconnected': RESTORED,

@@ -1,0 +1,21 @@
+import { onceForText } from './memo'
+
+const CUTS =
+  /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\bswitch(?:ed)? to (?:0|off)\b|\bdead\b/i
+const POWERS =
+  /\b(?:switch|turn|power)\w*\b[^.;]*\bon\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b|\b(?:remove|take off|unlock)\w*\b[^.;]*\b(?:padlock|lock|tag)\b/i
+
+/** A plug in one's own hand is isolation enough, so pulling it brings no danger of its own. @source OSHA 29 CFR 1910.147(a)(2)(iii)(A), from memory */
+const UNPLUGS =
+  /\bunplug\w*\b(?![^.;]*\b(?:connector|sensor|harness|hose)\b)|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b[^.;]*\b(?:wall|socket|outlet|mains)\b|\bpull\w*\b[^.;]*\b(?:mains|power) (?:plug|cord)\b/i
+
+/** @returns whether a step cuts the power: switched off, locked, unplugged, proved dead. */
+export const cutsPower = onceForText(
+  (text: string): boolean => CUTS.test(text) && !/\b(?:water|gas|fuel|air|oil)\b/i.test(text),
+)
+
+/** @returns whether a step brings power back or sets going what was still. */
+export const bringsPower = onceForText((text: string): boolean => POWERS.test(text))
+
+/** @returns whether a step pulls the plug. */
+export const unplugs = onceForText((text: string): boolean => UNPLUGS.test(text))

@@ -1,0 +1,68 @@
+import type { Mark } from '@/lib/procedure/mark'
+import type { Sentence } from '@/lib/procedure/recording'
+import { coveredSeconds } from '../coverage'
+import { isChat } from '../instructing'
+import { ownStems } from '../lateness'
+import type { Found, Rule } from '../rule'
+import { sample } from '../sample'
+import type { Subject } from '../subject'
+import { warningOdds } from '../warning'
+import { stemSet } from '../words'
+
+/** Log odds from which on a sentence may be a warning, and from which on it is one. */
+const PERHAPS = Math.log(0.45 / 0.55)
+const SURELY = Math.log(0.7 / 0.3)
+/** A caution that stands for a sentence says at least this share of what the sentence is about. */
+const SHARED = 0.5
+/** A caution is about what is said near it, seconds. */
+const NEAR = 20
+
+/** Whether a caution says elsewhere, in its own words, what the sentence warns of. */
+const saysSo = (caution: Mark, { start, end, text }: Sentence): boolean => {
+  const own = ownStems(text)
+  const said = stemSet(`${caution.text} ${caution.said}`)
+  const shared = own.filter(stem => said.has(stem)).length
+  return (
+    (own.length > 0 && shared >= SHARED * own.length) ||
+    (shared > 0 && caution.start < end + NEAR && caution.end > start - NEAR)
+  )
+}
+
+const check = ({ project, sentences }: Subject): readonly Found[] => {
+  if (sentences.length === 0 || project.marks.length === 0) return []
+  const cautions = project.marks.filter(({ kind }) => kind === 'caution')
+  const seconds = coveredSeconds(sentences, cautions)
+  return sentences.flatMap((sentence, i): Found[] => {
+    const { start, end, text } = sentence
+    if (end <= start || (seconds[i] ?? 0) > 0.2 * (end - start) || isChat(text) || warningOdds(text) < PERHAPS)
+      return []
+    if (cautions.some(caution => saysSo(caution, sentence))) return []
+    return [
+      {
+        place: { at: 'talk', start, end },
+        ...(warningOdds(text) < SURELY ? { level: 'consider' as const } : {}),
+        message: `The talk warns of harm and no caution holds it: "${text.length > 80 ? `${text.slice(0, 77)}…` : text}" Mark it as a caution, or leave it out on purpose.`,
+      },
+    ]
+  })
+}
+
+/** Warned of and not marked. */
+export const warningNotMarked: Rule = {
+  id: 'warning-not-marked',
+  level: 'fix',
+  about: 'A warning in the talk is covered by no caution.',
+  why: 'The experienced hand thought the danger worth saying; who only has the sheet never hears it.',
+  source: 'IEC/IEEE 82079-1:2019 on warnings (from memory); common practice, no source',
+  trips: sample([['step', 'Pull the belt off the pulley']], {
+    talk: ['Pull the belt off the pulley.', 'Mind your fingers, that pulley will have them if it turns.'],
+  }),
+  passes: sample(
+    [
+      ['step', 'Pull the belt off the pulley'],
+      ['caution', 'A turning pulley takes fingers off; isolate the motor first', { level: 'warning' }],
+    ],
+    { talk: ['Pull the belt off the pulley.', 'Mind your fingers, that pulley will have them if it turns.'] },
+  ),
+  check,
+}
