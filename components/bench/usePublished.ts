@@ -1,10 +1,13 @@
 import { useEffect, useState } from 'react'
 import type { Project } from '@/lib/procedure/project'
-import type { PublicationName, PublishOptions } from '@/lib/publish/publication'
-import type { FromPublisher, ToPublisher } from './publish.worker'
+import type { PublicationName, PublishedFile, PublishOptions } from '@/lib/publish/publication'
+import { publicationOf } from '@/lib/publish/publications'
+
+/** The files, none where it failed, and then why. */
+type Published = { readonly files: readonly PublishedFile[]; readonly problem?: string }
 
 /**
- * A publication, written in a worker; another choice ends the one being written.
+ * A publication, written once the page has shown that it is being written: that of a talk of hours takes seconds.
  *
  * @param isWaiting something it needs is still being made
  * @returns undefined while it is written
@@ -14,19 +17,25 @@ export const usePublished = (
   project: Project,
   options: PublishOptions,
   isWaiting: boolean,
-): FromPublisher | undefined => {
-  const [made, setMade] = useState<FromPublisher>()
+): Published | undefined => {
+  const [made, setMade] = useState<Published>()
   useEffect(() => {
+    let isOver = false
     setMade(undefined)
     if (isWaiting) return
-    const worker = new Worker(new URL('./publish.worker.ts', import.meta.url), { type: 'module' })
-    worker.onmessage = ({ data }: MessageEvent<FromPublisher>) => {
-      setMade(data)
-      worker.terminate()
+    const write = async () => {
+      try {
+        const files = (await publicationOf(name)?.files(project, options)) ?? []
+        if (!isOver) setMade({ files })
+      } catch (error) {
+        if (!isOver) setMade({ files: [], problem: error instanceof Error ? error.message : String(error) })
+      }
     }
-    worker.onerror = ({ message }) => setMade({ files: [], problem: `It could not be written: ${message}` })
-    worker.postMessage({ name, project, options } satisfies ToPublisher)
-    return () => worker.terminate()
+    const shown = setTimeout(() => void write(), 30)
+    return () => {
+      isOver = true
+      clearTimeout(shown)
+    }
   }, [name, project, options, isWaiting])
   return made
 }
