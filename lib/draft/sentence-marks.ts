@@ -30,10 +30,13 @@ const DOUBTFUL = -4
 
 const logit = (p: number): number => Math.log(p / (1 - p))
 
+/** Whether a sentence tells harm to people, and whether it orders anything beside. */
+type Harm = 'none' | 'told' | 'alone'
+
 type KindOdds = { readonly kind: SentenceKind; readonly odds: number }
 
 /** Kinds of one sentence with their log odds, the surest first; steps and checks seldom share one. */
-const kindsOf = (indices: readonly number[], tellsHarm: boolean): readonly KindOdds[] => {
+const kindsOf = (indices: readonly number[], harm: Harm): readonly KindOdds[] => {
   const told = SENTENCE_KINDS.map(kind => {
     const odds = scorer.logOdds(kind, indices)
     return { kind, odds, margin: odds - logit(scorer.threshold(kind)) }
@@ -44,12 +47,11 @@ const kindsOf = (indices: readonly number[], tellsHarm: boolean): readonly KindO
     .filter(({ margin }, i) => i === 0 || margin >= SECOND)
   const [first] = passing
   const caution = told.find(({ kind }) => kind === 'caution')
-  if (!tellsHarm || caution === undefined || passing.includes(caution)) return passing
+  if (harm === 'none' || caution === undefined || passing.includes(caution)) return passing
   // Harm to people said plainly warns, whatever else it explains; it is as sure as a caution at its threshold.
-  const isWarned =
-    first === undefined ? caution.margin >= NEARLY : first.kind === 'reason' && caution.margin >= DOUBTFUL
-  if (!isWarned) return passing
-  return [{ ...caution, odds: caution.odds - caution.margin }, ...passing.filter(({ kind }) => kind !== 'reason')]
+  const isNoOrder = first?.kind === 'reason' || (first?.kind === 'step' && harm === 'alone')
+  if (first === undefined ? caution.margin < NEARLY : !isNoOrder || caution.margin < DOUBTFUL) return passing
+  return [{ ...caution, odds: caution.odds - caution.margin }, ...passing.filter(({ kind }) => kind !== first?.kind)]
 }
 
 const textOf = (
@@ -68,6 +70,11 @@ const ordersAnew = ({ clauses, tokens }: Reading): boolean =>
     ({ frame, verb }) => frame === 'order' && !/^(?:make|wait|hang|hold|mean)$/.test(tokens[verb ?? -1]?.word ?? ''),
   )
 
+const harmIn = (reading: Reading): Harm => {
+  if (reading.isQuestion || !reading.own.includes('harm')) return 'none'
+  return wordStep(reading).text.startsWith('Do this:') ? 'alone' : 'told'
+}
+
 /** Marks of the kinds that whole sentences tell, in order; ids and places are still to come. */
 export const draftSentences = ({ sentences, readings, told, limitNames, replaced }: Talk): readonly Drafted[] =>
   sentences.flatMap((sentence, i) => {
@@ -75,7 +82,7 @@ export const draftSentences = ({ sentences, readings, told, limitNames, replaced
     // "Sorry, that should be thirty": told in the step it corrects.
     if (reading === undefined || (replaced.has(i - 1) && !ordersAnew(reading))) return []
     const indices = features.at(readings, i, limitNames)
-    return kindsOf(indices, !reading.isQuestion && reading.own.includes('harm')).map(({ kind, odds }): Drafted => {
+    return kindsOf(indices, harmIn(reading)).map(({ kind, odds }): Drafted => {
       const { text, question } = textOf(kind, reading, told[i - 1], told[i + 1])
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
       const pencilled = { confidence, reason: explain(kind, reading), ...(question === undefined ? {} : { question }) }

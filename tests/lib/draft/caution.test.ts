@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { wordCaution } from '@/lib/draft/caution-wording'
+import { draftMarks } from '@/lib/draft/draft'
 import { readSentence } from '@/lib/draft/feature'
+import { readTranscript } from '@/lib/transcript/read'
 import { draftOf } from './talks'
 
 describe('[D9] a caution says how to avoid the harm, then what happens otherwise', () => {
@@ -58,6 +61,16 @@ describe('[D9] harm to people said plainly is a caution', () => {
   ])('%s', said => {
     expect(draftOf('caution', ...around(said)).map(({ level }) => level)).toEqual(['warning'])
     expect(draftOf('reason', ...around(said))).toEqual([])
+  })
+
+  test('never a step that orders nothing, in captions without points either', () => {
+    const read = readTranscript(readFileSync('public/demo/demo.vtt'), 'demo.vtt')
+    if (!read.ok) throw new Error('the demo’s talk is there')
+    const { transcript } = read.value
+    const bare = (text: string) => text.toLowerCase().replace(/[.,;?!](?!\d)/g, '')
+    const cues = transcript.cues.map(({ start, end, text }) => ({ start, end, text: bare(text) }))
+    const drafted = draftMarks({ ...transcript, cues }).filter(({ said }) => said.includes('grenade'))
+    expect(drafted.map(({ kind, level }) => [kind, level])).toEqual([['caution', 'warning']])
   })
 
   test('harm to a part is none', () => {
