@@ -148,7 +148,7 @@ test.each([
     ),
     { numRuns: 25 },
   )
-})
+}, 120_000)
 
 test('[R12] undoing an edit gives the findings that were there before', () => {
   for (const { project } of SOUND) {
