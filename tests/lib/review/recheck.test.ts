@@ -128,27 +128,32 @@ const stranger = (project: Project): Project => structuredClone(project)
 test.each([
   ['without rules of a shop', NO_SHOP_RULES],
   ['with a shop’s own rules', SHOP],
-])('[R12] a re-check after any edit gives what a review from nothing gives, %s', (_, rules) => {
-  fc.assert(
-    fc.property(
-      fc.constantFrom(...SOUND.map(({ project }) => project)),
-      fc.array(chance, { minLength: 3, maxLength: 14 }),
-      (first, chances) => {
-        let project = first
-        const seen = [{ project, findings: reviewProject(project, { rules }) }]
-        for (const one of chances) {
-          const edit = editFor(project, one)
-          if (edit === undefined) continue
-          project = applyEdit(project, edit)
-          seen.push({ project, findings: reviewProject(project, { rules }) })
-        }
-        // Only now, so that the reviews above followed one another as they do at the bench.
-        for (const { project: own, findings } of seen) expect(findings).toEqual(reviewProject(stranger(own), { rules }))
-      },
-    ),
-    { numRuns: 25 },
-  )
-}, 120_000)
+])(
+  '[R12] a re-check after any edit gives what a review from nothing gives, %s',
+  (_, rules) => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...SOUND.map(({ project }) => project)),
+        fc.array(chance, { minLength: 3, maxLength: 14 }),
+        (first, chances) => {
+          let project = first
+          const seen = [{ project, findings: reviewProject(project, { rules }) }]
+          for (const one of chances) {
+            const edit = editFor(project, one)
+            if (edit === undefined) continue
+            project = applyEdit(project, edit)
+            seen.push({ project, findings: reviewProject(project, { rules }) })
+          }
+          // Only now, so that the reviews above followed one another as they do at the bench.
+          for (const { project: own, findings } of seen)
+            expect(findings).toEqual(reviewProject(stranger(own), { rules }))
+        },
+      ),
+      { numRuns: 25 },
+    )
+  },
+  120_000,
+)
 
 test('[R12] undoing an edit gives the findings that were there before', () => {
   for (const { project } of SOUND) {
