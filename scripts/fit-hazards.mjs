@@ -2,21 +2,7 @@
 //   node scripts/fit-hazards.mjs [--write]
 // It reads scripts/fit-hazards/sheets and lines, prints what is found and what is found wrongly on sheets left out, and with
 // --write puts the weights into lib/review/hazard-model.json and caution-model.json.
-import { mkdtempSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import { build } from 'esbuild'
+import { importBundled } from './bundled.mjs'
 
-const outfile = join(mkdtempSync(join(tmpdir(), 'fit-hazards-')), 'fit.mjs')
-await build({
-  entryPoints: ['scripts/fit-hazards/main.ts'],
-  outfile,
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
-  banner: { js: "import { createRequire as __c } from 'node:module'; const require = __c(import.meta.url);" },
-})
-const { fitHazards } = await import(pathToFileURL(outfile).href)
+const { fitHazards } = await importBundled('scripts/fit-hazards/main.ts')
 fitHazards(process.argv.slice(2))

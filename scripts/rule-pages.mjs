@@ -1,19 +1,8 @@
 // `npm run rules`: writes docs/rules from the rules themselves. A test fails where a page is not current.
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
-import { build } from 'esbuild'
+import { importBundled } from './bundled.mjs'
 
-const bundled = new URL('../dist/rule-pages.mjs', import.meta.url)
-await build({
-  entryPoints: ['lib/review/pages.ts'],
-  outfile: bundled.pathname,
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
-  packages: 'external',
-  logLevel: 'warning',
-})
-const { rulePages } = await import(bundled.href)
+const { rulePages } = await importBundled('lib/review/pages.ts')
 
 const folder = 'docs/rules'
 mkdirSync(folder, { recursive: true })
