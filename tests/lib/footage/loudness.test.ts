@@ -116,7 +116,7 @@ test('[F40] only the span asked for is measured; sound that changes its kind is 
   expect(inner?.seconds).toBe(1)
   expect(inner?.samplePeak).toBeCloseTo(-20, 1)
   await expect(measureLoudness([piece(0, 1), { ...piece(1, 1), rate: 44_100 }])).rejects.toThrow(
-    'the sound changes from 1 channels at 48000 Hz to 1 channels at 44100 Hz at 1 s',
+    'the sound changes from 1 channel at 48000 Hz to 1 channel at 44100 Hz at 1 s',
   )
 })
 
