@@ -30,8 +30,10 @@ const browserCues = (page: Page, content: Uint8Array): Promise<Heard[]> =>
     [...content],
   )
 
-const ourCues = (content: Uint8Array, name: string): Heard[] => {
+/** Undefined where the file is refused because none of its cues holds a word. */
+const ourCues = (content: Uint8Array, name: string): Heard[] | undefined => {
   const read = readTranscript(content, name)
+  if (!read.ok && read.problems[0]?.code === 'no-cues') return undefined
   if (!read.ok) throw new Error(JSON.stringify(read.problems))
   return read.value.transcript.cues.map(({ start, end, text }) => ({ start, end, text }))
 }
@@ -41,7 +43,13 @@ const inOrder = (cues: Heard[]) => [...cues].sort((a, b) => a.start - b.start ||
 
 const compare = async (page: Page, content: Uint8Array, name: string) => {
   await page.goto('about:blank')
-  const [theirs, ours] = [inOrder(await browserCues(page, content)), inOrder(ourCues(content, name))]
+  const theirs = inOrder(await browserCues(page, content))
+  const own = ourCues(content, name)
+  if (own === undefined) {
+    expect(theirs.filter(({ text }) => text.trim() !== '')).toEqual([])
+    return 0
+  }
+  const ours = inOrder(own)
   expect(ours.map(({ text }) => text)).toEqual(theirs.map(({ text }) => text))
   theirs.forEach(({ start, end }, i) => {
     expect(ours[i]?.start).toBeCloseTo(start, 6)
