@@ -20,7 +20,7 @@ import { TopBar } from './TopBar'
 import { useChoice } from './useChoice'
 import { useCommands } from './useCommands'
 import { useDrafting } from './useDrafting'
-import { useFindings } from './useFindings'
+import { isReviewed, useFindings } from './useFindings'
 import { useFootage } from './useFootage'
 import { useListening } from './useListening'
 import { useNotice } from './useNotice'
@@ -133,7 +133,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         title={project.procedure.title}
         session={session}
         state={state}
-        findings={findings}
+        findings={isReviewed(reviewed) ? findings : undefined}
         isReading={isReading}
         isOpenElsewhere={isOpenElsewhere}
         onReading={() => setReading(!isReading)}

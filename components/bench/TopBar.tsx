@@ -11,7 +11,8 @@ type Props = {
   readonly title: string
   readonly session: Session
   readonly state: SessionState
-  readonly findings: readonly Finding[]
+  /** Undefined before the first review is done. */
+  readonly findings: readonly Finding[] | undefined
   readonly isReading: boolean
   readonly isOpenElsewhere: boolean
   readonly onReading: () => void
@@ -27,7 +28,8 @@ const savedWords = ({ saved }: SessionState, isTyping: boolean): string => {
   return saved.is === 'saved' ? 'saved in this browser' : 'saving'
 }
 
-const findingWords = (findings: readonly Finding[]): string => {
+const findingWords = (findings: readonly Finding[] | undefined): string => {
+  if (findings === undefined) return 'not reviewed yet'
   const open = findings.filter(finding => finding.waived === undefined)
   const parts = (['stop', 'fix', 'consider'] as const).flatMap(level => {
     const count = open.filter(finding => finding.level === level).length

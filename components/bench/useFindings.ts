@@ -5,7 +5,13 @@ import type { ShopRules } from '@/lib/review/shop'
 import type { FromReviewer, ToReviewer } from './review.worker'
 import { loadShopRules } from './shop-rules'
 
+/** What is found where there is no mark. */
 const NONE: FromReviewer = { findings: [], coverage: { instructing: 0, covered: 0, share: 1, left: [] } }
+/** What stands there until the first review is done. */
+const NOT_YET: FromReviewer = { ...NONE }
+
+/** @returns whether that is a review, not what stands there before the first one is done. */
+export const isReviewed = (reviewed: FromReviewer): boolean => reviewed !== NOT_YET
 
 /** One review in work at most; the newest project waits, older ones are passed over. */
 const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
@@ -51,7 +57,7 @@ const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
 
 /** The findings of a project and what its marks leave over of the talk, live; reviewed in a worker. */
 export const useFindings = (project: Project): FromReviewer => {
-  const [reviewed, setReviewed] = useState(NONE)
+  const [reviewed, setReviewed] = useState(NOT_YET)
   const [isRuled, setRuled] = useState(false)
   const reviewer = useRef<ReturnType<typeof openReviewer>>(undefined)
   useEffect(() => {
