@@ -55,7 +55,12 @@ const memoryRow = async (): Promise<BenchRow> => {
   const folder = await mkdtemp(join(tmpdir(), 'tellwright-bench-'))
   try {
     const file = join(folder, 'ten-hours.vtt')
-    await writeFile(file, toVtt(joined('vtt', 10).cues.map(({ text, ...cue }) => ({ ...cue, lines: [text] }))))
+    await writeFile(
+      file,
+      toVtt(
+        joined('vtt', 10).cues.map(({ start, end, text, speaker = '' }) => ({ start, end, speaker, lines: [text] })),
+      ),
+    )
     const { status, stderr } = spawnSync(
       process.execPath,
       ['--import', TELL_MEMORY, 'bin/tellwright.mjs', 'draft', '--json', file],
