@@ -2,13 +2,14 @@
 
 import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
-import { cutClips, type MadeClip, type WantedClip } from '@/lib/footage/clip-set'
+import { cutClips, type WantedClip } from '@/lib/footage/clip-set'
 import { whyNotSaved } from '@/lib/footage/not-saved'
 import type { OpenFootage } from '@/lib/footage/open'
 import { countOf } from '@/lib/procedure/count'
-import { formatProblem } from '@/lib/procedure/problem'
 import type { Sheet } from '@/lib/procedure/sheet'
 import styles from './bench.module.css'
+import { ClipProgress } from './ClipProgress'
+import { clipLines, wantedClip } from './clip-wishes'
 import { fileNameOf, saveBlob, saveStream } from './saving'
 
 type Props = { readonly opened: OpenFootage; readonly sheet: Sheet; readonly chosen: string | undefined }
@@ -18,15 +19,7 @@ type State = { readonly done?: number; readonly of?: number; readonly lines?: re
 const wantedOf = (sheet: Sheet, only: string | undefined): readonly WantedClip[] =>
   sheet.steps
     .filter(({ mark }) => only === undefined || mark.id === only)
-    .map(({ number, mark }) => ({
-      start: mark.start,
-      end: mark.end,
-      title: `${number}. ${mark.text}`,
-      name: `${String(number).padStart(2, '0')}-${fileNameOf(mark.text).slice(0, 48)}`,
-    }))
-
-const linesOf = (clip: MadeClip): readonly string[] =>
-  (clip.ok ? clip.notices : clip.problems).map(problem => `${clip.name}: ${formatProblem(problem)}`)
+    .map(step => wantedClip(step, `${String(step.number).padStart(2, '0')}-${fileNameOf(step.mark.text).slice(0, 48)}`))
 
 /** Every step as a file of its own, one at a time or all in one ZIP that is written as it is made. */
 export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
@@ -54,14 +47,14 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
     try {
       if (only !== undefined) {
         for await (const clip of clips) {
-          lines.push(...linesOf(clip))
+          lines.push(...clipLines(clip))
           if (clip.ok && (await saveBlob(clip.name, clip.blob, opened.name, { signal: abort.signal }))) count++
         }
       } else {
         const { downloadZip } = await import('client-zip')
         const files = async function* () {
           for await (const clip of clips) {
-            lines.push(...linesOf(clip))
+            lines.push(...clipLines(clip))
             if (!clip.ok) continue
             count++
             yield { name: clip.name, input: clip.blob }
@@ -102,11 +95,11 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
         )}
       </div>
       {isRunning ? (
-        <p className={styles.progress}>
-          <progress value={state.done} max={state.of} aria-label="Cutting clips" />
-          {Math.floor(state.done ?? 0)} of {countOf(state.of ?? 0, 'clip')}
-          <Button onClick={() => control.current?.abort(new DOMException('stopped', 'AbortError'))}>Stop</Button>
-        </p>
+        <ClipProgress
+          done={state.done ?? 0}
+          of={state.of ?? 0}
+          onStop={() => control.current?.abort(new DOMException('stopped', 'AbortError'))}
+        />
       ) : (
         <div className={styles.dropRow}>
           <Button look="main" disabled={sheet.steps.length === 0} onClick={() => void make(undefined)}>

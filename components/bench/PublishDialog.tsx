@@ -16,6 +16,7 @@ import { PUBLICATIONS } from '@/lib/publish/publications'
 import { selected } from '@/lib/publish/selection'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
+import { ClipProgress } from './ClipProgress'
 import { Release } from './Release'
 import { saveFile } from './saving'
 import { useClips } from './useClips'
@@ -198,11 +199,7 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
             )}
           </div>
           {clips.running !== undefined && (
-            <p className={styles.progress}>
-              <progress value={clips.running.done} max={clips.running.of} aria-label="Cutting clips" />
-              {Math.floor(clips.running.done)} of {countOf(clips.running.of, 'clip')}
-              <Button onClick={clips.stop}>Stop</Button>
-            </p>
+            <ClipProgress done={clips.running.done} of={clips.running.of} onStop={clips.stop} />
           )}
           {name === 'packet' &&
             clips.lines.map(line => (

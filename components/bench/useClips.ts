@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react'
 import type { OpenFootage } from '@/lib/footage/open'
 import { countOf } from '@/lib/procedure/count'
-import { formatProblem } from '@/lib/procedure/problem'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
+import { clipLines, wantedClip } from './clip-wishes'
 
 export type Clips = {
   /** Clips by the id of their step, once all that can be cut are cut. */
@@ -14,8 +14,6 @@ export type Clips = {
   readonly stop: () => void
 }
 
-type Cut = { readonly bytes: Uint8Array; readonly lines: readonly string[] }
-
 type State = Partial<Pick<Clips, 'made' | 'running' | 'lines'>>
 
 /** What a clip is cut from: another span is another clip. */
@@ -24,25 +22,18 @@ const keyOf = ({ mark }: SheetStep): string => `${mark.id} ${mark.start} ${mark.
 const cut = async (
   opened: OpenFootage,
   steps: readonly SheetStep[],
-  known: Map<string, Cut>,
+  known: Map<string, Uint8Array>,
   signal: AbortSignal,
   onProgress: (done: number) => void,
 ): Promise<readonly string[]> => {
   const { cutClips } = await import('@/lib/footage/clip-set')
-  const wanted = steps.map(({ number, mark }) => ({
-    start: mark.start,
-    end: mark.end,
-    title: `${number}. ${mark.text}`,
-    name: `step ${number}`,
-  }))
+  const wanted = steps.map(step => wantedClip(step, `step ${step.number}`))
   const lines: string[] = []
   let at = 0
   for await (const clip of cutClips(opened, wanted, { way: 'exact', isLevelled: false, signal, onProgress })) {
     const step = steps[at++]
-    const said = (clip.ok ? clip.notices : clip.problems).map(each => `${clip.name}: ${formatProblem(each)}`)
-    lines.push(...said)
-    if (clip.ok && step !== undefined)
-      known.set(keyOf(step), { bytes: new Uint8Array(await clip.blob.arrayBuffer()), lines: said })
+    lines.push(...clipLines(clip))
+    if (clip.ok && step !== undefined) known.set(keyOf(step), new Uint8Array(await clip.blob.arrayBuffer()))
   }
   return lines
 }
@@ -59,7 +50,7 @@ export const useClips = (
   isWanted: boolean,
   onStop: () => void,
 ): Clips => {
-  const known = useRef(new Map<string, Cut>())
+  const known = useRef(new Map<string, Uint8Array>())
   const control = useRef<AbortController>(undefined)
   const [state, setState] = useState<State>({})
   const isOn = isWanted && opened !== undefined
@@ -77,7 +68,7 @@ export const useClips = (
       .then(lines => {
         const made = sheet.steps.flatMap(step => {
           const clip = known.current.get(keyOf(step))
-          return clip === undefined ? [] : [[step.mark.id, clip.bytes] as const]
+          return clip === undefined ? [] : [[step.mark.id, clip] as const]
         })
         const count = `${made.length} of ${countOf(sheet.steps.length, 'clip is', 'clips are')} in the packet.`
         show({ made: new Map(made), lines: [count, ...lines] })

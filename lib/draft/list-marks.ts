@@ -1,5 +1,5 @@
 import type { Mark } from '@/lib/procedure/mark'
-import { type Model, toScorer } from '@/lib/trade/model'
+import { logit, type Model, toScorer } from '@/lib/trade/model'
 import { gatherThings } from './gather'
 import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
@@ -9,8 +9,6 @@ import { isWorkedOn } from './worked-on'
 
 type ListKind = 'tool' | 'material'
 const scorer = toScorer<ListKind>(thingModel as unknown as Model)
-
-const logit = (p: number): number => Math.log(p / (1 - p))
 
 /** Tools and materials of a talk, once each, where they are first named. What may be either goes where it is surer. */
 export const draftLists = (talk: Talk): readonly Drafted[] =>

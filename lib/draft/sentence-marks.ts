@@ -1,5 +1,5 @@
 import type { Mark } from '@/lib/procedure/mark'
-import { type Model, toScorer } from '@/lib/trade/model'
+import { logit, type Model, toScorer } from '@/lib/trade/model'
 import { gradeCaution } from './caution'
 import { wordCaution } from './caution-wording'
 import { asSentence, sayTokens } from './clause-text'
@@ -27,8 +27,6 @@ const SECOND = 1
 /** How far below its threshold, in log odds, a caution may be where harm is said and nothing else was found, or a reason. */
 const NEARLY = -1.5
 const DOUBTFUL = -4
-
-const logit = (p: number): number => Math.log(p / (1 - p))
 
 /** Whether a sentence tells harm to people, and whether it orders anything beside. */
 type Harm = 'none' | 'told' | 'alone'

@@ -28,6 +28,9 @@ const SAMPLE = 400
 const MAY_HOLD =
   /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|fingers|thumb|hand|clicks?|brim|notch\w*|windows?|arrows?|weep\w*|dribbl\w*|square|parallel|straight|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|nipped|loose|every|twice|just|flush|equal|same|nothing|no (?:play|gap|slack|wobble)|(?:line|mark|middle)s?)\b|\ban? (?:good |full |whole |solid |further |extra |single |complete )?(?:thou|inch|foot|yard|mil|milli\w*|centi\w*|kilo\w*|met(?:re|er)|lit(?:re|er)|quart|pint|gallon|cup|pound|gram|ounce|turn|revolution|minute|second|hour|day|week|month|year|bar|volt|amp|ohm|degree|meg\w*|ton(?:ne)?|kilo|teaspoon|tablespoon|percent)\b/i
 
+/** @returns whether a sentence may hold a figure, a number word or a qualitative limit: nothing is read in others */
+export const mayHoldLimit = (text: string): boolean => MAY_HOLD.test(text)
+
 const bucket = (share: number): string => (share < 0.34 ? 'early' : share < 0.67 ? 'middle' : 'late')
 
 const around = (reading: Reading, at: number, to: number): readonly string[] => {
@@ -165,7 +168,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
   const [system, scale] = [voteSystem(sample), scaleOf(sample)]
   const hint = system === undefined ? '' : system === 'us' ? 'psi inch foot ' : 'millimetre litre bar '
   sentences.forEach((sentence, i) => {
-    if (!MAY_HOLD.test(sentence.text)) return
+    if (!mayHoldLimit(sentence.text)) return
     const context =
       hint +
       sentences

@@ -1,7 +1,7 @@
 import type { Basis } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import { hasNumber } from '@/lib/quantity/quantity'
-import { type Model, toScorer } from '@/lib/trade/model'
+import { type Model, sigmoid, toScorer } from '@/lib/trade/model'
 import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
 import type { LimitFound } from './spec-feature'
@@ -50,8 +50,8 @@ const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly Dra
     // What takes a value back counts as much as what it takes back, and is of the same thing.
     const slip = replaced.get(i - 1)
     const first = slip?.by === found ? slip.from : found
-    const odds = Math.max(oddsOf(found), oddsOf(first))
-    if (1 / (1 + Math.exp(-odds)) < scorer.threshold('spec')) return []
+    const odds = first === found ? oddsOf(found) : Math.max(oddsOf(found), oddsOf(first))
+    if (sigmoid(odds) < scorer.threshold('spec')) return []
     const question = limit.notes.find(note => note.kind === 'question')?.text
     const condition = limit.qualitative ?? limit.reference
     const mark: Mark = {

@@ -2,7 +2,7 @@ import { findTakenBack, type TakenBack } from '@/lib/quantity/taken-back'
 import { toTokens } from '@/lib/trade/tagger'
 import type { Reading } from './feature'
 import { toNounPhrases } from './noun-phrase'
-import type { LimitFound } from './spec-feature'
+import { type LimitFound, mayHoldLimit } from './spec-feature'
 
 /** Without one of these nothing is taken back; spares most sentences the look. */
 const MAY_TAKE_BACK =
@@ -36,7 +36,7 @@ const CONTRAST =
  */
 export const withoutTakenBack = (text: string): string => {
   if (!MAY_TAKE_BACK.test(text)) return text
-  const mended = findTakenBack(text).reduceRight(mend, text)
+  const mended = mayHoldLimit(text) ? findTakenBack(text).reduceRight(mend, text) : text
   return mended.replace(
     CONTRAST,
     (_, article: string, thing: string, __, kind: string) => `${article} ${kind} ${thing}`,

@@ -22,29 +22,30 @@ export const renumber = (project: Project): Project => {
     while (at > 0 && (placed[at - 1]?.start ?? 0) > step.start) at--
     placed.splice(at, 0, step)
   }
-  const places = new Map(placed.map((step, i) => [step.id, i + 1]))
+  const marks = project.marks.map(mark =>
+    mark.kind === 'step' || mark.place === undefined ? mark : without(mark, ['place']),
+  )
+  return numbered({ ...project, marks }, placed)
+}
+
+/** Numbers steps 1..n in the order given; marks that are none of them stay as they are. */
+export const numbered = (project: Project, steps: readonly Mark[]): Project => {
+  const places = new Map(steps.map(({ id }, i) => [id, i + 1]))
   return {
     ...project,
     marks: project.marks.map(mark => {
       const place = places.get(mark.id)
-      if (place === undefined) return mark.place === undefined ? mark : without(mark, ['place'])
-      return mark.place === place ? mark : { ...mark, place }
+      return place === undefined || mark.place === place ? mark : { ...mark, place }
     }),
   }
 }
 
 /** Moves a step to a place among the others, whose order stays. */
 export const moveStep = (project: Project, id: string, place: number): Project => {
-  const order = stepsInOrder(project.marks).map(step => step.id)
-  if (!order.includes(id)) return project
-  const rest = order.filter(other => other !== id)
-  rest.splice(Math.max(0, Math.min(rest.length, Math.round(place) - 1)), 0, id)
-  const places = new Map(rest.map((step, i) => [step, i + 1]))
-  return {
-    ...project,
-    marks: project.marks.map(mark => {
-      const to = places.get(mark.id)
-      return to === undefined || mark.place === to ? mark : { ...mark, place: to }
-    }),
-  }
+  const order = stepsInOrder(project.marks)
+  const moved = order.find(step => step.id === id)
+  if (moved === undefined) return project
+  const rest = order.filter(step => step !== moved)
+  rest.splice(Math.max(0, Math.min(rest.length, Math.round(place) - 1)), 0, moved)
+  return numbered(project, rest)
 }

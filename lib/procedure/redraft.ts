@@ -1,6 +1,6 @@
 import type { Kind } from './kinds'
 import type { Mark } from './mark'
-import { renumber, stepsInOrder } from './place'
+import { numbered, renumber, stepsInOrder } from './place'
 import type { Project } from './project'
 import { type Span, sharedTime } from './time'
 import { without } from './without'
@@ -66,14 +66,7 @@ const putBack = (before: Project, project: Project): Project => {
     const at = followed.map(old => successorOf(old, steps)).find(found => found >= 0)
     steps.splice((at ?? -1) + 1, 0, step)
   })
-  const places = new Map(steps.map((step, i) => [step.id, i + 1]))
-  return {
-    ...project,
-    marks: project.marks.map(mark => {
-      const place = places.get(mark.id)
-      return place === undefined || place === mark.place ? mark : { ...mark, place }
-    }),
-  }
+  return numbered(project, steps)
 }
 
 /**

@@ -26,7 +26,6 @@ const COMMON =
 const OWN_WORDS = new Set([
   'compressed-air',
   'flying-particles',
-
   'radiation',
   'asphyxiant',
   'sewer-gas',

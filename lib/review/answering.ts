@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Hazard } from '@/lib/trade/hazard'
+import { logit } from '@/lib/trade/model'
 import { spokenAgainst, toField } from './answering-words'
 import { cautionParts, harmsPeople } from './caution-parts'
 import { cautionOdds } from './hazard-odds'
@@ -7,8 +8,8 @@ import { HAZARDS } from './hazard-signs'
 import { onceFor } from './memo'
 
 /** Log odds from which on the fitted model takes a caution for an answer, and below which not even the lexicon's words are believed. */
-const ANSWERS = Math.log(0.25 / 0.75)
-const NEVER = Math.log(0.001 / 0.999)
+const ANSWERS = logit(0.25)
+const NEVER = logit(0.001)
 
 /** Harm to things only: "brake fluid strips paint" warns nobody of what it does to eyes. */
 const isOfThings = onceFor(
@@ -16,11 +17,19 @@ const isOfThings = onceFor(
     !harmsPeople(text) && cautionParts(text).consequence === 'damage' && (level === 'notice' || level === undefined),
 )
 
-const INDEX = new Map(HAZARDS.map((hazard, i) => [hazard, i]))
+/** The hazards a caution speaks of, asked once a caution. */
+const hazardsOf = onceFor((caution: Mark): ReadonlySet<Hazard> => {
+  const odds = cautionOdds(caution)
+  const spoken = new Set(spokenAgainst(caution.text, caution.hazard))
+  const field = toField(caution.hazard)
+  return new Set(
+    HAZARDS.filter(({ id }, i) => {
+      if (isOfThings(caution) && field !== id) return false
+      const own = odds[i] ?? NEVER
+      return own >= ANSWERS || (own >= NEVER && spoken.has(id))
+    }),
+  )
+})
 
 /** @returns whether a caution speaks of a hazard, by its field or its words. */
-export const isAgainst = (caution: Mark, hazard: Hazard): boolean => {
-  if (isOfThings(caution) && toField(caution.hazard) !== hazard.id) return false
-  const odds = cautionOdds(caution)[INDEX.get(hazard) ?? -1] ?? NEVER
-  return odds >= ANSWERS || (odds >= NEVER && spokenAgainst(caution.text, caution.hazard).includes(hazard.id))
-}
+export const isAgainst = (caution: Mark, hazard: Hazard): boolean => hazardsOf(caution).has(hazard)

@@ -46,6 +46,15 @@ export const coveredSeconds = (sentences: readonly Sentence[], marks: readonly M
   })
 }
 
+/** Share of a sentence that marks may cover though they are of other things. */
+const GRAZED = 0.2
+
+/** @returns sentences that take time and that none of the marks is of. */
+export const leftOut = (sentences: readonly Sentence[], marks: readonly Mark[]): readonly Sentence[] => {
+  const seconds = coveredSeconds(sentences, marks)
+  return sentences.filter(({ start, end }, i) => end > start && (seconds[i] ?? 0) <= GRAZED * (end - start))
+}
+
 /**
  * How much of what was told the marks account for.
  *

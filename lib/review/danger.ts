@@ -2,6 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import type { Hazard } from '@/lib/trade/hazard'
 import { MACHINE_HAZARDS, type MachineHazards } from '@/lib/trade/hazards-machine'
+import { logit } from '@/lib/trade/model'
 import { isAgainst } from './answering'
 import { inSteps } from './chunks'
 import { sheetOdds, stepOdds } from './hazard-odds'
@@ -46,8 +47,10 @@ const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
   !(hazard.id === 'carbon-monoxide' && OUTDOOR.test(equipmentOf(sheet)))
 
 /** What the fitted model says of a step: log odds from which on a hazard is there, and below which the lexicon's sign is not believed. */
-const SURE = Math.log(0.9 / 0.1)
-const DOUBTED = Math.log(0.01 / 0.99)
+const SURE = logit(0.9)
+const DOUBTED = logit(0.01)
+
+const INDEX = new Map(HAZARDS.map((hazard, i) => [hazard, i]))
 
 type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boolean; readonly steps: Set<number> }
 
@@ -93,32 +96,31 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   const end = sheet.steps.at(-1)
   let isOff = false
   let isPulled = false
+  const oddsWith = stepOdds(machine)
   const ahead = sheetOdds(machine, [...sheet.tools, ...sheet.materials].map(({ text }) => text).join('\n'))
   for (const { step, isCut, isPowered, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
-    const odds = stepOdds(step.mark.text, machine, isOff)
-    const doubted = new Set<Hazard>()
-    HAZARDS.forEach((hazard, i) => {
-      const own = (ahead[i] ?? 0) + (odds[i] ?? 0)
-      if (own >= SURE && isHere(hazard, sheet)) note(hazard, step, 'plain', isCut)
-      if (own < DOUBTED) doubted.add(hazard)
-    })
+    const odds = isOff ? oddsWith.off(step.mark.text) : oddsWith.on(step.mark.text)
+    const oddsOf = (i: number): number => (ahead[i] ?? 0) + (odds[i] ?? 0)
+    const isDoubted = (hazard: Hazard): boolean => oddsOf(INDEX.get(hazard) ?? -1) < DOUBTED
+    for (const [i, hazard] of HAZARDS.entries())
+      if (oddsOf(i) >= SURE && isHere(hazard, sheet)) note(hazard, step, 'plain', isCut)
     isOff = isCut || (isOff && !isPowered)
     isPulled = isUnplugging || (isPulled && !isPowered)
     for (const hazard of plain) {
-      if (doubted.has(hazard)) continue
+      if (isDoubted(hazard)) continue
       const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
       if (weight !== undefined) note(hazard, step, weight, isCut)
     }
     for (const hazard of hinted)
       if (
-        !doubted.has(hazard) &&
+        !isDoubted(hazard) &&
         hazard.hintsIn?.test(machine) !== false &&
         !(hazard.id === 'electric-shock' && isUnplugging) &&
         !(isPulled && BY_POWER.has(hazard.id))
       )
         note(hazard, step, 'hinted', isCut)
     for (const { row, hazard, isHint } of inContext) {
-      if (doubted.has(hazard)) continue
+      if (isDoubted(hazard)) continue
       if (!here.has(row) || !isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue
       const weight = weightOf(hazard, isCut, isOff)
       const isMade = isCut || (hazard.id === 'electric-shock' && isPulled)

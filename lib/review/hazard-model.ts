@@ -16,13 +16,17 @@ export const toWeigher = (
   ids: readonly string[],
 ): ((features: Iterable<string>) => Float64Array) => {
   const outcomes = hazards.map(id => ids.indexOf(id))
-  const rows = new Map(
-    weights.map(row => {
-      const [name = '', ...numbers] = row.split(' ')
-      return [name.replaceAll('_', ' '), Int16Array.from(numbers, Number)] as const
-    }),
-  )
+  const unpack = () =>
+    new Map(
+      weights.map(row => {
+        const [name = '', ...numbers] = row.split(' ')
+        return [name.replaceAll('_', ' '), Int16Array.from(numbers, Number)] as const
+      }),
+    )
+  // Unpacked when first asked: most commands and pages that load the rules review nothing.
+  let rows: ReturnType<typeof unpack> | undefined
   return features => {
+    rows ??= unpack()
     const sums = new Float64Array(ids.length)
     for (const feature of features) {
       const row = rows.get(feature)

@@ -27,18 +27,15 @@ const sum = (a: Odds, b: Odds): Odds => a.map((value, i) => value + (b[i] ?? 0))
  */
 export const sheetOdds = (machine: string, names: string): Odds => sum(ofMachine(machine), ofLists(names))
 
-/** Steps by what decides about them; the key is the state of the power, the machine and the text. */
-const ofStep = onceForText((key: string): Odds => {
-  const [state, machine = '', text = ''] = key.split('\n')
-  return sum(ofWords(text), weighStep(placeFeatures(text, machine, state === 'off')))
-})
+/** What steps add to `sheetOdds` on a machine, by whether the power is off when they are done. */
+type StepOdds = { readonly on: (text: string) => Odds; readonly off: (text: string) => Odds }
 
-/**
- * @param isOff whether the power is off when the step is done
- * @returns what the step adds to `sheetOdds`
- */
-export const stepOdds = (text: string, machine: string, isOff: boolean): Odds =>
-  ofStep(`${isOff ? 'off' : 'on'}\n${machine.replaceAll('\n', ' ')}\n${text.replaceAll('\n', ' ')}`)
+/** @param machine title and equipment */
+export const stepOdds = onceForText((machine: string): StepOdds => {
+  const withPower = (isOff: boolean) =>
+    onceForText((text: string): Odds => sum(ofWords(text), weighStep(placeFeatures(text, machine, isOff))))
+  return { on: withPower(false), off: withPower(true) }
+})
 
 /** @returns for each hazard the log odds that a caution answers it. */
 export const cautionOdds = onceFor(({ text, hazard }: Mark): Odds => {

@@ -109,7 +109,11 @@ export const nameOfParts = (prefix: string, a?: string, b?: string, c?: string, 
   return parts.length === 0 ? prefix : `${prefix}:${parts.join(' ')}`
 }
 
-const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
+/** @returns the probability of log odds */
+export const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
+
+/** @returns the log odds of a probability */
+export const logit = (p: number): number => Math.log(p / (1 - p))
 
 /** Reads whole numbers separated by blanks, one after the other: several times faster than splitting for 20,000 of them. */
 const wholeNumbers = (text: string, count: number): Float64Array => {

@@ -1,4 +1,4 @@
-import { type Model, toPartsIndex, toScorer } from '@/lib/trade/model'
+import { type Model, sigmoid, toPartsIndex, toScorer } from '@/lib/trade/model'
 import { eachBoundaryFeature, type Pace, type RunWord, seenAs, slackBucket, toRunWords } from './boundary'
 import boundaryModel from './boundary-model.json'
 import type { Token } from './token'
@@ -15,8 +15,6 @@ export type BoundaryModel = Model & {
 
 /** How much the length of sentences weighs against the words at a place. Tried on left-out cases. */
 const LENGTH_WEIGHT = 0.7
-
-const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 
 /** Shifts the log odds inside every cue so that, all told, it holds an end as often as its pause says. */
 const heedPauses = (words: readonly RunWord[], odds: number[], held: readonly number[]): void => {

@@ -1,7 +1,7 @@
 import { readSentence } from '@/lib/draft/feature'
 import { featuresAt, limitFeatures } from '@/lib/draft/place-feature'
 import { findLimits } from '@/lib/draft/spec-feature'
-import type { Model } from '@/lib/trade/model'
+import { type Model, sigmoid } from '@/lib/trade/model'
 import type { Case } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
 import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
@@ -38,8 +38,6 @@ export const toSentenceSamples = ({ name, form, gold, sentences, isOwn, weight }
     }
   })
 }
-
-const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 
 const report = (
   title: string,

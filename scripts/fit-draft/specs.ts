@@ -1,7 +1,7 @@
 import { readSentence } from '@/lib/draft/feature'
 import { findLimits } from '@/lib/draft/spec-feature'
 import type { Quantity } from '@/lib/quantity/quantity'
-import type { Model } from '@/lib/trade/model'
+import { type Model, sigmoid } from '@/lib/trade/model'
 import type { Case } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
 import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
@@ -45,8 +45,6 @@ const toSpecSamples = (source: Case): { readonly samples: readonly SpecSample[];
   })
   return { samples, missed: source.isOwn ? 0 : open.length }
 }
-
-const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 
 /** Fits which limits are specs of the job; prints how well they hold on cases left out, and on `tests`. */
 export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): Model => {

@@ -1,6 +1,6 @@
 import { readSentence } from '@/lib/draft/feature'
 import { gatherThings } from '@/lib/draft/gather'
-import type { Model } from '@/lib/trade/model'
+import { type Model, sigmoid } from '@/lib/trade/model'
 import type { Case, Gold } from './cases'
 import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
 import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
@@ -71,8 +71,6 @@ const toPart = (source: Case): Part => {
   const missed = KINDS.map(kind => [kind, listOf(source.gold, kind).length - (inList[kind]?.size ?? 0)])
   return { source, samples, missed: Object.fromEntries(missed) }
 }
-
-const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
 
 const report = (
   title: string,

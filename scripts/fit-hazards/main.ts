@@ -11,6 +11,7 @@ import type { HazardModel } from '@/lib/review/hazard-model'
 import { HAZARDS } from '@/lib/review/hazard-signs'
 import { bringsPower, cutsPower } from '@/lib/review/power'
 import { warningFeatures } from '@/lib/review/warning'
+import { sigmoid } from '@/lib/trade/model'
 import { f1At, fitLogistic } from '../fit-draft/logistic'
 import { type LabelledSheet, readLoneLines, readSheets, readTalkLines } from './read'
 
@@ -93,8 +94,6 @@ const fitted = (rows: readonly Row[], outcomes: readonly string[] = IDS) => {
   return { names, index, weights }
 }
 
-const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z))
-
 type Judged = readonly (Float64Array | undefined)[]
 
 const judge = ({ index, weights }: ReturnType<typeof fitted>, row: Row | undefined): Float64Array | undefined => {
@@ -139,7 +138,7 @@ const spoken = (sheet: number, text: string, isWarning: boolean): Row => ({
 
 /** Every sentence of the labelled talks (fit-draft/talks), each told whether a caution was taken from it. */
 const warningRows = (): readonly Row[] =>
-  readTalkLines(TALKS).map(({ talk, text, labels }) => spoken(talk, text, labels.includes('{{caution:')))
+  readTalkLines(TALKS).map(({ talk, text, isWarning }) => spoken(talk, text, isWarning))
 
 /** Steps and cautions as sheets word them; they count in no fold. */
 const writtenRows = (sheets: readonly LabelledSheet[]): readonly Row[] =>

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { parseTalk } from '../fit-draft/talk-file'
 
 /** A step or a caution of a sheet with the hazards it brings (surely, perhaps) or warns of. */
 export type SheetLine = {
@@ -76,20 +77,16 @@ export const readLoneLines = (folder: string): readonly LoneLine[] =>
     })
   })
 
-/** Every sentence of the labelled talks with its labels as written; `talk` counts the talks. */
+/** Every sentence of the labelled talks, and whether a caution was taken from it; `talk` counts the talks. */
 export const readTalkLines = (
   folder: string,
-): readonly { readonly talk: number; readonly text: string; readonly labels: string }[] =>
+): readonly { readonly talk: number; readonly text: string; readonly isWarning: boolean }[] =>
   readdirSync(folder)
     .filter(file => file.endsWith('.talk'))
     .sort()
-    .flatMap((file, talk) =>
-      readFileSync(join(folder, file), 'utf8')
-        .split('\n')
-        .filter(row => row !== '' && !row.startsWith('#'))
-        .map(row => {
-          const at = row.indexOf('{{')
-          const said = at < 0 ? row : row.slice(0, at)
-          return { talk, text: said.slice(said.indexOf(':') + 1).trim(), labels: at < 0 ? '' : row.slice(at) }
-        }),
-    )
+    .flatMap((file, talk) => {
+      const times = (texts: readonly string[]) => texts.map((_, i) => ({ start: i, end: i + 1 }))
+      const { sentences, marks } = parseTalk(readFileSync(join(folder, file), 'utf8'), times)
+      const warned = new Set(marks.filter(({ kind }) => kind === 'caution').map(({ start }) => start))
+      return sentences.map(({ text, start }) => ({ talk, text, isWarning: warned.has(start) }))
+    })

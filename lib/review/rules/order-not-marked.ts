@@ -1,5 +1,5 @@
 import { shorten } from '@/lib/procedure/shorten'
-import { coveredSeconds } from '../coverage'
+import { leftOut } from '../coverage'
 import { isOrder } from '../instructing'
 import type { Found, Rule } from '../rule'
 import { sample } from '../sample'
@@ -7,16 +7,12 @@ import type { Subject } from '../subject'
 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
-  const seconds = coveredSeconds(sentences, project.marks)
-  return sentences.flatMap(({ start, end, text }, i): Found[] => {
-    if (end <= start || (seconds[i] ?? 0) > 0.2 * (end - start) || !isOrder(text)) return []
-    return [
-      {
-        place: { at: 'talk', start, end },
-        message: `The talk tells to do something that no mark holds: "${shorten(text, 80)}" Mark it, or leave it out on purpose.`,
-      },
-    ]
-  })
+  return leftOut(sentences, project.marks)
+    .filter(({ text }) => isOrder(text))
+    .map(({ start, end, text }) => ({
+      place: { at: 'talk', start, end },
+      message: `The talk tells to do something that no mark holds: "${shorten(text, 80)}" Mark it, or leave it out on purpose.`,
+    }))
 }
 
 /** Told and not marked. */

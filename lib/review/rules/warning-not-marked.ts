@@ -1,6 +1,8 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
-import { coveredSeconds } from '../coverage'
+import { shorten } from '@/lib/procedure/shorten'
+import { logit } from '@/lib/trade/model'
+import { leftOut } from '../coverage'
 import { isChat } from '../instructing'
 import { ownStems } from '../lateness'
 import type { Found, Rule } from '../rule'
@@ -10,8 +12,8 @@ import { warningOdds } from '../warning'
 import { stemSet } from '../words'
 
 /** Log odds from which on a sentence may be a warning, and from which on it is one. */
-const PERHAPS = Math.log(0.45 / 0.55)
-const SURELY = Math.log(0.7 / 0.3)
+const PERHAPS = logit(0.45)
+const SURELY = logit(0.7)
 /** A caution that stands for a sentence says at least this share of what the sentence is about. */
 const SHARED = 0.5
 /** A caution is about what is said near it, seconds. */
@@ -31,20 +33,14 @@ const saysSo = (caution: Mark, { start, end, text }: Sentence): boolean => {
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const cautions = project.marks.filter(({ kind }) => kind === 'caution')
-  const seconds = coveredSeconds(sentences, cautions)
-  return sentences.flatMap((sentence, i): Found[] => {
-    const { start, end, text } = sentence
-    if (end <= start || (seconds[i] ?? 0) > 0.2 * (end - start) || isChat(text) || warningOdds(text) < PERHAPS)
-      return []
-    if (cautions.some(caution => saysSo(caution, sentence))) return []
-    return [
-      {
-        place: { at: 'talk', start, end },
-        ...(warningOdds(text) < SURELY ? { level: 'consider' as const } : {}),
-        message: `The talk warns of harm and no caution holds it: "${text.length > 80 ? `${text.slice(0, 77)}…` : text}" Mark it as a caution, or leave it out on purpose.`,
-      },
-    ]
-  })
+  return leftOut(sentences, cautions)
+    .filter(({ text }) => warningOdds(text) >= PERHAPS && !isChat(text))
+    .filter(sentence => !cautions.some(caution => saysSo(caution, sentence)))
+    .map(({ start, end, text }) => ({
+      place: { at: 'talk', start, end },
+      ...(warningOdds(text) < SURELY ? { level: 'consider' } : {}),
+      message: `The talk warns of harm and no caution holds it: "${shorten(text, 80)}" Mark it as a caution, or leave it out on purpose.`,
+    }))
 }
 
 /** Warned of and not marked. */
