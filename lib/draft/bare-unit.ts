@@ -71,10 +71,14 @@ const unitOf = (dimension: string, size: number, { recent, system, scale }: Arou
   return same?.quantity.unit ?? (dimension === 'temperature' ? scale : undefined) ?? habitOf(dimension, system)
 }
 
+/** `those I pull to eighty`: what a wrench is pulled to. */
+const PULLED =
+  /\b(?:pull(?:s|ed)?|torqu\w+|tighten\w*|wrench|clicks?|clicker|crank\w*|cinch\w*)\b[^.;\d]{0,28}\b(?:to|at|up to|for)(?: about| around)? $/i
+
 /** What is measured, by the sentence itself, else by the two before it. */
 const measuredOf = (limit: Limit, { text, before }: Around, size: number) => {
   const isCold = (named: string | undefined) => named === 'temperature' && size < LEAST_HEAT
-  const own = toMeasurand(text, limit.at, limit.to)
+  const own = toMeasurand(text, limit.at, limit.to) ?? (PULLED.test(text.slice(0, limit.at)) ? 'torque' : undefined)
   const all = before.trim()
   const earlier = own === undefined && all !== '' ? toMeasurand(all, all.length, all.length) : undefined
   return { own: isCold(own) ? undefined : own, earlier: isCold(earlier) ? undefined : earlier }

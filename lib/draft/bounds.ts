@@ -1,14 +1,16 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
+import { sizeOf } from './bare-unit'
+import { isCondemned } from './condemned'
 import { toDimension } from './dimension'
 
 /** Characters around a number in which words of a limit are looked for. */
 const REACH = 64
 
 /** What stands after a number up to the next figure or the sentence's end. */
-const afterOf = (text: string, to: number): string => /^[^.;?!\d]*/.exec(text.slice(to, to + REACH))?.[0] ?? ''
+export const afterOf = (text: string, to: number): string => /^[^.;?!\d]*/.exec(text.slice(to, to + REACH))?.[0] ?? ''
 /** What stands before it from the last end of a sentence. */
-const beforeOf = (text: string, at: number): string =>
+export const beforeOf = (text: string, at: number): string =>
   /[^.;?!]*$/.exec(text.slice(Math.max(0, at - REACH), at))?.[0] ?? ''
 
 /** Alternatives of one pattern, each a row. */
@@ -32,12 +34,22 @@ const MOST_AFTER = anyOf(
   '^[^,]{0,24}, as (?:far|deep|high|wide|hot|much) as (?:i|we)\\b',
   "^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)",
   '^[^,]{0,20}\\bi (?:allow|tolerate|accept|can live with|put up with)\\b',
-  `^[^,]{0,24}\\b${IS} all (?:you|it|they|he|she|i|we)(?:'ll| will| can|'d| would|'re| are|'s| is)? (?:get|gets|allowed|stand|stands|bear|bears|tolerate|allow)\\b`,
+  `^[^,]{0,24}\\b${IS} all (?:(?:of )?the (?:[a-z-]+ ){1,3})?(?:you|it|they|he|she|i|we|that|there)(?:'ll| will| can|'d| would|'re| are|'s| is)? (?:ever |be )?(?:get|gets|have|has|allowed|permitted|stand|stands|bear|bears|tolerate|allow|allows|accept|give|grant|let)\\b`,
+  `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:hottest|highest|longest|widest|deepest|farthest|furthest|loosest|fastest|heaviest|biggest|largest|thickest|tallest|roughest|greatest|upper)\\b`,
+  `^,? (?:and |but )?(?:anything )?(?:higher|more|over|above|beyond|further|longer|hotter|wider|faster|tighter|deeper)(?: than)?(?: that| it)? (?:is|are|isn't|'s|won't|will|would|does|doesn't) [^,.;]{0,20}(?:not|n't|no\\b|never|too|wrong|forbidden|trouble|bad|damage|out\\b|allowed)`,
+  `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch) )?(?:less|lower|shorter|under|smaller|cooler)\\b`,
+  `^,? (?:and |but )?(?:less|lower|shorter|smaller|cooler|under)(?:(?:'s| is| would be) (?:even |always |still )?better|(?: if|,? even)\\b)`,
+  '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:over|more|past|beyond|above|further|longer|higher)\\b',
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:much|many|far|hot|high|wide|deep|loose|slack|long|big|fast|thick)\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:below|under)|under|below|(?:no|not|never|nothing) (?:more than|over|above|past|beyond|higher than)|(?:don't|do not|never) (?:go |let it go )?(?:over|past|above|beyond)) that\\b`,
 )
 /** Said after a figure, it is the least. */
 const LEAST_AFTER = anyOf(
+  `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:thinnest|lowest|smallest|shortest|coldest|slowest|tightest|narrowest|lightest|shallowest|coolest|fewest|lower)\\b`,
+  `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch|shade) )?(?:more|longer|higher|over|bigger|thicker|warmer|later)\\b`,
+  `^,? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?better| (?:if|when) you\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
+  "^[^,]{0,30},? (?:and |so |but )?[^.;?!]{0,40}\\b(?:can't|cannot|mustn't|must not|can not|not|never|won't)\\b[^,.;]{0,24}\\banything (?:less|lower|smaller|thinner|shorter|weaker|under|below)\\b",
+  '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:less|under|below|shorter|lower|short)\\b',
   `^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
   '^[^,]{0,36}(?:,|\\band\\b|\\bbut\\b) (?:and |but )?(?:no|not|never|nothing|any)(?: any| an?(?: \\w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer|earlier|thinner|below)\\b',
   '^[^,]{0,36}, or (?:more|over|better|higher|longer)\\b',
@@ -53,6 +65,21 @@ const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
 /** Said before a figure, it is the most. */
 const MOST_BEFORE =
   /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+/** `the longest you may hold it is five seconds`. */
+const MOST_IS =
+  /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
+const LEAST_IS =
+  /\bthe (?:very |absolute )?(?:least|lowest|thinnest|smallest|shortest|tightest|narrowest|coldest|slowest|fewest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
+/** `a bend no tighter than`: the radius is the least. */
+const TIGHTER = /\b(?:tighter|sharper) (?:[a-z]+ ){0,2}?than(?: about| around)?(?: an?)? ?$/i
+const BENDS =
+  /\b(?:bends?|bent|bending|radius|radii|curves?|curved|loops?|coil\w*|corner|turns?|kinks?|elbows?|sweep)\b/i
+/** `it should hold for a good minute`: what something must last, it may last longer. */
+const LASTS =
+  /\b(?:should|must|has to|have to|ought to|wants? to|needs? to)\b[^,.;]{0,24}\b(?:hold|last|stay|spin|coast|keep|burn|ring|swing|stand|float|go on|run on|carry on)\w*(?: on| up| still| dry| lit| spinning| going| turning| burning)?(?: for)? ?$/i
+/** `once it passes 25`. */
+const PASSES_BEFORE =
+  /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|gets? to|is up to)(?: about| around)? $/i
 const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
 /** `four mil of lift and they're due`. */
 const DUE_AFTER =
@@ -100,6 +127,13 @@ const hasLarger = ({ nominal = 0, unit }: Quantity, near: readonly Quantity[]): 
       other.unit === unit && other.nominal !== undefined && other.nominal > nominal && other.nominal < nominal * 4,
   )
 
+/** `the bend is to be no tighter than 180 millimetres`: a tighter bend has a smaller radius. */
+const isBend = (limit: Limit, text: string, ahead: string, quantity: Quantity): boolean => {
+  const { low, high } = quantity
+  if ((low !== undefined && high !== undefined) || toDimension(quantity.unit) !== 'length') return false
+  return TIGHTER.test(`${ahead}${limit.text.replace(/[\d.].*$/, '')}`) && BENDS.test(text)
+}
+
 /**
  * A figure that the reader took for a plain value and whose sentence makes a limit of it, at a distance:
  * `four turns at first, no more`, `the limit is two`, `and that's the most`.
@@ -115,6 +149,8 @@ export const boundAtDistance = (
   near: readonly Quantity[],
 ): Quantity => {
   const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
+  if (isBend(limit, text, ahead, quantity))
+    return { low: sizeOf(quantity), ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
   if (
     quantity.low !== undefined &&
     quantity.high === undefined &&
@@ -142,6 +178,8 @@ export const boundAtDistance = (
     return quantity
   if (
     LEAST_AFTER.test(after) ||
+    LEAST_IS.test(ahead) ||
+    (/^(?:an? |the )?(?:good|full|solid|whole|clear)\b/i.test(limit.text) && LASTS.test(ahead)) ||
     (AWAY.test(ahead) && AWAY_AFTER.test(after) && toDimension(quantity.unit) === 'length')
   )
     return toLow(quantity)
@@ -153,5 +191,6 @@ export const boundAtDistance = (
     if (isWorn()) return toLow(quantity)
     if (isLimit || (isDue && GROWS.test(text))) return toHigh(quantity)
   }
-  return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) ? toHigh(quantity) : quantity
+  if (PASSES_BEFORE.test(ahead) && isCondemned(`${ahead}${limit.text}${after}`)) return toHigh(quantity)
+  return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) || MOST_IS.test(ahead) ? toHigh(quantity) : quantity
 }

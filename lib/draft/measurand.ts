@@ -24,12 +24,38 @@ const THINGS: Readonly<Record<string, string>> = {
     'oven iron kiln thermostat thermometer heater heaters nozzle glue bath rinse fryer oil acid coolant steam fridge freezer cabinet firing solder hotplate platen dryer incubator flow flame',
   length:
     'long longer short shorter stroke feeler calliper calipers caliper tread lining brush ruler tape micrometer feelers flat straightedge inner outer plane edge measured size rule shim',
-  voltage: 'tension cell cells battery meter dc ac potential grid anode mains fence energiser supply',
+  voltage:
+    'tension cell cells battery meter outlet outlets receptacle dc ac potential grid anode mains fence energiser supply',
   current: 'fuse ammeter',
   resistance: 'winding windings coil coils element',
   speed: 'throttle tacho spindle pto',
   time: 'count',
 }
+
+/** What is read off, and what that measures; a sentence that names one tells of its figure from farther. @source common practice, no source */
+const INSTRUMENTS: readonly (readonly [string, RegExp])[] = [
+  [
+    'current',
+    /\b(?:clamp[- ](?:on )?meter|amp clamp|current clamp|ammeter|clamp (?:it )?(?:round|around|on) (?:the|a|one|each) (?:phase|lead|leg|wire|live|cable|feed|positive|negative))\b/i,
+  ],
+  ['resistance', /\b(?:ohm-?meter|megger|insulation tester|on ohms)\b/i],
+  ['temperature', /\b(?:infra-?red|pyrometer|thermocouple|thermometer|temp(?:erature)? (?:gun|probe)|laser gun)\b/i],
+  ['speed', /\b(?:tacho(?:meter)?|tach|rev counter|strobe|stroboscope)\b/i],
+  ['pressure', /\b(?:(?:pressure|test|tyre|tire|boost|air|fuel) gauge|manometer|pressure meter)\b/i],
+  ['torque', /\b(?:torque (?:wrench|key|spanner)|clicker|beam wrench|click wrench)\b/i],
+  [
+    'length',
+    /\b(?:feelers?|dial (?:gauge|indicator)|callipers?|calipers?|verniers?|micrometer|tape measure|straight-?edge)\b/i,
+  ],
+  [
+    'voltage',
+    /\b(?:voltmeter|multi-?meter|(?:the|a|my|your|volt|test|digital|little|good|cheap) meter)\b(?! (?:from|away|off|of|long|wide|high|deep|or so)\b)/i,
+  ],
+]
+const IS_READ =
+  /\b(?:meter|clamp|megger|ohms|infra-?red|pyro|thermo|temp|laser|tach|rev counter|strobe|gauge|mano|torque|click|beam wrench|feeler|dial|call?iper|vernier|micrometer|tape|straight-?edge|\w+meter)/i
+/** How much farther an instrument counts than what is measured. */
+const READ_FARTHER = 1.3
 
 type Named = { readonly dimension: string; readonly isProperty: boolean }
 
@@ -64,6 +90,13 @@ export const toMeasurand = (text: string, at: number, to: number): string | unde
     const gap = isWithin ? 1 : end <= at ? at - end : match.index >= to ? 1.5 * (match.index - to) : near
     const far = named.isProperty ? gap : gap * THING_FARTHER
     if (far < near) [best, near] = [named.dimension, far]
+  }
+  if (!IS_READ.test(text)) return best
+  for (const [dimension, pattern] of INSTRUMENTS) {
+    const match = pattern.exec(text)
+    if (match === null || match.index >= at) continue
+    const far = Math.max(1, at - match.index - match[0].length) * READ_FARTHER
+    if (far < near) [best, near] = [dimension, far]
   }
   return best
 }

@@ -2,7 +2,8 @@ import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import type { voteSystem } from '@/lib/quantity/system-vote'
 import { inherit, sizeOf } from './bare-unit'
-import { boundAtDistance } from './bounds'
+import { afterOf, beforeOf, boundAtDistance } from './bounds'
+import { isCondemned } from './condemned'
 import { toDimension } from './dimension'
 
 /** Which system of units the whole talk counts in. */
@@ -77,11 +78,32 @@ const PRAISE =
 const DENIED =
   /\b(?:shouldn't|mustn't|oughtn't|can't|cannot|don't|doesn't|never|(?:should|must|ought|may|do|does|is|are|has|have) not)\b[^.,;]{0,24}$/i
 
+const OR_LESS = /\bor (?:anything )?(?:less|under|below|lower|thinner|shorter|smaller)$/i
+const OR_MORE = /\bor (?:anything )?(?:more|over|above|higher|longer|bigger|wider|deeper)$/i
+
+/** `when it has less than 12 it goes on the scrap heap`: what is condemned is the other side of the limit. */
+const condemnedSide = ({ low, high, unit }: Quantity, limit: Limit, text: string): Quantity | undefined => {
+  if ((low === undefined) === (high === undefined)) return undefined
+  const said = limit.text
+  const isUp =
+    low !== undefined && ((OVER.test(said) && !/\bn(?:o|ot|ever|othing)\b/i.test(said)) || OR_MORE.test(said))
+  const isDown =
+    high !== undefined && ((UNDER.test(said) && !/\bn(?:o|ot|ever|othing)\b/i.test(said)) || OR_LESS.test(said))
+  if (!(isUp || isDown)) return undefined
+  const ahead = beforeOf(text, limit.at)
+  if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead)) return undefined
+  if (!isCondemned(`${ahead}${said}${afterOf(text, limit.to)}`)) return undefined
+  const rest = unit === undefined ? {} : { unit }
+  return isUp ? { high: low, ...rest } : high === undefined ? undefined : { low: high, ...rest }
+}
+
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */
 const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity => {
   const { low, high, nominal, unit } = quantity
   if (nominal !== undefined) return quantity
   const ahead = text.slice(Math.max(0, limit.at - 28), limit.at)
+  const condemned = condemnedSide(quantity, limit, text)
+  if (condemned !== undefined) return condemned
   if (/\b(?:until|till?|before|once|wait)\b[^,.;]*$/i.test(ahead)) return quantity
   const isForbidden = /^[^,.;]{0,16},? (?:and |then |you |we )?(?:do not|don't|stop|leave it)\b/i.test(
     text.slice(limit.to),

@@ -1,8 +1,12 @@
 import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
+import { isCondemned } from './condemned'
 
 /** What goes into a gap to tell how wide it is. */
 const FEELERS = /[ -](?:feelers?(?: gauges?| blades?)?|shims?|leaf|leaves)\b/gi
+/** What is at hand to try a gap with, where something follows from its going in. */
+const TRIED =
+  /[ -](?:drill(?: bit)?s?|bits?|wires?|rods?|pins?|plug gauges?|pin gauges?|gauges?|blades?|strips?|dowels?|keys?|balls?|nails?|coins?)\b/gi
 /** Characters before it in which its size is said. */
 const REACH = 40
 const GOES_IN =
@@ -19,29 +23,35 @@ const boundOf = (text: string, { nominal, unit }: Quantity): Quantity => {
   const rest = unit === undefined ? {} : { unit }
   if (nominal === undefined || !GOES_IN.test(text)) return { ...(nominal === undefined ? {} : { nominal }), ...rest }
   if (MAY_NOT.test(text)) return { high: nominal, ...rest }
-  if (!(CONDITION.test(text) && REFUSED.test(text))) return { nominal, ...rest }
-  return CANNOT.test(text) ? { low: nominal, ...rest } : { high: nominal, ...rest }
+  if (!(CONDITION.test(text) && (REFUSED.test(text) || isCondemned(text)))) return { nominal, ...rest }
+  return CANNOT.test(/^[^,;.]*/.exec(text)?.[0] ?? '') ? { low: nominal, ...rest } : { high: nominal, ...rest }
 }
+
+/** Whether a sentence tells what follows from something going in. */
+const tellsByGoing = (text: string): boolean =>
+  GOES_IN.test(text) && (MAY_NOT.test(text) || (CONDITION.test(text) && (REFUSED.test(text) || isCondemned(text))))
 
 /** `If a four-thou feeler goes in, it is warped`: the gap a feeler tells. */
 const feelerLimits = (text: string, options: ReadOptions): readonly Limit[] =>
-  [...text.matchAll(FEELERS)].flatMap((match): readonly Limit[] => {
-    const start = Math.max(0, match.index - REACH)
-    const said = text.slice(start, match.index)
-    const read = readQuantities(said, { ...options, keepsDoubtful: true }).at(-1)
-    if (read?.quantity.nominal === undefined || read.quantity.unit === undefined || read.to < said.trimEnd().length)
-      return []
-    const { doubt: _, ...limit } = read
-    return [
-      {
-        ...limit,
-        quantity: boundOf(text, read.quantity),
-        at: start + read.at,
-        to: start + read.to,
-        doubt: 'the size of a feeler',
-      },
-    ]
-  })
+  [...text.matchAll(FEELERS), ...(tellsByGoing(text) ? text.matchAll(TRIED) : [])].flatMap(
+    (match): readonly Limit[] => {
+      const start = Math.max(0, match.index - REACH)
+      const said = text.slice(start, match.index)
+      const read = readQuantities(said, { ...options, keepsDoubtful: true }).at(-1)
+      if (read?.quantity.nominal === undefined || read.quantity.unit === undefined || read.to < said.trimEnd().length)
+        return []
+      const { doubt: _, ...limit } = read
+      return [
+        {
+          ...limit,
+          quantity: boundOf(text, read.quantity),
+          at: start + read.at,
+          to: start + read.to,
+          doubt: 'the size of a feeler',
+        },
+      ]
+    },
+  )
 
 const HALVES = /\b(?:half and half|half-and-half|fifty[- ]fifty|50[ /-]50)\b/gi
 const MIXED = /\b(?:water|mix\w*|coolant|antifreeze|glycol|solution|dilut\w*|concentrate|of each|thinners?|spirits?)\b/i
@@ -57,6 +67,53 @@ const halfLimits = (text: string): readonly Limit[] =>
         notes: [],
       }))
     : []
+
+const ENDS = /\b(?:low|lowest|bottom|minimum|min|least|floor|lower)\b/i
+const TOPS = /\b(?:high|highest|top|maximum|max|most|ceiling|upper)\b/i
+const OWN =
+  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit)\b/i
+/** Characters after or before a figure in which it is called the low or the high one. */
+const CALLED = 26
+
+/** `ten would be my low, twenty is my high`: two figures called the ends of one range. */
+const endsCalled = (text: string, limits: readonly Limit[]): readonly Limit[] => {
+  if (!(ENDS.test(text) && TOPS.test(text) && OWN.test(text))) return limits
+  const kept = limits.filter(limit => limit.quantity.nominal !== undefined)
+  for (const [n, a] of kept.entries()) {
+    const b = kept[n + 1]
+    const [low, high] = [a.quantity.nominal, b?.quantity.nominal]
+    if (b === undefined || low === undefined || high === undefined || low >= high || high > 4 * low) continue
+    const [ua, ub] = [a.quantity.unit, b.quantity.unit]
+    if (ua !== undefined && ub !== undefined && ua !== ub) continue
+    const [ahead, between, after] = [
+      text.slice(Math.max(0, a.at - CALLED), a.at),
+      text.slice(a.to, b.at),
+      text.slice(b.to, b.to + CALLED),
+    ]
+    const isAfter = between.length < 48 && ENDS.test(between) && !TOPS.test(between) && TOPS.test(after)
+    const isBefore = between.length < 48 && ENDS.test(ahead) && TOPS.test(between) && !ENDS.test(between)
+    if (!(isAfter || isBefore)) continue
+    const target = kept.find(({ quantity: { nominal = 0 } }) => nominal > low && nominal < high)
+    const unit = ua ?? ub ?? target?.quantity.unit
+    const { doubt: _, ...rest } = b
+    const from = target === undefined ? a.at : Math.min(a.at, target.at)
+    const to = Math.max(b.to, target?.to ?? 0)
+    const range: Limit = {
+      ...rest,
+      quantity: {
+        low,
+        high,
+        ...(target?.quantity.nominal === undefined ? {} : { nominal: target.quantity.nominal }),
+        ...(unit === undefined ? {} : { unit }),
+      },
+      text: text.slice(from, to),
+      at: from,
+      to,
+    }
+    return [...limits.filter(limit => limit.to <= from), range, ...limits.filter(limit => limit.at >= to)]
+  }
+  return limits
+}
 
 const ABOUT = /^,? ?(?:either (?:way|side)|each (?:way|side)|up or down|one way or the other)(?: of| from| on)?,? $/i
 
@@ -118,10 +175,6 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   )
   const told = [...feelerLimits(text, options), ...halfLimits(text)]
   const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
-  return saidAgain(
-    aboutLater(
-      text,
-      [...rest, ...told].sort((a, b) => a.at - b.at),
-    ),
-  )
+  const all = [...rest, ...told].sort((a, b) => a.at - b.at)
+  return saidAgain(endsCalled(text, aboutLater(text, all)))
 }

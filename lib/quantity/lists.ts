@@ -6,16 +6,16 @@ const set = (text: string): ReadonlySet<string> => new Set(text.split(' '))
 
 /** Words between the members of a list that share a unit. */
 const LINKS = set(
-  "get gets take takes go goes gets then and or to on the for first second third fourth final last pass stage step round go front rear back intake exhaust inlet inner outer top bottom left right finally next followed by up at it 's it's is inside outside after that followed-by in out upper lower one two three four side , ( ) with a go-round sequence nut large small big little hot cold lo hi high low & / be should want wants them they're they're we us you you're but now again all way going around about another same cut back of set change these those ones if",
+  "get gets take takes go goes gets then and or to on the for first second third fourth final last pass stage step round go front rear back behind ahead forward aft intake exhaust inlet inner outer top bottom left right finally next followed by up at it 's it's is inside outside after that followed-by in out upper lower one two three four side , ( ) with a go-round sequence nut large small big little hot cold lo hi high low & / be should want wants them they're they're we us you you're but now again all way going around about another same cut back of set change these those ones if",
 )
 /** Words of a list whose members are passes or places, which shows that a bare number there is a value. */
 const LABELS = set(
-  'idle idling throttle load with without filter out oiled dry wet lubed lubricated loaded unloaded new used low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
+  'behind ahead aft idle idling throttle load with without filter out oiled dry wet lubed lubricated loaded unloaded new used low high left right top bottom inner outer big small large day night summer winter empty full number one two three back cold then pass stage step round front rear intake exhaust inlet inner outer finally followed final back second first third upper lower cold hot after',
 )
 
 /** Words that may follow a bare number that is a value; a noun there makes it a count. */
 const AFTER_VALUE = set(
-  "/ oiled lubed lubricated loaded unloaded new used empty then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight",
+  "/ oiled lubed lubricated loaded unloaded new used empty then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight behind ahead aft up down everywhere although though allowed permitted together altogether",
 )
 
 /** Whether the number is followed by something that leaves it a value: an end, a stop or a small word. */

@@ -1,5 +1,7 @@
 import type { Lexeme } from './lexemes'
 import type { Prefix } from './prefix'
+import { clean } from './rounding'
+import { sized } from './said-units'
 import { readTerm, type Term } from './terms'
 
 const isRangeSign = (lexeme: Lexeme | undefined): boolean =>
@@ -69,8 +71,10 @@ export const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: P
   let at = kindly(lexemes, word.to)
   const sign = lexemes[at]
   if (sign?.is === 'role' && sign.role === 'plus' && first.isNegative === true) at++
-  const second = readTerm(lexemes, at, false)
-  if (second === undefined) return undefined
+  // "Ten minutes to an hour": an article counts as one after a time.
+  const said = readTerm(lexemes, at, sized(first.unit)?.kind === 'time')
+  if (said === undefined) return undefined
+  const second = inUnitOf(said, first)
   if (word.isOr && !isAlternative(first, second)) return undefined
   if (
     !word.isOr &&
@@ -82,6 +86,14 @@ export const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: P
   )
     return undefined
   return joinEnds(first, second, word.isOr)
+}
+
+/** `from ten minutes to a quarter of an hour`: the second end in the unit of the first, where both measure the same. */
+const inUnitOf = (term: Term, first: Term): Term => {
+  const [own, other] = [sized(term.unit), sized(first.unit)]
+  if (own === undefined || other === undefined || first.unit === undefined) return term
+  if (own.kind !== other.kind || own.kind !== 'time' || own.factor === other.factor) return term
+  return { ...term, value: clean((term.value * own.factor) / other.factor), unit: first.unit }
 }
 
 const isCounted = (lexemes: readonly Lexeme[], i: number): boolean => {

@@ -72,15 +72,15 @@ const ROWS: readonly (readonly [Role, string])[] = [
   ],
   [
     'max-after',
-    'or less, or under, or below, or lower, or shorter, or fewer, or smaller, or thinner, or cooler, or anything less, or anything shorter, or anything thinner, or anything smaller, or anything lower, or anything narrower, or anything under, or anything below, and below, and under, tops, and no more, and not more, and no further, at the outside, at the top end, and down, is the limit, is the max, is the maximum, is the most, is the top, is the ceiling, is as far as, no more, not more, not any more, not over, max on that, limit, and not one more, absolute tops, is your limit, is your max, is the upper limit, is as high as',
+    'or less, or under, or below, or lower, or shorter, or fewer, or smaller, or thinner, or cooler, or anything less, or anything shorter, or anything thinner, or anything smaller, or anything lower, or anything narrower, or anything under, or anything below, and below, and under, tops, and no more, and not more, and no further, at the outside, at the top end, and down, is the limit, is the max, is the maximum, is the most, is the top, is the ceiling, is as far as, no more, not more, not any more, not over, max on that, limit, and not one more, absolute tops, is your limit, is your max, is the upper limit, is as high as, as most, as maximum, as a maximum, as max, is maximum, are maximum, is max, are max, is the highest, is the ceiling on it, maximum allowed, max allowed, at maximum, at max',
   ],
   [
     'min-after',
-    'or more, or anything more, or anything over, or anything above, or anything longer, or anything bigger, or anything higher, or anything thicker, or better, or above, or over, or greater, or longer, or higher, or deeper, or thicker, and up, and over, and above, and upwards, upwards, or upwards, is the minimum, is the least, is the floor, no less, not less, not any less, or bigger, is the lower limit, is the lowest, is your minimum, or hotter, is the bare minimum',
+    'or more, or anything more, or anything over, or anything above, or anything longer, or anything bigger, or anything higher, or anything thicker, or better, or above, or over, or greater, or longer, or higher, or deeper, or thicker, and up, and over, and above, and upwards, upwards, or upwards, is the minimum, is the least, is the floor, no less, not less, not any less, or bigger, is the lower limit, is the lowest, is your minimum, or hotter, is the bare minimum, as least, as minimum, as a minimum, is minimum, are minimum, or a bit more, or a little more, or a touch more, or a bit over, or a bit better, at minimum',
   ],
   [
     'more',
-    'more than, greater than, over, above, beyond, past, exceed, exceeds, surpass, surpasses, exceeding, higher than, deeper than, longer than, thicker than, bigger than, wider than, hotter than, heavier than, faster than, farther than, further than, larger than, taller than, warmer than, louder than, looser than, upwards of, upward of, north of, in excess of, better than, >, ≥, > =, tighter than, any more than, any higher than, any further than, goes over, go over, gone over, more then, anything over, anything above, anything past, anything more than, anything beyond, over than, rougher than, stronger than',
+    'more than, greater than, over, above, beyond, past, exceed, exceeds, surpass, surpasses, exceeding, higher than, deeper than, longer than, thicker than, bigger than, wider than, hotter than, heavier than, faster than, farther than, further than, larger than, taller than, warmer than, louder than, looser than, upwards of, upward of, north of, in excess of, better than, >, ≥, > =, tighter than, any more than, any higher than, any further than, goes over, go over, gone over, more then, anything over, anything above, anything past, anything more than, anything beyond, over than, rougher than, stronger than, sharper than',
   ],
   [
     'less',
@@ -108,11 +108,17 @@ const ROWS: readonly (readonly [Role, string])[] = [
     "that is, that's to say, that is to say, meaning, as in, in other words, i'm talking, we're talking, talking, and that's, i do mean, and i mean, which is, and that is, and those are, those are, that'd be",
   ],
   ['every', 'every, each and every'],
-  ['once-a', 'once a, once an, once every, once per, once each, one time a, once in a'],
-  ['twice-a', 'twice a, two times a, twice every, twice per'],
+  [
+    'once-a',
+    'once a, once an, once every, once per, once each, one time a, once in a, once in the, one time in a, one time in the, one time per, one time every, one time each, once in every, once in each',
+  ],
+  [
+    'twice-a',
+    'twice a, two times a, twice every, twice per, twice in a, twice in the, two times in a, two times in the, two times per',
+  ],
   [
     'interval',
-    'yearly, annually, monthly, weekly, daily, hourly, quarterly, every other year, every other month, every other week, every other day, every second week, every second month, every second year, twice yearly, biannually, fortnightly, every spring, every summer, every autumn, every fall, every winter, every season',
+    'yearly, annually, monthly, weekly, daily, hourly, quarterly, every other year, every other month, every other week, every other day, every second week, every second month, every second year, each second week, each second month, each second year, each other week, each other month, each other year, each year, each month, each week, each season, twice yearly, biannually, fortnightly, every spring, every summer, every autumn, every fall, every winter, every season',
   ],
   ['range', 'to, through, thru, till, until, up through, on up to, all the way to, all the way up to'],
 ]
@@ -170,6 +176,16 @@ export const INTERVALS: Readonly<Record<string, readonly [number, string]>> = Ob
     'every other day': [2, 'd'],
     'twice yearly': [6, 'mo'],
     biannually: [6, 'mo'],
+    'each year': [1, 'a'],
+    'each season': [1, 'a'],
+    'each month': [1, 'mo'],
+    'each week': [1, 'wk'],
+    'each second year': [2, 'a'],
+    'each other year': [2, 'a'],
+    'each second month': [2, 'mo'],
+    'each other month': [2, 'mo'],
+    'each second week': [2, 'wk'],
+    'each other week': [2, 'wk'],
     fortnightly: [2, 'wk'],
     'every spring': [1, 'a'],
     'every summer': [1, 'a'],

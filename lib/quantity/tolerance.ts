@@ -129,6 +129,51 @@ const readEitherWay = (lexemes: readonly Lexeme[], i: number, base: Base): Toler
   return size === undefined ? undefined : result(size, size, term.to + 1, impliedUnit(term, base), [])
 }
 
+const UP = new Set([
+  'up',
+  'over',
+  'more',
+  'above',
+  'high',
+  'higher',
+  'plus',
+  'bigger',
+  'longer',
+  'wider',
+  'warmer',
+  'thicker',
+])
+const DOWN = new Set([
+  'down',
+  'under',
+  'less',
+  'below',
+  'low',
+  'lower',
+  'minus',
+  'smaller',
+  'shorter',
+  'narrower',
+  'cooler',
+  'thinner',
+])
+
+/** `eight mil, one up or one down`: each side told by its way. */
+const readUpDown = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
+  const first = readTerm(lexemes, i, false)
+  const way = lexemes[first?.to ?? 0]?.text ?? ''
+  if (first === undefined || !(UP.has(way) || DOWN.has(way))) return undefined
+  let at = first.to + 1
+  while ([',', 'and', 'or', '/'].includes(lexemes[at]?.text ?? '')) at++
+  const isSame = ['the same', 'same'].includes(lexemes[at]?.text ?? '')
+  const second = isSame ? { ...first, to: at + 1 } : readTerm(lexemes, at, false)
+  const back = lexemes[second?.to ?? 0]?.text ?? ''
+  if (second === undefined || !(UP.has(way) ? DOWN.has(back) : UP.has(back))) return undefined
+  const [a, b] = [sizeOf(first, base), sizeOf(second, base)]
+  if (a === undefined || b === undefined || Math.max(a, b) > Math.abs(base.value) / 2) return undefined
+  return result(UP.has(way) ? a : b, UP.has(way) ? b : a, second.to + 1, impliedUnit(first, base), [])
+}
+
 /** `22 degrees, within two degrees`: close to the value, not a limit of its own. */
 const readWithin = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
   if (!isRole(lexemes[i], 'within') || base.unit === undefined) return undefined
@@ -179,6 +224,7 @@ export const readTolerance = (
   while ([',', '(', 'and', 'uh', 'um', 'so'].includes(lexemes[at]?.text ?? '') && at < i + 2) at++
   const tolerance =
     readEven(lexemes, at, base) ??
+    readUpDown(lexemes, at, base) ??
     readUneven(lexemes, at, base) ??
     readWithin(lexemes, at, base) ??
     readFar(lexemes, i, base)
