@@ -8,7 +8,12 @@ import { toDimension } from './dimension'
 const REACH = 64
 
 /** What stands after a number up to the next figure or the sentence's end. */
-export const afterOf = (text: string, to: number): string => /^[^.;?!\d]*/.exec(text.slice(to, to + REACH))?.[0] ?? ''
+export const afterOf = (text: string, to: number): string =>
+  (/^[^.;?!\d]*/.exec(text.slice(to, to + REACH))?.[0] ?? '')
+    .replace(/^['’]s\b/, ' is')
+    .replace(/^['’]d\b/, ' would')
+    .replace(/^['’]ll\b/, ' will')
+    .replace(/^['’]re\b/, ' are')
 /** What stands before it from the last end of a sentence. */
 export const beforeOf = (text: string, at: number): string =>
   /[^.;?!]*$/.exec(text.slice(Math.max(0, at - REACH), at))?.[0] ?? ''

@@ -49,7 +49,7 @@ const INSTRUMENTS: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'voltage',
-    /\b(?:voltmeter|multi-?meter|(?:the|a|my|your|volt|test|digital|little|good|cheap) meter)\b(?! (?:from|away|off|of|long|wide|high|deep|or so)\b)/i,
+    /\b(?:voltmeter|multi-?meter|(?:the|a|my|your|volt|test|digital|little|good|cheap) meter|(?<=^|[,.;] |\bput |\band )meter(?= (?:on|in|across|to|between|over)\b))\b(?! (?:from|away|off|of|long|wide|high|deep|or so)\b)/i,
   ],
 ]
 const IS_READ =

@@ -1,3 +1,5 @@
+import { isCondemned } from './condemned'
+
 /** How a figure is put, by the words just before and after it: the name of a cue and what shows it. @source common practice, no source */
 const BEFORE: readonly (readonly [string, RegExp])[] = [
   [
@@ -28,6 +30,23 @@ const BEFORE: readonly (readonly [string, RegExp])[] = [
   ],
   ['away', /\b(?:drive|drove|miles?|road|town|from here|up the|down the|walk|away|haul)\b[^.;]{0,30}$/i],
   ['every', /\bevery $|\bonce an? $|\beach $/i],
+  [
+    'of-a-pair',
+    /\b(?:left|right|front|rear|back|other|inner|outer|top|bottom|upper|lower|big|small|first|second|third|last|next|near|far)(?: (?:one|ones|side|sides|leg|hand|end|pair|two))?(?:'s|,| gets?| takes?| wants?| is| has| needs?| likes?| to| at)+ (?:about |only |just )?$/i,
+  ],
+  [
+    'ruin',
+    /\b(?:dead|gone|ruined|finished|fails?|dies|worn|shot|rots?|rusts?|burns?|lasts?|lives?|back|leaks?)(?: \w+){0,2} (?:in|within|inside|after|for) (?:about |under )?$/i,
+  ],
+  [
+    'made-in',
+    /\b(?:made|built|did|done|fixed|finished|learnt|learned|sold|ready|here|home|there)(?: \w+){0,3} in (?:about |under |less than )?$/i,
+  ],
+  [
+    'moved',
+    /\b(?:drive|drove|roll|ride|back and forth|forward and back|forwards?|backwards?|reverse|walk|push (?:it|her|him)|pace|along|down the|across the|round the)\b[^.;]{0,24}$/i,
+  ],
+  ['must-not', /\b(?:mustn't|shouldn't|must not|should not|can't|cannot|may not|don't want|never)\b[^.,;]{0,24}$/i],
   ['after', /\bafter(?: the| about| first| another)* ?$/i],
   ['in', /\b(?:in|inside|within)(?: about| under)? $/i],
   ['for', /\bfor(?: about| a| at least| another| up to)? ?$/i],
@@ -45,6 +64,14 @@ const AFTER: readonly (readonly [string, RegExp])[] = [
   ['past', /^ (?:ago|old|later|earlier|back|before (?:it|i|they|he|she) \w+ed)\b|^[ -](?:year|month|week|day)-old\b/i],
   ['or-dies', /^[^.;]{0,16},? (?:or|else|otherwise) (?:it|you|they|the|he|she)(?:'s|'ll|'re|'d)?\b/i],
   ['because', /^[^.;]{0,16},? (?:because|since|as|so that|so the|so it|so you)\b/i],
+  [
+    'trade',
+    /^ (?:of|in|on|up|doing|with) (?!(?:the )?(?:oil|water|clean|cold|hot|play|slack))(?:\w+ ){0,1}\w+(?:s|ing|ness|job|game|trade)\b/i,
+  ],
+  [
+    'off',
+    /^ (?:off|away|up the road|down the road|from here|ago|of (?:rope|string|wire|road|track|garden|hose|cable|pipe|cord|tape))\b/i,
+  ],
   ['apiece', /^ (?:each|apiece|per|a (?:pop|piece|go|time|side|corner))\b/i],
 ]
 
@@ -69,6 +96,14 @@ const SENTENCE: readonly (readonly [string, RegExp])[] = [
     /\b(?:if|when) (?:it|they|you|the|that|there)\b[^.;]*\b(?:then|means|it's|they're|you've|replace|change|bin|scrap|new)\b/i,
   ],
   ['asks', /\?/],
+  [
+    'instrument',
+    /\b(?:meter|multimeter|voltmeter|ammeter|clamp|infra-?red|thermometer|probe|tacho\w*|gauge|dial|feelers?|cal+ipers?|micrometer|torque wrench|ruler|tape|straight-?edge|scales?|stopwatch|needle|read(?:s|ing)?)\b/i,
+  ],
+  [
+    'from-memory',
+    /\b(?:from (?:my head|memory)|if i remember|i believe|i think|i reckon|off the top|i wanna say|i want to say|as i recall|don't quote me)\b/i,
+  ],
   [
     'told-by',
     /\b(?:book|manual|sheet|chart|sticker|label|plate|nameplate|leaflet|decal|sidewall|card|handbook|instructions?|recommends?)\b/i,
@@ -96,6 +131,7 @@ export const cuesOf = (text: string, at: number, to: number, shape: string): rea
   ]
   if (ahead.trim() === '') cues.push('ahead:nothing')
   else if (/[,:] ?$/.test(ahead)) cues.push('ahead:comma')
+  if (isCondemned(`${ahead}${text.slice(at, to)}${/^[^.;?!]*/.exec(after)?.[0] ?? ''}`)) cues.push('near:condemned')
   const whole = text.length - (to - at) < 16 ? ['alone'] : []
   return [...cues, ...cues.map(name => `${shape}+${name}`), ...whole]
 }
@@ -110,7 +146,9 @@ const QUALITIES: readonly (readonly [string, RegExp])[] = [
   ['alike', /\b(?:same|equal|alike)/i],
   ['no-play', /\b(?:no|nothing|without|zero)\b/i],
   ['drag', /\b(?:drag|rub|resist|friction|nudge|touch|kiss)/i],
-  ['weeps', /\b(?:weep|dribbl|trickl|spill|hole)/i],
+  ['weeps', /\b(?:weep|dribbl|trickl|spill|hole|runs?|comes?|drip|ooz|flow|shows?)/i],
+  ['only', /\b(?:only|just|alone|nothing but)\b/i],
+  ['coloured', /\b(?:red|green|yellow|white|orange)\b/i],
 ]
 
 /** What sort of limit without a number a phrase is. */

@@ -1,5 +1,7 @@
 import type { Draft, Drafted } from './draft'
 import type { Lexeme } from './lexemes'
+import { clean } from './rounding'
+import { sized } from './said-units'
 import { isComparable } from './units'
 
 const set = (text: string): ReadonlySet<string> => new Set(text.split(' '))
@@ -15,7 +17,7 @@ const LABELS = set(
 
 /** Words that may follow a bare number that is a value; a noun there makes it a count. */
 const AFTER_VALUE = set(
-  "/ oiled lubed lubricated loaded unloaded new used empty then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight behind ahead aft up down everywhere although though allowed permitted together altogether",
+  "/ oiled lubed lubricated loaded unloaded new used empty then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight behind ahead aft up down everywhere although though allowed permitted together altogether my your our would will 's 'd 'll 're",
 )
 
 /** Whether the number is followed by something that leaves it a value: an end, a stop or a small word. */
@@ -169,6 +171,7 @@ export const joinLimits = ({ lexemes, drafts }: Drafted): void => {
     if (a === undefined || b === undefined || a.dropped !== undefined || b.dropped !== undefined) continue
     if (b.bound === undefined || a.phrase.hasTolerance || a.phrase.isRange) continue
     if (!isJoin(lexemes, a.to, b.from) || !shareKind(a, b)) continue
+    inUnitOf(a, b)
     const value = b.low ?? b.high
     if (value === undefined) continue
     const scaled = a.low ?? a.high ?? a.nominal
@@ -211,8 +214,20 @@ const isJoin = (lexemes: readonly Lexeme[], from: number, to: number): boolean =
   return true
 }
 
+/** `at least twenty minutes but no longer than an hour`: the second limit in the unit of the first. */
+const inUnitOf = (a: Draft, b: Draft): void => {
+  const [own, other] = [sized(b.unit), sized(a.unit)]
+  if (a.unit === undefined || own === undefined || other === undefined || own.factor === other.factor) return
+  const scale = (value: number): number => clean((value * own.factor) / other.factor)
+  if (b.low !== undefined) b.low = scale(b.low)
+  if (b.high !== undefined) b.high = scale(b.high)
+  b.unit = a.unit
+}
+
 const shareKind = (a: Draft, b: Draft): boolean => {
   if (a.unit === undefined || b.unit === undefined) return true
   if (a.unit.ambiguous !== undefined || b.unit.ambiguous !== undefined) return a.unit.ambiguous === b.unit.ambiguous
-  return isComparable(a.unit.code ?? '', b.unit.code ?? '') && a.unit.code === b.unit.code
+  if (a.unit.code === b.unit.code) return isComparable(a.unit.code ?? '', b.unit.code ?? '')
+  const [one, two] = [sized(a.unit), sized(b.unit)]
+  return a.bound !== undefined && one?.kind === 'time' && two?.kind === 'time'
 }

@@ -23,9 +23,19 @@ const PATTERNS: readonly string[] = [
   '(?:half|halfway|half way|quarter|(?:a |one[- ]|two[- ])?thirds?|three[- ]quarters?) (?:full|up|of the way|the (?:tank|cup|glass|pot|way|jar|depth)|a (?:tank|cup|glass))\\b',
   // The same on both sides; equal to; level with each other.
   '(?:the )?(?:same|equal|even|alike) (?:reading |amount |gap |distance |height |length |figure |tension )?(?:on |at |from |to |as |all )?(?:both|each|either|all|every|the)\\b(?: \\w+)?',
-  '(?:level|even|parallel|square|flush|in line|centred|centered) (?:with|to) (?:it|the|each|its|that)\\b(?: \\w+)?',
+  '(?:level|even|flat|parallel|square|flush|in line|centred|centered) (?:with|to|against) (?:it|the|each|its|that|this|both)\\b(?: \\w+)?',
   // No tighter than; as the hand does it.
   '(?:hand|finger|wrist|thumb)[- ]?tight\\b',
+  // Only by hand; with just your fingers; with fingers and no spanner.
+  '(?:only|just|nothing but|no more than) (?:(?:by|with|your|the|my|two|a|bare) ){0,3}(?:fingers?|hands?|fingertips?|thumb|palm)(?: pressure| strength| force)?\\b',
+  '(?:by|with|using) (?:(?:only|just|your|the|my|two|bare) ){0,3}(?:fingers?|hands?|fingertips?|thumb)(?: pressure| strength| force)?\\b(?=,? (?:and )?(?:leave|no|not|nothing|never|without|don.t|keep|put|hands off|only|alone|then (?:a|one|just)))',
+  // Till it comes back at you; until fresh grease shows.
+  '(?:until|till) (?:it|they|she|he|some|the \\w+|fresh \\w+|new \\w+|clean \\w+|oil|water|fluid|grease)(?:.s|.ll)? (?:just |only |starts? to |begins? to )?(?:runs?|comes?|dribbles?|drips?|weeps?|trickles?|flows?|spills?|oozes?|drools?|peeps?|pushes|squeezes|shows?)(?: (?:out|back|over|up|off|at|from|of|past|through|by))+(?: (?:the |its |that |my )?\\w+){0,2}',
+  // A needle out of the red, a gauge in the green.
+  '(?:out of|in|into|inside|within|off|clear of) the (?:red|green|yellow|white|orange)(?: (?:zone|band|part|field|area|arc|sector|bit|mark))?\\b',
+  // Half of the glass; just above the coils.
+  '(?:half|halfway|half way|middle|two[- ]thirds|three[- ]quarters) (?:of|up|down|in) (?:the|its) (?:sight )?(?:glass|window|tube|bowl|cup|hole|jar|gauge|reservoir|tank)\\b',
+  '(?:just|right|barely) (?:above|below|over|under|past|short of|clear of|proud of) (?:the|its) \\w+',
   // Fingers only; by hand and no spanner.
   '(?:with |by )?(?:your |the |just )?(?:fingers?|hands?|thumb)(?:,? and nothing else| only| alone|,? no (?:tools?|wrench|wrenches|spanner|spanners|pliers|grips))\\b',
   // To the second click, to the first notch, to the upper half.
@@ -42,7 +52,7 @@ const PATTERNS: readonly string[] = [
 const LOOSE = new RegExp(`\\b(?:${PATTERNS.join('|')})`, 'gi')
 /** A word that any of them holds, so that most sentences are passed over at once. */
 const ANY =
-  /\b(?:until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|level|parallel|square|flush|tight|\w+tight|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
+  /\b(?:until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|level|parallel|square|flush|tight|\w+tight|red|green|yellow|white|orange|palm|fingertips?|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
 
 /** A stretch [at, to) of a text that may be a limit without a number. */
 export type Loose = { readonly at: number; readonly to: number; readonly text: string }

@@ -144,7 +144,8 @@ const impliedDoubt: Doubt = ({ lexemes }, draft) => {
   const { term } = draft.phrase
   if (term.isImplied !== true) return undefined
   const previous = lexemes[draft.from - 1]
-  if (previous?.is === 'name' || previous?.is === 'number' || previous?.is === 'unit') return 'a rate'
+  const isBare = draft.from === term.from
+  if (isBare && (previous?.is === 'name' || previous?.is === 'number' || previous?.is === 'unit')) return 'a rate'
   const next = text(lexemes[draft.to])
   if (next === 'of' && ['tea', 'coffee', 'joe'].includes(text(lexemes[draft.to + 1]))) return 'an idiom'
   if (term.value !== 1 || draft.bound !== undefined || draft.phrase.hasTolerance || draft.phrase.isRange)

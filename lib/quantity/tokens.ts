@@ -130,12 +130,42 @@ export const toTokens = (text: string): readonly Token[] => {
   return tokens
 }
 
+const COUNTED =
+  '(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|half|quarter|eighth|sixteenth|(?:hundred|thousand)ths?)'
+const SHORTENED = new RegExp(`^${COUNTED}['’](?:s|d|ll|re)$`, 'i')
+/** A unit shortened with its verb: only after a number. */
+const SHORTENED_UNIT =
+  /^(?:bar|mils?|mill|psi|volts?|amps?|ohms?|degrees?|inch|inches|thou|minutes?|hours?|seconds?|turns?|metres?|meters?|millimet(?:re|er)s?|pounds?|litres?|liters?|quarts?|percent|revs|kilos?|grams?|months?|weeks?|years?)['’](?:s|d|ll|re)$/i
+const NUMBER = new RegExp(`^(?:${COUNTED}|one|an?|point)$`)
+const VERB_END = /['’](?:s|d|ll|re)\b/y
+/** What makes a verb of an `'s` after a figure, and no plural: `120's the most`. */
+const FIGURE_VERB =
+  /['’](?:s|d|ll) (?:the|my|your|what|plenty|enough|as|all|too|about|where|not|no|fine|right|far|max|min|be|do)\b/y
+
+/** Where a word that is a number or a unit with a verb drawn together to it ends: `seventy's the limit`. */
+const shortenedEnd = (raw: string, before: Token | undefined): number | undefined => {
+  const isShort =
+    SHORTENED.test(raw) || ((before?.is === 'figure' || NUMBER.test(before?.text ?? '')) && SHORTENED_UNIT.test(raw))
+  return isShort ? raw.search(/['’]/) : undefined
+}
+
+/** The verb drawn together to a number or unit just before. */
+const verbAt = (text: string, at: number, before: Token | undefined): string | undefined => {
+  const code = text.charCodeAt(at)
+  if (before === undefined || (code !== 39 && code !== 0x2019)) return undefined
+  if (before.is === 'figure' && matchAt(FIGURE_VERB, text, at) === undefined) return undefined
+  return matchAt(VERB_END, text, at)
+}
+
 /** A figure, a word with accents or apostrophes, a fraction sign, or one sign. */
 const otherAt = (text: string, at: number, isGlued: boolean, before: Token | undefined): Token => {
   const figure = figureAt(text, at, isGlued && before?.is !== 'sign')
   if (figure !== undefined)
     return { raw: figure, text: figure, is: 'figure', value: figureValue(figure), at, to: at + figure.length, isGlued }
-  const word = matchAt(WORD, text, at)
+  const verb = isGlued ? verbAt(text, at, before) : undefined
+  if (verb !== undefined) return { raw: verb, text: plain(verb), is: 'word', at, to: at + verb.length, isGlued }
+  const whole = matchAt(WORD, text, at)
+  const word = whole?.slice(0, shortenedEnd(whole, before))
   const raw = word ?? String.fromCodePoint(text.codePointAt(at) ?? 32)
   const to = at + raw.length
   const fraction = FRACTIONS[raw]
