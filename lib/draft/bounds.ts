@@ -82,6 +82,18 @@ const BENDS =
 /** `it should hold for a good minute`: what something must last, it may last longer. */
 const LASTS =
   /\b(?:should|must|has to|have to|ought to|wants? to|needs? to)\b[^,.;]{0,24}\b(?:hold|last|stay|spin|coast|keep|burn|ring|swing|stand|float|go on|run on|carry on)\w*(?: on| up| still| dry| lit| spinning| going| turning| burning)?(?: for)? ?$/i
+/** `good down to four`. */
+const STILL_GOOD =
+  /\b(?:good|fine|okay|ok|usable|serviceable|safe|works?|runs?|lives?|lasts?|legal)\b[^.;\d]{0,24}\b(?:down to|as low as)(?: about| around)? $/i
+const AS_LOW =
+  /\b(?:go|get|run|drop|take it|bring it) (?:down )?as (?:low|thin|short|little|small) as(?: about| around)? $/i
+/** `don't touch it before an hour is up`. */
+const NOT_BEFORE =
+  /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\bbefore(?: the| a| an)? ?$/i
+const IS_OVER = /^ (?:is|are|has|have|were|was)? ?(?:over|up|gone|passed|out|done|been)\b/i
+/** `six is where I stop`. */
+const STOPS_AT =
+  /^[^,.;]{0,16} is (?:about )?where (?:i|we|you|they|it) (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
 /** `once it passes 25`. */
 const PASSES_BEFORE =
   /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|gets? to|is up to)(?: about| around)? $/i
@@ -184,13 +196,16 @@ export const boundAtDistance = (
   if (
     LEAST_AFTER.test(after) ||
     LEAST_IS.test(ahead) ||
+    STILL_GOOD.test(ahead) ||
+    AS_LOW.test(ahead) ||
+    (NOT_BEFORE.test(ahead) && IS_OVER.test(after)) ||
     (/^(?:an? |the )?(?:good|full|solid|whole|clear)\b/i.test(limit.text) && LASTS.test(ahead)) ||
     (AWAY.test(ahead) && AWAY_AFTER.test(after) && toDimension(quantity.unit) === 'length')
   )
     return toLow(quantity)
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
-  const isLimit = LIMIT_BEFORE.test(ahead)
+  const isLimit = LIMIT_BEFORE.test(ahead) || STOPS_AT.test(after)
   const isDue = DUE_AFTER.test(after)
   if (isLimit || isDue || CHANGED_AT.test(ahead)) {
     if (isWorn()) return toLow(quantity)

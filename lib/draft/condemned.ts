@@ -18,6 +18,8 @@ const VERDICT = anyOf(
   '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|out (?:it|they|he|she) (?:goes|go|comes?)\\b',
   `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
   `${IS} an? (?:new|fresh) \\w+`,
+  "(?:is|are|'s|'re) (?:not|no longer|never) (?:road[- ])?(?:legal|allowed|safe|good|acceptable|fit|usable|right|okay|ok|worth|permitted|serviceable|healthy|normal)\\b|(?:isn't|aren't) (?:legal|allowed|safe|good|acceptable|fit|usable|right|okay|ok|worth|permitted|healthy|normal)\\b|illegal\\b",
+  '(?:throw|throws|chuck|sling|toss|pitch|bin|scrap) (?:it|them|her|him|that|the \\w+)\\b',
   "(?:won't|will not|don't|do not|doesn't|does not|isn't|aren't|wouldn't|would not|refuses? to|never|nobody) (?:\\w+ ){0,2}?(?:runs?|use|reuse|re-use|refit|re-fit|fit|put|sign|pass(?:es)?|let|leaves?|serve|ride|drive|fly|trust|keep|sell|go(?:es)? (?:back|out|in|on)|going (?:back|out|in|on)|leaving|stays?|argue|bother|accept|release|hand)\\b",
   "(?:get|fit|buy|order|needs?|wants?|want|earns?|time for|there's|fitting|due) (?:for )?(?:an? )?(?:new|another|fresh|replacement)\\b|(?:for|to) replacement\\b|(?:needs?|wants?) (?:replacing|changing|renewing|regrinding|rebuilding|skimming|rebushing)\\b",
   '(?:and|then|so|,) (?:it|they|he|she|the \\w+(?: \\w+)?|that \\w+) (?:comes?|has to come|must come|goes?) (?:off|out|back to)\\b',
@@ -27,11 +29,11 @@ const VERDICT = anyOf(
 
 /** What is said of a part that may stay. */
 const PRAISE =
-  /\b(?:good(?! ?bye)|fine|okay|ok|happy|all right|alright|enough|perfect|normal|acceptable|will do|leave (?:it|them) (?:be|alone|in)|stays? in|goes back in|lives|reuse it|safe|carry on)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good)/i
+  /\b(?:good(?! ?bye)|fine|okay|ok|happy|all right|alright|enough|perfect|normal|acceptable|will do|leave (?:it|them) (?:be|alone|in)|stays? in|goes back in|lives|reuse it|safe|carry on)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
 
 /** A sentence without any of these condemns nothing. */
 const MAY =
-  /\b(?:go(?:es)?|gets?|belongs?|lands?|ends?|flies|throw\w*|chuck\w*|toss\w*|put|drop\w*|straight|quits?|gives?|gave|good ?bye|parts?|bury|buries|retire\w*|ditch\w*|dump\w*|bin\w*|scrap\w*|condemn\w*|junk\w*|reject\w*|cut|break|broken|sen[dt]s?|out|is|are|be|\w+'s|\w+'re|\w+n't|not|never|nobody|refuses?|need\w*|wants?|time|new|off|over|again|apart|day|days|replac\w*)\b/i
+  /\b(?:go(?:es)?|gets?|belongs?|lands?|ends?|flies|throw\w*|chuck\w*|toss\w*|put|drop\w*|straight|quits?|gives?|gave|good ?bye|parts?|bury|buries|retire\w*|ditch\w*|dump\w*|bin\w*|scrap\w*|condemn\w*|junk\w*|reject\w*|cut|break|broken|sen[dt]s?|out|is|are|be|\w+'s|\w+'re|\w+n't|not|never|nobody|refuses?|need\w*|wants?|time|new|off|over|again|apart|day|days|replac\w*|illegal|throws?|sling|pitch)\b/i
 
 /**
  * @param stretch the words around a limit, no more than its own sentence
@@ -39,3 +41,19 @@ const MAY =
  */
 export const isCondemned = (stretch: string): boolean =>
   MAY.test(stretch) && VERDICT.test(stretch) && !PRAISE.test(stretch)
+
+/** What opens the telling of a fault. */
+const OPENS = /\b(?:if|when|whenever|once|where|should|anything|any|as soon as|the moment)\b[^,.;]*$/i
+const FIRST = /(?:^|[,;:]) ?(?:and |but |so |or )?(?:anything |much |even )?$/i
+/** What follows from it: somebody or something does or is something. */
+const FOLLOWS =
+  /^[^.;?!]{0,36}?(?:,|\band\b|\bthen\b| means\b)? ?\b(?:no\b(?! more)|nope|never|you|you'll|you're|i|i'll|i'm|we|we'll|it|it's|they|they're|that|that's|there's|he|she|something|somebody|the (?!way|same)\w+|adjust|shim|reset|tighten|take|turn|do|check|look|look|call|file|grind|bend|go back|back it|start|re\w+)\b/i
+
+/**
+ * @param ahead the words before a one-sided limit, in its sentence
+ * @param after the words after it
+ * @returns whether something is done or said of what lies beyond it that is no praise: `over 0.4 you adjust it`
+ */
+export const isRemedied = (ahead: string, after: string): boolean =>
+  (OPENS.test(ahead) ? after.trim().length > 2 : FIRST.test(ahead) && FOLLOWS.test(after)) &&
+  !PRAISE.test(`${ahead} ${after}`)

@@ -3,7 +3,7 @@ import type { Reading as Limit } from '@/lib/quantity/read'
 import type { voteSystem } from '@/lib/quantity/system-vote'
 import { inherit, sizeOf } from './bare-unit'
 import { afterOf, beforeOf, boundAtDistance } from './bounds'
-import { isCondemned } from './condemned'
+import { isCondemned, isRemedied } from './condemned'
 import { toDimension } from './dimension'
 
 /** Which system of units the whole talk counts in. */
@@ -81,6 +81,9 @@ const DENIED =
 const OR_LESS = /\bor (?:anything )?(?:less|under|below|lower|thinner|shorter|smaller)$/i
 const OR_MORE = /\bor (?:anything )?(?:more|over|above|higher|longer|bigger|wider|deeper)$/i
 
+/** What is measured to find a fault and is no stage of a process. Common practice, no source. */
+const REMEDIED = new Set(['length', 'current', 'resistance', 'angle'])
+
 /** `when it has less than 12 it goes on the scrap heap`: what is condemned is the other side of the limit. */
 const condemnedSide = ({ low, high, unit }: Quantity, limit: Limit, text: string): Quantity | undefined => {
   if ((low === undefined) === (high === undefined)) return undefined
@@ -92,7 +95,9 @@ const condemnedSide = ({ low, high, unit }: Quantity, limit: Limit, text: string
   if (!(isUp || isDown)) return undefined
   const ahead = beforeOf(text, limit.at)
   if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead)) return undefined
-  if (!isCondemned(`${ahead}${said}${afterOf(text, limit.to)}`)) return undefined
+  const after = afterOf(text, limit.to)
+  const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after)
+  if (!isFault && !isCondemned(`${ahead}${said}${after}`)) return undefined
   const rest = unit === undefined ? {} : { unit }
   return isUp ? { high: low, ...rest } : high === undefined ? undefined : { low: high, ...rest }
 }

@@ -71,7 +71,7 @@ const halfLimits = (text: string): readonly Limit[] =>
 const ENDS = /\b(?:low|lowest|bottom|minimum|min|least|floor|lower)\b/i
 const TOPS = /\b(?:high|highest|top|maximum|max|most|ceiling|upper)\b/i
 const OWN =
-  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit)\b/i
+  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|top end|bottom end))\b/i
 /** Characters after or before a figure in which it is called the low or the high one. */
 const CALLED = 26
 
@@ -116,6 +116,49 @@ const endsCalled = (text: string, limits: readonly Limit[]): readonly Limit[] =>
 }
 
 const ABOUT = /^,? ?(?:either (?:way|side)|each (?:way|side)|up or down|one way or the other)(?: of| from| on)?,? $/i
+
+const ALLOWED =
+  /^,? ?(?:and |but |with |so )?(?:(?:you|it|they|that) (?:can|may|could) be |you(?:'ve| have)(?: got)? |there's |allow(?:ing)? |let it be |with )?(?:about |up to |an? |some )*$/i
+const OFF =
+  /^ (?:off|out|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|one way or (?:the other|another))\b/i
+
+/** `11 bar, and you can be half a bar off`: a tolerance put in other words after its target. */
+const offAfter = (text: string, limits: readonly Limit[]): readonly Limit[] => {
+  const kept: Limit[] = []
+  for (const limit of limits) {
+    const before = kept.at(-1)
+    const [target, by] = [before?.quantity.nominal, limit.quantity.nominal ?? limit.quantity.high]
+    const isOff =
+      before !== undefined &&
+      target !== undefined &&
+      before.quantity.low === undefined &&
+      before.quantity.high === undefined &&
+      by !== undefined &&
+      by > 0 &&
+      target > 3 * by &&
+      (limit.quantity.unit === undefined || limit.quantity.unit === before.quantity.unit) &&
+      ALLOWED.test(text.slice(before.to, limit.at)) &&
+      OFF.test(`${/ or less$| or more$/.test(limit.text) ? ' more or less' : ''}${text.slice(limit.to)}`)
+    if (!isOff) {
+      kept.push(limit)
+      continue
+    }
+    const unit = before.quantity.unit
+    const round = (value: number): number => Number(value.toPrecision(12))
+    kept[kept.length - 1] = {
+      ...before,
+      quantity: {
+        low: round(target - by),
+        high: round(target + by),
+        nominal: target,
+        ...(unit === undefined ? {} : { unit }),
+      },
+      text: text.slice(before.at, limit.to),
+      to: limit.to,
+    }
+  }
+  return kept
+}
 
 /** `ten degrees either way of two hundred`: a tolerance said before its target. */
 const aboutLater = (text: string, limits: readonly Limit[]): readonly Limit[] => {
@@ -176,5 +219,5 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   const told = [...feelerLimits(text, options), ...halfLimits(text)]
   const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
   const all = [...rest, ...told].sort((a, b) => a.at - b.at)
-  return saidAgain(endsCalled(text, aboutLater(text, all)))
+  return saidAgain(endsCalled(text, offAfter(text, aboutLater(text, all))))
 }

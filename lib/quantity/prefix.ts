@@ -153,7 +153,8 @@ const take = (lexemes: readonly Lexeme[], i: number, draft: Draft): number | und
       draft.style = 'plus-minus'
       return 1
     case 'up-to':
-      if (!MOVERS.has(lexemes[i - 1]?.text ?? '') && draft.style === undefined) draft.bound = 'high'
+      if (!(lexeme.text.startsWith('up') && MOVERS.has(lexemes[i - 1]?.text ?? '')) && draft.style === undefined)
+        draft.bound = 'high'
       return 1
     case 'max':
     case 'at-most':

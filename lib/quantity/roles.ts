@@ -68,7 +68,7 @@ const ROWS: readonly (readonly [Role, string])[] = [
   ],
   [
     'at-least',
-    'at or above, at or over, at or more than, greater than or equal to, more than or equal to, equal to or greater than, at least, at the least, at the minimum, at the bare minimum, at the very least, at very least, at a minimum, a minimum of, minimum of, min of, not less, no less, as little as',
+    'not before, never before, no sooner than, not sooner than, no earlier than, not earlier than, at or above, at or over, at or more than, greater than or equal to, more than or equal to, equal to or greater than, at least, at the least, at the minimum, at the bare minimum, at the very least, at very least, at a minimum, a minimum of, minimum of, min of, not less, no less, as little as',
   ],
   [
     'max-after',
