@@ -205,7 +205,8 @@ export const boundAtDistance = (
     return toLow(quantity)
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
-  const isLimit = LIMIT_BEFORE.test(ahead) || STOPS_AT.test(after)
+  const isLimit = LIMIT_BEFORE.test(ahead)
+  if (STOPS_AT.test(after)) return isWorn() ? toLow(quantity) : GROWS.test(text) ? toHigh(quantity) : quantity
   const isDue = DUE_AFTER.test(after)
   if (isLimit || isDue || CHANGED_AT.test(ahead)) {
     if (isWorn()) return toLow(quantity)

@@ -29,7 +29,7 @@ const VERDICT = anyOf(
 
 /** What is said of a part that may stay. */
 const PRAISE =
-  /\b(?:good(?! ?bye)|fine|okay|ok|happy|all right|alright|enough|perfect|normal|acceptable|will do|leave (?:it|them) (?:be|alone|in)|stays? in|goes back in|lives|reuse it|safe|carry on)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
+  /\b(?:good(?! ?bye)|fine|okay|ok|happy|all right|alright|enough|perfect|normal|acceptable|will do|leave (?:it|them)\b|(?:can|may) (?:\w+ )?(?:keep|use|reuse|run|put|stay)|stays? in|goes back in|lives|reuse it|safe|carry on|move on|lovely|happy days|we're there|you're there|healthy)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
 
 /** A sentence without any of these condemns nothing. */
 const MAY =
@@ -43,17 +43,17 @@ export const isCondemned = (stretch: string): boolean =>
   MAY.test(stretch) && VERDICT.test(stretch) && !PRAISE.test(stretch)
 
 /** What opens the telling of a fault. */
-const OPENS = /\b(?:if|when|whenever|once|where|should|anything|any|as soon as|the moment)\b[^,.;]*$/i
-const FIRST = /(?:^|[,;:]) ?(?:and |but |so |or )?(?:anything |much |even )?$/i
+const OPENS = /\b(?:if|when|whenever|once|anything|any|as soon as|the moment)\b[^,.;]*$/i
+const FIRST = /^ ?(?:and |but |so |or |now |okay,? )?(?:anything |much |even )?$/i
 /** What follows from it: somebody or something does or is something. */
 const FOLLOWS =
-  /^[^.;?!]{0,36}?(?:,|\band\b|\bthen\b| means\b)? ?\b(?:no\b(?! more)|nope|never|you|you'll|you're|i|i'll|i'm|we|we'll|it|it's|they|they're|that|that's|there's|he|she|something|somebody|the (?!way|same)\w+|adjust|shim|reset|tighten|take|turn|do|check|look|look|call|file|grind|bend|go back|back it|start|re\w+)\b/i
+  /^[^.;?!]{0,30}?(?: means\b|(?:,|\band\b|\bthen\b)? ?\b(?:no\b(?! more)|nope|never|(?:you|i|we)(?:'ll|'d|'re|'m)?(?! (?:want|need|should|like|get|got|have|look|see|aim|go|move))\b|adjust|shim|reset|re-?grind|bend|file|start over))\b/i
 
 /**
  * @param ahead the words before a one-sided limit, in its sentence
  * @param after the words after it
+ * @param isOver whether it lies above; what lies below is as often the aim, and only a condition makes a fault of it
  * @returns whether something is done or said of what lies beyond it that is no praise: `over 0.4 you adjust it`
  */
-export const isRemedied = (ahead: string, after: string): boolean =>
-  (OPENS.test(ahead) ? after.trim().length > 2 : FIRST.test(ahead) && FOLLOWS.test(after)) &&
-  !PRAISE.test(`${ahead} ${after}`)
+export const isRemedied = (ahead: string, after: string, isOver: boolean): boolean =>
+  (OPENS.test(ahead) || (isOver && FIRST.test(ahead) && FOLLOWS.test(after))) && !PRAISE.test(`${ahead} ${after}`)

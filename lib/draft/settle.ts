@@ -1,5 +1,6 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
+import { TURNED } from '@/lib/quantity/rejections'
 import type { voteSystem } from '@/lib/quantity/system-vote'
 import { inherit, sizeOf } from './bare-unit'
 import { afterOf, beforeOf, boundAtDistance } from './bounds'
@@ -84,22 +85,37 @@ const OR_MORE = /\bor (?:anything )?(?:more|over|above|higher|longer|bigger|wide
 /** What is measured to find a fault and is no stage of a process. Common practice, no source. */
 const REMEDIED = new Set(['length', 'current', 'resistance', 'angle'])
 
-/** `when it has less than 12 it goes on the scrap heap`: what is condemned is the other side of the limit. */
-const condemnedSide = ({ low, high, unit }: Quantity, limit: Limit, text: string): Quantity | undefined => {
+/** What opens the telling of a fault, up to its figure. */
+const OPENED = /\b(?:if|when|whenever|once|as soon as|the moment|anything|any)\b[^,.;]*$/i
+/** What is asked for is no fault, whatever else is said. */
+const ASKED =
+  /\b(?:keep|stay|get|hold|bring|set|leave|make|wants?|needs?|must|should|shall|has to|have to|ought to|likes?|aim for|looking for|i'm after|we're after|you're after|you see)\b(?: (?:\w+|it's|they're|there's)){0,3} $/i
+const UNLESS = /\b(?:unless|except|as long as|so long as|provided)\b[^,.;]*$/i
+const OR_ELSE = /^[^.;?!]{0,30}?,? \b(?:or(?! (?:so|more|less|under|over)\b)|otherwise|else|if not)\b/i
+
+/**
+ * `when it has less than 12 it goes on the scrap heap`: what is condemned is the other side of the limit.
+ *
+ * @returns the limit turned, or as it was where the words say that it stands; undefined where they tell neither
+ */
+const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity | undefined => {
+  const { low, high, unit } = quantity
   if ((low === undefined) === (high === undefined)) return undefined
   const said = limit.text
-  const isUp =
-    low !== undefined && ((OVER.test(said) && !/\bn(?:o|ot|ever|othing)\b/i.test(said)) || OR_MORE.test(said))
-  const isDown =
-    high !== undefined && ((UNDER.test(said) && !/\bn(?:o|ot|ever|othing)\b/i.test(said)) || OR_LESS.test(said))
-  if (!(isUp || isDown)) return undefined
-  const ahead = beforeOf(text, limit.at)
-  if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead)) return undefined
-  const after = afterOf(text, limit.to)
-  const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after)
-  if (!isFault && !isCondemned(`${ahead}${said}${after}`)) return undefined
+  const isPlain = low === undefined ? UNDER.test(said) || OR_LESS.test(said) : OVER.test(said) || OR_MORE.test(said)
+  const isDenied = low === undefined ? OVER.test(said) : UNDER.test(said)
+  if (!(isPlain || isDenied)) return undefined
+  const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
+  const isOpened = OPENED.test(ahead)
   const rest = unit === undefined ? {} : { unit }
-  return isUp ? { high: low, ...rest } : high === undefined ? undefined : { low: high, ...rest }
+  const turned: Quantity =
+    low === undefined ? { ...(high === undefined ? {} : { low: high }), ...rest } : { high: low, ...rest }
+  if (limit.notes.some(note => note.text === TURNED))
+    return UNLESS.test(ahead) || OR_ELSE.test(after) ? turned : quantity
+  if (UNLESS.test(ahead) || OR_ELSE.test(after) || (!isOpened && ASKED.test(ahead))) return quantity
+  if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead) || (isDenied && !isOpened)) return undefined
+  const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after, low !== undefined)
+  return isFault || isCondemned(`${ahead}${said}${after}`) ? turned : undefined
 }
 
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */
@@ -110,9 +126,10 @@ const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity
   const condemned = condemnedSide(quantity, limit, text)
   if (condemned !== undefined) return condemned
   if (/\b(?:until|till?|before|once|wait)\b[^,.;]*$/i.test(ahead)) return quantity
-  const isForbidden = /^[^,.;]{0,16},? (?:and |then |you |we )?(?:do not|don't|stop|leave it)\b/i.test(
-    text.slice(limit.to),
-  )
+  const isForbidden =
+    /^[^,.;]{0,16},? (?:and |then |you |we )?(?:do not|don't|stop|(?<!\b(?:can|may|could) )leave it)\b/i.test(
+      text.slice(limit.to),
+    )
   const isDenied = DENIED.test(ahead) && OVER.test(limit.text)
   const isRefused =
     isForbidden ||

@@ -44,7 +44,7 @@ export const withoutTakenBack = (text: string): string => {
 }
 
 const OPENS_SLIP =
-  /^(?:(?:oh|ah|um|uh|er|and|so|well|right|okay|actually)[,.]? )*(?:sorry|correction|no[, ]+(?:wait|sorry|that|it|make|hang|hold|not|\d)|nope|wait|hang on|hold on|hold up|scratch that|strike that|forget that|i tell a lie|tell a lie|i mean\b|i meant|i misspoke|i should (?:have said|say)|make (?:that|it)|(?:that|it) (?:should be|should have been|was meant to be|is supposed to be)|let me correct|my (?:mistake|bad)|oops|whoops|i said (?:that|it) wrong)\b/i
+  /^(?:(?:oh|ah|um|uh|er|and|so|well|right|okay|actually)[,.]? )*(?:sorry|correction|no[, ]+(?:wait|sorry|that|it|make|hang|hold|not|\d)|nope|wait|hang on|hold on|hold up|scratch that|strike that|forget that|i tell a lie|tell a lie|i mean\b|i meant|i misspoke|i should (?:have said|say)|make (?:that|it)|(?:that|it) (?:should be|should have been|was meant to be|is supposed to be)|let me correct|my (?:mistake|bad)|oops|whoops|i said (?:that|it) wrong|(?:no,? )?you (?:do not|don't|did not|didn't|will not|won't)\b(?=,| it| the)|(?:no,? )?(?:it|that) (?:is not|isn't|does not|doesn't)\b(?=,| it)|that's (?:wrong|not right)|wrong\b)\b/i
 
 const isOther = (a: LimitFound, b: LimitFound): boolean =>
   a.quantity.low !== b.quantity.low || a.quantity.high !== b.quantity.high || a.quantity.nominal !== b.quantity.nominal

@@ -43,13 +43,17 @@ export const readFraction = (tokens: readonly Token[], i: number): Numeral | und
     (word === 'quarters' && wordAt(tokens, i - 1) === 'three')
   )
     return { value: word === 'half' ? 0.5 : 0.25, to: i + 1, numerator: 1, denominator: word === 'half' ? 2 : 4 }
+  const bare = BARE.get(word ?? '')
+  if (bare !== undefined && wordAt(tokens, i - 1) !== 'the' && isOfLength(tokens, i + 1))
+    return { value: 1 / bare, to: i + 1, numerator: 1, denominator: bare }
   const isArticle = word === 'a' || word === 'an' || word === 'another'
   const above: Whole | undefined = isArticle ? { value: 1, to: i + 1 } : readNumerator(tokens, i)
   if (above === undefined) return undefined
   const at = passHyphen(tokens, above.to)
   const compound = compoundDenominator(tokens, at)
   const denominator = compound?.value ?? DENOMINATORS.get(wordAt(tokens, at))
-  if (denominator === undefined) return undefined
+  // "Fourteen half an hour" is two figures.
+  if (denominator === undefined || (wordAt(tokens, at) === 'half' && above.value > 1)) return undefined
   return {
     value: above.value / denominator,
     to: compound?.to ?? at + 1,
@@ -57,6 +61,21 @@ export const readFraction = (tokens: readonly Token[], i: number): Numeral | und
     denominator,
     ...flag(above),
   }
+}
+
+/** `Eighth of an inch`: the article is left out. */
+const BARE: ReadonlyMap<string, number> = new Map([
+  ['eighth', 8],
+  ['sixteenth', 16],
+  ['third', 3],
+])
+
+const isOfLength = (tokens: readonly Token[], i: number): boolean => {
+  let at = i
+  if (wordAt(tokens, at) === 'of') at++
+  if (['a', 'an'].includes(wordAt(tokens, at) ?? '')) at++
+  const word = wordAt(tokens, at)
+  return at === i ? word === 'inch' : word === 'inch' || word === 'turn'
 }
 
 const readNumerator = (tokens: readonly Token[], i: number): Whole | undefined => {

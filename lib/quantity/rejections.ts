@@ -92,6 +92,9 @@ const turnOrLess = (drafted: Drafted, draft: Draft): void => {
     turn(draft)
 }
 
+/** The note on a limit read from what condemns. */
+export const TURNED = 'said as what condemns the part, read as the limit on the other side'
+
 const turn = (draft: Draft): void => {
   if (draft.high !== undefined && draft.low === undefined) {
     draft.low = draft.high
@@ -101,5 +104,5 @@ const turn = (draft: Draft): void => {
     delete draft.low
   } else return
   draft.bound = draft.bound === 'high' ? 'low' : 'high'
-  draft.notes.push({ kind: 'settled', text: 'said as what condemns the part, read as the limit on the other side' })
+  draft.notes.push({ kind: 'settled', text: TURNED })
 }

@@ -13,7 +13,21 @@ export const dropRepeats = (drafts: readonly Draft[]): void => {
   const recent: Draft[] = []
   for (const draft of drafts) {
     if (draft.dropped !== undefined) continue
-    if (recent.some(other => draft.from - other.to <= REACH && isDuplicate(other, draft))) {
+    const same = recent.find(other => draft.from - other.to <= REACH && isDuplicate(other, draft))
+    // "Four, four bar": the one with its own unit says it better.
+    if (
+      same?.isInherited === true &&
+      draft.isInherited !== true &&
+      draft.unit !== undefined &&
+      draft.from - same.to <= 2
+    ) {
+      same.dropped = 'said again with its unit'
+      draft.notes.push(...same.notes)
+      if (same.isCorrection === true) draft.isCorrection = true
+      recent.push(draft)
+      continue
+    }
+    if (same !== undefined) {
       draft.dropped = 'said before'
       continue
     }
