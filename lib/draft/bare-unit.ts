@@ -66,6 +66,7 @@ const unitOf = (dimension: string, size: number, { recent, system, scale }: Arou
     ({ quantity: other }) =>
       toDimension(other.unit) === dimension &&
       isAlike(size, sizeOf(other), 30) &&
+      !AFAR.has(other.unit ?? '') &&
       !(system === 'metric' && IMPERIAL.has(other.unit ?? '')),
   )
   return same?.quantity.unit ?? (dimension === 'temperature' ? scale : undefined) ?? habitOf(dimension, system)

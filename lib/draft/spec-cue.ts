@@ -151,16 +151,46 @@ const QUALITIES: readonly (readonly [string, RegExp])[] = [
   ['coloured', /\b(?:red|green|yellow|white|orange)\b/i],
 ]
 
-/** What sort of limit without a number a phrase is. */
-export const qualityCues = (said: string, text: string): readonly string[] => {
+/** What is done to reach a limit without a number. @source common practice, no source */
+const DOINGS: readonly (readonly [string, RegExp])[] = [
+  ['filled', /\b(?:fill\w*|top(?:ped)? (?:it |them )?(?:up|off)|pour\w*|level|oil|fluid|coolant|water|pump|grease)\b/i],
+  [
+    'pressed',
+    /\b(?:press\w*|tap\w*|push\w*|driv\w+|drift\w*|knock\w*|hammer\w*|seat\w*|sits?|stands?|sink|sunk|edge|file)\b/i,
+  ],
+  [
+    'screwed',
+    /\b(?:tight\w*|screw\w*|nuts?|bolts?|cap|plug|axle|ring|close\w*|spin|wind|run (?:it|them|the)|bring it|take it up|snug\w*|knobs?|clamps?|unions?)\b/i,
+  ],
+  ['done', /\b(?:tighten\w*|screw\w*|cap|plug|nut|bolts?|on|up|back|close\w*|set|bring|run|spin|do)\b/i],
+  ['read', /\b(?:needle|pointer|gauge|dial|read\w*|shows?|light|lamp|float|glass|window|dipstick|stick)\b/i],
+]
+const LEADS: readonly (readonly [string, RegExp])[] = [
+  ['until', /\b(?:until|till?|so that|so it|so they)\b[^,.;]*$/i],
+  ['must', /\b(?:must|should|has to|have to|wants? to|needs? to|ought to|is to|'s to|are to)\b[^,.;]{0,24}$/i],
+  ['if', /\b(?:if|when|once|where)\b[^,.;]*$/i],
+  ['not', /\b(?:not|never|isn't|don't|doesn't|won't|can't)\b[^,.;]{0,20}$/i],
+]
+/** What ends it there: `and stop`, `and no more`, `leave the spanner`. */
+const ENDED =
+  /^,? (?:and (?:that's|then) (?:it|all|enough)|and (?:you )?stop|and no\b|no\b|not\b|and not\b|then stop|leave\b|and leave|that's (?:it|all|enough|plenty)|all (?:the way )?(?:round|around))/i
+
+/**
+ * What sort of limit without a number a phrase is, and how it is led up to.
+ *
+ * @param said the phrase, at `at` in its sentence
+ */
+export const qualityCues = (said: string, text: string, at: number): readonly string[] => {
   const kinds = QUALITIES.flatMap(([name, pattern]) => (pattern.test(said) ? [`quality-of:${name}`] : []))
-  const isFilled = /\b(?:fill\w*|top(?:ped)? (?:it |them )?(?:up|off)|pour\w*|level|oil|fluid|coolant|water)\b/i.test(
-    text,
-  )
-  const isDone = /\b(?:tighten\w*|screw\w*|cap|plug|nut|bolts?|on|up|back|close\w*|set|bring|run|spin|do)\b/i.test(text)
+  const lead = `${text.slice(Math.max(0, at - WINDOW), at)}${/^(?:until|till?|so)\b/i.test(said) ? 'until ' : ''}`
+  const more = [
+    ...DOINGS.flatMap(([name, pattern]) => (pattern.test(text) ? [name] : [])),
+    ...LEADS.flatMap(([name, pattern]) => (pattern.test(lead) ? [`lead-${name}`] : [])),
+    ...(ENDED.test(text.slice(at + said.length)) ? ['ended'] : []),
+  ]
   return [
     ...kinds,
-    ...(isFilled ? kinds.map(kind => `${kind}+filled`) : []),
-    ...(isDone ? kinds.map(kind => `${kind}+done`) : []),
+    ...more.map(name => `quality+${name}`),
+    ...more.flatMap(name => kinds.map(kind => `${kind}+${name}`)),
   ]
 }

@@ -81,7 +81,7 @@ const sizeFeatures = (limit: Limit, quantity: Quantity, dimension: string, text:
   if (size === undefined)
     return [
       ...(limit.text.toLowerCase().match(/[a-z]+/g) ?? []).map(word => `quality:${word}`),
-      ...qualityCues(limit.text, text),
+      ...qualityCues(limit.text, text, limit.at),
     ]
   const bucket = LEAST_OF.filter(least => size >= least).length
   const from = limit.quantity.unit === undefined ? (quantity.unit === undefined ? 'none' : 'taken') : 'said'

@@ -72,12 +72,14 @@ const ENDS = /\b(?:low|lowest|bottom|minimum|min|least|floor|lower)\b/i
 const TOPS = /\b(?:high|highest|top|maximum|max|most|ceiling|upper)\b/i
 const OWN =
   /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|top end|bottom end))\b/i
+/** `fifteen low, twenty high`. */
+const PLAIN = /\b(?:low|lowest|minimum)\b,? (?:and )?[^,.;]{1,24} (?:high|highest|maximum)\b/i
 /** Characters after or before a figure in which it is called the low or the high one. */
 const CALLED = 26
 
 /** `ten would be my low, twenty is my high`: two figures called the ends of one range. */
 const endsCalled = (text: string, limits: readonly Limit[]): readonly Limit[] => {
-  if (!(ENDS.test(text) && TOPS.test(text) && OWN.test(text))) return limits
+  if (!(ENDS.test(text) && TOPS.test(text) && (OWN.test(text) || PLAIN.test(text)))) return limits
   const kept = limits.filter(limit => limit.quantity.nominal !== undefined)
   for (const [n, a] of kept.entries()) {
     const b = kept[n + 1]
@@ -97,7 +99,8 @@ const endsCalled = (text: string, limits: readonly Limit[]): readonly Limit[] =>
     const unit = ua ?? ub ?? target?.quantity.unit
     const { doubt: _, ...rest } = b
     const from = target === undefined ? a.at : Math.min(a.at, target.at)
-    const to = Math.max(b.to, target?.to ?? 0)
+    const name = isAfter ? TOPS.exec(after) : null
+    const to = Math.max(b.to + (name === null ? 0 : name.index + name[0].length), target?.to ?? 0)
     const range: Limit = {
       ...rest,
       quantity: {

@@ -26,6 +26,7 @@ const PATTERNS: readonly string[] = [
   '(?:level|even|flat|parallel|square|flush|in line|centred|centered) (?:with|to|against) (?:it|the|each|its|that|this|both)\\b(?: \\w+)?',
   // No tighter than; as the hand does it.
   '(?:hand|finger|wrist|thumb)[- ]?tight\\b',
+  '(?:must|should|has to|have to|wants? to|needs? to|is to|are to) (?:be|sit|stand|lie|come|end up) (?:dead |perfectly |all )?(?:flush|level|flat|square|straight|parallel|even|snug|tight|in line)\\b',
   // Only by hand; with just your fingers; with fingers and no spanner.
   '(?:only|just|nothing but|no more than) (?:(?:by|with|your|the|my|two|a|bare) ){0,3}(?:fingers?|hands?|fingertips?|thumb|palm)(?: pressure| strength| force)?\\b',
   '(?:by|with|using) (?:(?:only|just|your|the|my|two|bare) ){0,3}(?:fingers?|hands?|fingertips?|thumb)(?: pressure| strength| force)?\\b(?=,? (?:and )?(?:leave|no|not|nothing|never|without|don.t|keep|put|hands off|only|alone|then (?:a|one|just)))',
@@ -52,7 +53,7 @@ const PATTERNS: readonly string[] = [
 const LOOSE = new RegExp(`\\b(?:${PATTERNS.join('|')})`, 'gi')
 /** A word that any of them holds, so that most sentences are passed over at once. */
 const ANY =
-  /\b(?:until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|level|parallel|square|flush|tight|\w+tight|red|green|yellow|white|orange|palm|fingertips?|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
+  /\b(?:until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|flat|level|parallel|square|flush|tight|\w+tight|red|green|yellow|white|orange|palm|fingertips?|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
 
 /** A stretch [at, to) of a text that may be a limit without a number. */
 export type Loose = { readonly at: number; readonly to: number; readonly text: string }

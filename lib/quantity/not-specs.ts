@@ -50,13 +50,17 @@ const QUARTER_TURNED = set(
   'valve valves fastener fasteners latch latches stopcock screw screws catch catches clip clips fixing fixings fitting fittings stud studs',
 )
 
+/** Ratings of fuses and lamps, which may be told as limits. */
+const RATED = set('A mA V W')
+
 const sizeDoubt: Doubt = ({ lexemes }, draft) => {
   const head = headAfter(lexemes, draft.to)
   // Part of a turn is a movement, but for what is made to lock in one.
   if (draft.unit?.code === 'circ' && !QUARTER_TURNED.has(head)) return undefined
   if (TOOLS.has(head)) return 'the size of a tool'
   if (!isPlain(draft) || draft.unit?.count === 'many' || draft.phrase.term.number === undefined) return undefined
-  if (PARTS.has(head) && !GAUGED.has(text(lexemes[draft.to + 1]))) return 'the size or rating of a part'
+  if (PARTS.has(head) && !GAUGED.has(text(lexemes[draft.to + 1])))
+    return RATED.has(draft.unit?.code ?? '') ? 'an electrical rating' : 'the size or rating of a part'
   const size = Math.abs(draft.nominal ?? draft.high ?? 0)
   if (size <= 1 || draft.phrase.isRange) return undefined
   const next = lexemes[draft.to]

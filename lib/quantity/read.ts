@@ -61,6 +61,7 @@ const OPEN_DOUBTS: ReadonlySet<string> = new Set([
   'a distance without a reason to be a limit',
   'an idiom',
   'a size or rating by its article',
+  'an electrical rating',
 ])
 
 const toReading = (

@@ -176,10 +176,14 @@ const readUpDown = (lexemes: readonly Lexeme[], i: number, base: Base): Toleranc
 
 /** `22 degrees, within two degrees`: close to the value, not a limit of its own. */
 const readWithin = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance | undefined => {
-  if (!isRole(lexemes[i], 'within') || base.unit === undefined) return undefined
+  if (!isRole(lexemes[i], 'within')) return undefined
   const term = readTerm(lexemes, i + 1, true)
+  if (base.unit === undefined && term?.unit?.code !== '%') return undefined
   const after = lexemes[term?.to ?? 0]?.text
-  if (term === undefined || (term.unit !== undefined && !isSame(term.unit, base.unit) && term.unit.code !== '%'))
+  if (
+    term === undefined ||
+    (term.unit !== undefined && term.unit.code !== '%' && !(base.unit !== undefined && isSame(term.unit, base.unit)))
+  )
     return undefined
   const size = sizeOf(term, base)
   return size === undefined || size > Math.abs(base.value) / 2 || after === 'of'
