@@ -5,7 +5,7 @@ import type { Action } from './action'
 import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
 import { isKin, isLikeThing, type Thing, toThing } from './thing'
-import { isCut, type Undone } from './undone'
+import { isCord, isCut, type Undone } from './undone'
 
 /** Something undone in a step and not made good by any later one. */
 export type Open = {
@@ -153,10 +153,19 @@ const isElsewhere = (rest: readonly string[], { of, thing }: Open): boolean => {
 
 const UNDONE = Object.keys(REDO) as readonly Undone[]
 
+const AWAY = wordSet('out off away aside down clear free')
+
+/** @returns whether a thing is moved out of the way: "fold the prop down", "swing the stay aside". */
+export const isAway = ({ particle, verb }: Action): boolean =>
+  (particle !== undefined && AWAY.has(particle)) || verb === 'unhook' || verb === 'stow'
+
+const PROPS = wordSet('prop wedge chock block stay strut bar timber sprag pin post')
+
 /** @returns which kinds of undoing an action can make good at all. */
-export const redoneBy = onceFor(
-  ({ acts }: Action): ReadonlySet<Undone> => new Set(UNDONE.filter(undone => REDO[undone].some(act => acts.has(act)))),
-)
+export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
+  const redone = new Set(UNDONE.filter(undone => REDO[undone].some(act => action.acts.has(act))))
+  return isAway(action) && action.things.some(({ head }) => PROPS.has(head)) ? redone.add('added') : redone
+})
 
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
@@ -200,8 +209,11 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
       return isSomeOf(open, action, stems) || things.some(({ head }) => FLOWS.has(head))
     case 'disconnected':
       // What is unplugged does not come back by being started.
+      // Locked in its box, a plug stays apart.
       return (
-        !((verb === 'start' || verb === 'restart') && /\b(?:un)?plug/i.test(step.text)) && isSomeOf(open, action, stems)
+        !(verb === 'lock' && (isCut(thing) || isCord(thing))) &&
+        !((verb === 'start' || verb === 'restart') && /\b(?:un)?plug/i.test(step.text)) &&
+        isSomeOf(open, action, stems)
       )
     case 'drained':
       return !things.some(other => isOtherFluid(other, thing))
