@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
 import { shorten } from '@/lib/procedure/shorten'
+import { sharedTime } from '@/lib/procedure/time'
 import { logit } from '@/lib/trade/model'
 import { leftOut } from '../coverage'
 import { isChat } from '../instructing'
@@ -12,30 +13,49 @@ import { warningOdds } from '../warning'
 import { stemSet } from '../words'
 
 /** Log odds from which on a sentence may be a warning, and from which on it is one. */
-const PERHAPS = logit(0.45)
-const SURELY = logit(0.7)
+const PERHAPS = logit(0.6)
+const SURELY = logit(0.9)
 /** A caution that stands for a sentence says at least this share of what the sentence is about. */
 const SHARED = 0.5
-/** A caution is about what is said near it, seconds. */
+const SHARED_NEAR = 0.15
+/** A caution that was taken from no warning of its own is about what is said near it, seconds. */
 const NEAR = 20
 
+const isWarning = ({ text }: Sentence): boolean => warningOdds(text) >= PERHAPS && !isChat(text)
+
+/** Cautions and whether each was taken from a sentence that warns. */
+type Source = { readonly caution: Mark; readonly isRooted: boolean }
+
+const sourcesOf = (cautions: readonly Mark[], sentences: readonly Sentence[]): readonly Source[] => {
+  const warnings = sentences.filter(isWarning)
+  return cautions.map(caution => ({
+    caution,
+    isRooted: warnings.some(warning => sharedTime(caution, warning) > 0),
+  }))
+}
+
 /** Whether a caution says elsewhere, in its own words, what the sentence warns of. */
-const saysSo = (caution: Mark, { start, end, text }: Sentence): boolean => {
+const saysSo = ({ caution, isRooted }: Source, { start, end, text }: Sentence): boolean => {
   const own = ownStems(text)
   const said = stemSet(`${caution.text} ${caution.said}`)
   const shared = own.filter(stem => said.has(stem)).length
   return (
     (own.length > 0 && shared >= SHARED * own.length) ||
-    (shared > 0 && caution.start < end + NEAR && caution.end > start - NEAR)
+    (!isRooted &&
+      shared >= SHARED_NEAR * own.length &&
+      shared > 0 &&
+      caution.start < end + NEAR &&
+      caution.end > start - NEAR)
   )
 }
 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const cautions = project.marks.filter(({ kind }) => kind === 'caution')
+  const sources = sourcesOf(cautions, sentences)
   return leftOut(sentences, cautions)
-    .filter(({ text }) => warningOdds(text) >= PERHAPS && !isChat(text))
-    .filter(sentence => !cautions.some(caution => saysSo(caution, sentence)))
+    .filter(isWarning)
+    .filter(sentence => !sources.some(source => saysSo(source, sentence)))
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
       ...(warningOdds(text) < SURELY ? { level: 'consider' } : {}),
