@@ -71,14 +71,19 @@ export const warningNotMarked: Rule = {
   why: 'The experienced hand thought the danger worth saying; who only has the sheet never hears it.',
   source: 'IEC/IEEE 82079-1:2019 on warnings (from memory); common practice, no source',
   trips: sample([['step', 'Pull the belt off the pulley']], {
-    talk: ['Pull the belt off the pulley.', 'Mind your fingers, that pulley will have them if it turns.'],
+    talk: ['Pull the belt off the pulley.', 'Mind your fingers, a turning pulley can catch them and break your hand.'],
   }),
   passes: sample(
     [
       ['step', 'Pull the belt off the pulley'],
       ['caution', 'A turning pulley takes fingers off; isolate the motor first', { level: 'warning' }],
     ],
-    { talk: ['Pull the belt off the pulley.', 'Mind your fingers, that pulley will have them if it turns.'] },
+    {
+      talk: [
+        'Pull the belt off the pulley.',
+        'Mind your fingers, a turning pulley can catch them and break your hand.',
+      ],
+    },
   ),
   check,
 }

@@ -120,3 +120,42 @@ test.each([
     ]),
   ).not.toContain('signal-word')
 })
+
+// How people point at parts and own up to having forgotten something: common speech, no source.
+
+test.each([
+  ['Then you turn these two rogues by the frame until it sits level.'],
+  ['Knock that ugly lump out with the drift.'],
+  ['Hold yer man there with the other spanner.'],
+])('[R2] only pointed at: %s', line => {
+  expect(rulesOf([['step', 'Adjust the two hanger bolts']], '', [line])).toContain('vague-thing')
+})
+
+test.each([
+  ['Slide the yoke back onto the shaft.'],
+  ['Wipe the devil’s claw chain.'],
+  ['The customer wants it by Friday.'],
+])('[R2] named well enough: %s', line => {
+  expect(rulesOf([['step', 'Slide the yoke onto the shaft']], '', [line])).not.toContain('vague-thing')
+})
+
+test.each([
+  ['Ear plugs, they must be in before the hammer starts, silly me.', true],
+  ['I clean forgot the ear plugs, put them in.', true],
+  ['Put the ear plugs in.', false],
+])('[R2] told late: %s (%s)', (line, isLate) => {
+  const marks: readonly SampleMark[] = [
+    ['step', 'Start the hammer'],
+    ['step', 'Put the ear plugs in'],
+  ]
+  expect(rulesOf(marks, 'breaker hammer', ['Start the hammer.', line]).includes('told-late')).toBe(isLate)
+})
+
+test('[R2] what a step does to "it" is done to the thing it names', () => {
+  const marks: readonly SampleMark[] = [
+    ['step', 'Undo the two screws of the organ bellows and lift it out'],
+    ['step', 'Dust the wind chest'],
+    ['step', 'Chalk the seam before lifting the bellows out'],
+  ]
+  expect(rulesOf(marks)).toContain('step-late')
+})
