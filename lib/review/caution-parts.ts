@@ -51,6 +51,15 @@ const isOrdering = (part: string): boolean => {
     : true
 }
 
+/** "Air can shut the jaws and crush a hand" orders nothing: what follows "can" is what happens. */
+const HAPPENS = /\b(?:can|could|may|might|will|would)\b/i
+
+/** Whether a clause, or what an "and" joins to one that orders, is an order. */
+const hasOrder = (clause: string): boolean => {
+  const [first = '', ...rest] = clause.split(/\band\b|\bor\b/)
+  return isOrdering(first) || (!HAPPENS.test(clause) && rest.some(isOrdering))
+}
+
 /** What a caution says and how grave its consequence is. */
 export type CautionParts = {
   readonly hasHazard: boolean
@@ -70,7 +79,7 @@ export const cautionParts = onceForText((text: string): CautionParts => {
   return {
     hasHazard: HAZARD_WORDS.test(text) || NAMES_HAZARD.test(text),
     consequence,
-    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]|\band\b|\bor\b/).some(isOrdering),
+    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]/).some(hasOrder),
   }
 })
 

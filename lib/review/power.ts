@@ -1,7 +1,7 @@
 import { onceForText } from './memo'
 
 const CUTS =
-  /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\bswitch(?:ed)? to (?:0|off)\b|\bdead\b/i
+  /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\b(?:switch|turn|set|put|throw|rotate|bring)\w*\b[^.;]*\bto (?:0|off|zero|nought|the off position)\b|\bdead\b/i
 /** A lock or tag that comes off again. */
 const UNLOCKS =
   /\b(?:remove|unlock|lift|undo)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b|\b(?:take|pull|get|bring)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:off|away|from|down)\b|\btake off\b[^.;]*\b(?:padlocks?|locks?|tags?)\b/i

@@ -3,6 +3,8 @@ import type { Sentence } from '@/lib/procedure/recording'
 import { shorten } from '@/lib/procedure/shorten'
 import { sharedTime } from '@/lib/procedure/time'
 import { logit } from '@/lib/trade/model'
+import { DISPOSAL } from '@/lib/trade/waste'
+import { harmsPeople } from '../caution-parts'
 import { leftOut } from '../coverage'
 import { isChat } from '../instructing'
 import { ownStems } from '../lateness'
@@ -21,7 +23,9 @@ const SHARED_NEAR = 0.15
 /** A caution that was taken from no warning of its own is about what is said near it, seconds. */
 const NEAR = 20
 
-const isWarning = ({ text }: Sentence): boolean => warningOdds(text) >= PERHAPS && !isChat(text)
+/** Where waste goes is for a step, unless it can hurt someone. */
+const isWarning = ({ text }: Sentence): boolean =>
+  warningOdds(text) >= PERHAPS && !isChat(text) && (!DISPOSAL.test(text) || harmsPeople(text))
 
 /** Cautions and whether each was taken from a sentence that warns. */
 type Source = { readonly caution: Mark; readonly isRooted: boolean }

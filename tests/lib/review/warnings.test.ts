@@ -159,3 +159,21 @@ test('[R2] what a step does to "it" is done to the thing it names', () => {
   ]
   expect(rulesOf(marks)).toContain('step-late')
 })
+
+test('[R2] a caution that only says what can happen, twice, lacks what to do', () => {
+  const marks = (text: string): readonly SampleMark[] => [
+    ['caution', text, { level: 'warning', hazard: 'pinch' }],
+    ['step', 'Reach into the flap box'],
+  ]
+  expect(rulesOf(marks('The flap can drop and crush your thumb'))).toContain('caution-incomplete')
+  expect(rulesOf(marks('The flap can drop and crush your thumb; prop it up'))).not.toContain('caution-incomplete')
+})
+
+test('[R2] a main switch turned to zero wants a lock', () => {
+  const marks: readonly SampleMark[] = [
+    ['step', 'Turn the main switch to zero'],
+    ['step', 'Open the flap box'],
+    ['step', 'Replace the flap motor'],
+  ]
+  expect(rulesOf(marks)).toContain('no-lockout')
+})
