@@ -1,6 +1,7 @@
+import type { Tag } from '@/lib/trade/known-word'
 import { MATERIAL_HEADS } from '@/lib/trade/materials'
 import { singular } from '@/lib/trade/morphology'
-import type { Tag, Token } from '@/lib/trade/tagger'
+import type { Token } from '@/lib/trade/tagger'
 import { TOOL_HEADS } from '@/lib/trade/tools'
 
 /** A thing named in a sentence. Token indices [from, to); the head is the last word or words. */
