@@ -1,3 +1,4 @@
+import { matchesOf } from '@/lib/quantity/matches'
 import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
 
@@ -25,7 +26,7 @@ const boundOf = (text: string, { nominal, unit }: Quantity): Quantity => {
 
 /** `If a four-thou feeler goes in, it is warped`: the gap a feeler tells. */
 const feelerLimits = (text: string, options: ReadOptions): readonly Limit[] =>
-  [...text.matchAll(FEELERS)].flatMap((match): readonly Limit[] => {
+  matchesOf(text, FEELERS).flatMap((match): readonly Limit[] => {
     const start = Math.max(0, match.index - REACH)
     const said = text.slice(start, match.index)
     const read = readQuantities(said, { ...options, keepsDoubtful: true }).at(-1)
@@ -49,7 +50,7 @@ const MIXED = /\b(?:water|mix\w*|coolant|antifreeze|glycol|solution|dilut\w*|con
 /** `half and half with water`: a share of a half. */
 const halfLimits = (text: string): readonly Limit[] =>
   MIXED.test(text)
-    ? [...text.matchAll(HALVES)].map(match => ({
+    ? matchesOf(text, HALVES).map(match => ({
         quantity: { nominal: 50, unit: '%' },
         text: match[0],
         at: match.index,
