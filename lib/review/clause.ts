@@ -41,6 +41,17 @@ const isEnd = (token: string | undefined): boolean =>
 /** "The padlock you put on": who did it begins a clause of its own. */
 const isDoer = (token: string): boolean => SUBJECTS.has(token) && !DETERMINERS.has(token)
 
+/** "… following the photograph", "… keeping it square": how it is done. */
+const isMeanwhile = (token: string, following: string | undefined): boolean =>
+  /[a-z]{3}ing$/.test(token) &&
+  following !== undefined &&
+  (DETERMINERS.has(following) || NUMBER_WORDS.has(following)) &&
+  verbOf(token) !== undefined
+
+/** "Half a turn" and "half way" say how far; the half of a coupling is a part. */
+const isTurn = (following: string | undefined): boolean =>
+  following === 'a' || following === 'an' || following === 'way' || following === 'turn' || following === 'the'
+
 /** How far or which way, after a particle: "draw the nut up anticlockwise", "wind it in two turns". */
 const isManner = (token: string): boolean =>
   isAdverb(token) ||
@@ -113,7 +124,8 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       (isNamed &&
         (token === 'a' ||
           isDoer(token) ||
-          (isNumber(token) && !(token === 'half' && following === 'of')) ||
+          isMeanwhile(token, following) ||
+          (isNumber(token) && !(token === 'half' && !isTurn(following))) ||
           isTrailing(token, following)))
     ) {
       if (phrase.length > 0)

@@ -8,7 +8,7 @@ import { isDisposing } from './disposing'
 import { grouped } from './grouped'
 import { listedThing } from './listed'
 import { onceForLast, onceForText } from './memo'
-import { isLocking, isMadeGood, type Open, ownerIn, redoneBy } from './restored'
+import { isLocking, isMadeGood, isPutBack, type Open, ownerIn, redoneBy } from './restored'
 import { isOpposed, isSameThing, type Thing, toThing } from './thing'
 import { addedBy, runsOut, type Undone, undoneBy } from './undone'
 import { singular, stemSet } from './words'
@@ -168,10 +168,12 @@ class Ledger {
     if (tells.isLeftSo) this.open = this.open.filter(({ thing }) => !stems.has(thing.head))
     let fresh: Open[] = []
     for (const { action, drained, opens } of telling) {
-      const still = (item: Open) => !isMadeGood(item, action, stems) && !isRenewed(item, action, tells.renews)
+      const still = (item: Open) =>
+        !isMadeGood(item, action, stems) && !isRenewed(item, action, tells.renews) && !isPutBack(item, action, number)
       if (this.#implied !== undefined && !still(this.#implied)) this.#implied = undefined
       const before = this.open.length + fresh.length
-      if (redoneBy(action).size > 0) this.open = this.open.filter(still)
+      if (redoneBy(action).size > 0 || this.open.some(item => isPutBack(item, action, number)))
+        this.open = this.open.filter(still)
       if (!isSetAside(action)) fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
       if (!isClosing) this.#bring(action)

@@ -98,11 +98,46 @@ const isBy = (rest: readonly string[], head: string): boolean => {
   return means !== undefined && MEANS.has(means)
 }
 
+/** Fasteners tightened that bear the name of what they hold. */
+const isHeldBy = (thing: Thing, { acts, things }: Action): boolean =>
+  acts.has('tighten') &&
+  !FASTENERS.has(thing.head) &&
+  things.some(
+    ({ head, rest }) =>
+      FASTENERS.has(head) &&
+      rest.includes(thing.head) &&
+      thing.rest.every(word => rest.includes(word) || rest.length === 1),
+  )
+
+const PUT = wordSet('hang lay stand set seat spin click snap braze weld bolt glue screw hook stack line run')
+const ASIDE = wordSet(
+  'aside bench table sink bucket tray cloth rag rags towel sand box bag wire string cord hook nail ground floor outside newspaper cardboard card mat bowl jar tub pallet sack bin paper',
+)
+
+/** Hung, laid or set in a later step and not put aside, a part that came off is back. */
+export const isPutBack = (
+  { undone, thing, number }: Open,
+  { verb, things, rest, particle }: Action,
+  now: number,
+): boolean =>
+  undone === 'removed' &&
+  number < now &&
+  PUT.has(verb) &&
+  particle !== 'off' &&
+  particle !== 'out' &&
+  particle !== 'aside' &&
+  !rest.some(word => ASIDE.has(word)) &&
+  things.some(other => other.head === thing.head && isLikeThing(thing, other))
+
 const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { things, rest, along, verb } = action
   const isOthers = isOfAnother(action, thing, of)
   if ((!isOthers && things.some(other => isLikeThing(thing, other))) || along.some(other => isLikeThing(thing, other)))
     return true
+  // "Bolt the pump down": its bolts are back. "Pin the free end": the pin is.
+  if (verb === thing.head && FASTENERS.has(thing.head) && undone === 'removed') return true
+  // "Refit and torque the flange bolts": the flange is on.
+  if ((undone === 'loosened' || (undone === 'removed' && verb.startsWith('re'))) && isHeldBy(thing, action)) return true
   // "Clamp the base" closes the base clamp.
   if (verb === thing.head && things.some(({ head }) => thing.rest.includes(head))) return true
   if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true

@@ -70,7 +70,7 @@ const WOUND = wordSet(
   'screw bolt nut nipple union gland fitting cap clamp strap collar fastener setscrew grubscrew locknut cable belt chain tensioner adjuster hose connector valve clip knob fixing stud capscrew jack',
 )
 const LOOSENS = wordSet('loosen slacken slack undo unclamp release crack unscrew untighten unbolt unlock untie')
-const LET_GO = wordSet('brake pressure tension grip hand button trigger lever')
+const LET_GO = wordSet('brake handbrake parking-brake footbrake clutch pressure tension grip hand button trigger lever')
 const FIXED_TO = wordSet('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
 /** Whether a thing stands for the power supply. */
@@ -113,13 +113,25 @@ const isShutOff = ({ head, words }: Thing): boolean =>
   words.length > 1 &&
   !words.some(word => LETS_GO.has(word) || OF_USE.has(word))
 
+/** "Take the lift out of service", "loosen it if it binds": nothing is apart, or only some day. */
+const isNoTaking = (rest: readonly string[]): boolean =>
+  ((rest[0] === 'of' || rest[0] === 'from') &&
+    /^(?:service|order|use|gear|action|sight|reach|way)$/.test(
+      rest.find(word => word !== 'of' && word !== 'from' && word !== 'the') ?? '',
+    )) ||
+  rest.includes('if')
+
+/** Rings, watch and chains come off the hands. */
+const WORN = wordSet('watch jewellery jewelry necklace bracelet wristwatch scarf lanyard')
+const FLUID = wordSet('oil coolant fluid antifreeze electrolyte water fuel')
+
 const undoing = (action: Action, thing: Thing): Undone | undefined => {
   const { acts, rest, verb, along, particle } = action
   const { head, words } = thing
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
   if (acts.has('lock') && (isCut(thing) || FLOWS.has(head) || along.some(own => LOCKS.has(own.head)))) return 'locked'
-  if (head === '') return undefined
+  if (head === '' || isNoTaking(rest) || action.things.some(own => WORN.has(own.head))) return undefined
   if (head === 'plug' && verb === 'pull' && words.some(word => BUNGS.has(word))) return 'removed'
   if (isCord(thing) && (acts.has('disconnect') || acts.has('remove'))) return 'disconnected'
   if (isSetUp(verb, rest, head)) return 'raised'
@@ -134,7 +146,13 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
     return FLOWS.has(head) && (words.some(word => SUPPLY.has(word)) || isShutOff(thing)) ? 'closed' : undefined
   if (TIPS.has(verb) && rest.some(word => CATCHES.has(word)) && (FILLED.has(head) || head === 'water')) return 'drained'
   if (verb === 'undo' && PIPED.has(head)) return 'disconnected'
-  if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
+  if (
+    acts.has('drain') &&
+    FILLED.has(head) &&
+    !words.includes('condensate') &&
+    !(acts.has('remove') && !FLUID.has(head))
+  )
+    return 'drained'
   if (acts.has('raise') && LIFTED.has(head) && !rest.includes('down') && !isForcedOff(particle)) return 'raised'
   if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'

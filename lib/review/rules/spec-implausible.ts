@@ -60,7 +60,11 @@ const GAP = /\b(?:gap|clearance|slack|free play|backlash|end ?float|runout|wear|
 const WIDEST = 2000
 
 const isTooWide = ({ text, quantity }: Mark): boolean => {
-  if (quantity?.unit === undefined || !GAP.test(text) || /\b(?:interval|distance|every|service|re-?check)\b/i.test(text))
+  if (
+    quantity?.unit === undefined ||
+    !GAP.test(text) ||
+    /\b(?:interval|distance|every|service|re-?check)\b/i.test(text)
+  )
     return false
   const value = Math.max(quantity.low ?? 0, quantity.nominal ?? 0, quantity.high ?? 0)
   const converted = convert(value, quantity.unit, 'mm')

@@ -38,6 +38,35 @@ describe('what is put back is not missed', () => {
   })
 })
 
+describe('what is put back in other words', () => {
+  test('[R3] the last of a list that reads like a verb', () => {
+    expect(left('Pull the sleeve, the crank and the handle off', 'Refit the sleeve, crank and handle')).toEqual([])
+    expect(left('Draw the worm and drive gear out', 'Refit the worm and drive gear')).toEqual([])
+  })
+
+  test('[R3] hung or laid where it was, not where it is set aside', () => {
+    expect(left('Slip the belt off', 'Grease the hub', 'Hang the belt')).toEqual([])
+    expect(left('Slip the belt off', 'Grease the hub', 'Lay the belt on the bench')).toEqual(['removed belt'])
+  })
+
+  test('[R3] its bolts by their verb, a part by the bolts refitted', () => {
+    expect(left('Take the four foot bolts out', 'Bolt the pump down')).toEqual([])
+    expect(left('Take the chain guard off', 'Refit and torque the guard bolts')).toEqual([])
+    expect(left('Slacken the U-bolt', 'Tighten the U-bolt nuts')).toEqual([])
+  })
+
+  test('[R3] what takes nothing apart: out of service, only if it binds, jewellery', () => {
+    expect(left('Take the lift out of service')).toEqual([])
+    expect(left('Take the roller out if it binds')).toEqual([])
+    expect(left('Take off rings, watch and chains')).toEqual([])
+  })
+
+  test('[R3] the manner of it ends the name of a part', () => {
+    expect(left('Slip the belt off', 'Fit a new belt following the sketch')).toEqual([])
+    expect(left('Pull the rear half off', 'Slide the rear half onto the shaft')).toEqual([])
+  })
+})
+
 describe('what is left undone is found', () => {
   test('[R2] a battery plug pulled, locked away and never pushed home', () => {
     expect(left('Pull the battery plug', 'Lock the battery plug in its box')).toContain('disconnected battery plug')
