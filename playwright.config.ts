@@ -1,25 +1,14 @@
 import { existsSync } from 'node:fs'
 import { defineConfig } from '@playwright/test'
+import { CHROMIUM, CHROMIUM_ARGS } from './tests/chromium'
 
 /** Where tests that need a language model let one listen; nothing listens there otherwise. */
 export const MODEL_PORT = 4399
 const PORT = Number(process.env.TELLWRIGHT_TEST_PORT ?? 4317)
-const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium'
-if (!existsSync(executablePath))
+if (!existsSync(CHROMIUM))
   throw new Error(
-    `No Chromium at ${executablePath}: run \`npm test\`, which installs it, or set CHROMIUM to a browser's path.`,
+    `No Chromium at ${CHROMIUM}: run \`npm test\`, which installs it, or set CHROMIUM to a browser's path.`,
   )
-
-/** What keeps a headless Chromium quiet: no calls home, no sandbox where tests run as root. */
-const ARGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-]
 
 export default defineConfig({
   testDir: 'tests/journey',
@@ -34,10 +23,12 @@ export default defineConfig({
   outputDir: 'test-results/journey',
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,
-    launchOptions: { executablePath, args: ARGS },
+    launchOptions: { executablePath: CHROMIUM, args: CHROMIUM_ARGS },
     viewport: { width: 1440, height: 900 },
     acceptDownloads: true,
-    trace: 'retain-on-failure',
+    // A trace costs half as much again as the journey: asked for where one is to be looked into.
+    trace: process.env.TELLWRIGHT_TRACE === undefined ? 'off' : 'retain-on-failure',
+    screenshot: 'only-on-failure',
   },
   webServer: {
     command: `NEXT_TELEMETRY_DISABLED=1 node_modules/.bin/next start --hostname 127.0.0.1 --port ${PORT}`,

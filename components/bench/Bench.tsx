@@ -99,6 +99,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
       project,
       talk,
       findings,
+      isReviewed: isReviewed(reviewed),
       chosen,
       chosenFinding,
       findingAt: choice.findingAt,

@@ -13,6 +13,8 @@ export type BenchNow = {
   readonly project: Project
   readonly talk: Talk
   readonly findings: readonly Finding[]
+  /** False until the first review is done: that there are no findings says nothing yet. */
+  readonly isReviewed: boolean
   /** Id of the chosen mark; a mark that is there. */
   readonly chosen: string | undefined
   readonly chosenFinding: Finding | undefined

@@ -32,8 +32,14 @@ export const sameFinding = (findings: readonly Finding[], wanted: Finding | unde
   return alike.find(finding => finding.message === wanted.message) ?? alike[0]
 }
 
+type Walking = Pick<BenchNow, 'findings' | 'isReviewed' | 'chosenFinding' | 'findingAt' | 'chooseFinding' | 'tell'>
+
 /** Chooses the next or previous open finding; goes on from where a mended one stood. */
-export const nextFinding = (now: BenchNow, by: 1 | -1): void => {
+export const nextFinding = (now: Walking, by: 1 | -1): void => {
+  if (!now.isReviewed) {
+    now.tell('The sheet is still being reviewed: ask for its findings again in a moment.')
+    return
+  }
   const open = openFindings(now.findings)
   const at = now.chosenFinding === undefined ? -1 : open.indexOf(now.chosenFinding)
   const gone = now.findingAt ?? (by > 0 ? 0 : open.length)

@@ -76,14 +76,23 @@ const unitOf = (dimension: string, size: number, { recent, system, scale }: Arou
 const PULLED =
   /\b(?:pull(?:s|ed)?|torqu\w+|tighten\w*|wrench|clicks?|clicker|crank\w*|cinch\w*)\b[^.;\d]{0,28}\b(?:to|at|up to|for)(?: about| around)? $/i
 
-/** What is measured, by the sentence itself, else by the two before it. */
-const measuredOf = (limit: Limit, { text, before }: Around, size: number) => {
-  const isCold = (named: string | undefined) => named === 'temperature' && size < LEAST_HEAT
-  const own = toMeasurand(text, limit.at, limit.to) ?? (PULLED.test(text.slice(0, limit.at)) ? 'torque' : undefined)
-  const all = before.trim()
-  const earlier = own === undefined && all !== '' ? toMeasurand(all, all.length, all.length) : undefined
-  return { own: isCold(own) ? undefined : own, earlier: isCold(earlier) ? undefined : earlier }
+/** The last of what was said from a sentence on that passes; what was said before is not looked at. */
+const lastSaid = (
+  recent: readonly Said[],
+  sentence: number,
+  passes: (said: Said) => boolean = () => true,
+): Said | undefined => {
+  for (let i = recent.length - 1; i >= 0; i--) {
+    const said = recent[i]
+    if (said === undefined || said.sentence < sentence) return undefined
+    if (passes(said)) return said
+  }
+  return undefined
 }
+
+/** What a number of a size measures, but for heat of so few degrees. */
+const warmOnly = (named: string | undefined, size: number): string | undefined =>
+  named === 'temperature' && size < LEAST_HEAT ? undefined : named
 
 /** The unit of a bare number, and by what it was found. */
 export type Found = { readonly unit: string; readonly by: string }
@@ -102,19 +111,20 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   if (isFraction && TURNED.test(text)) return take('turning', 'circ')
   if (RULER.test(limit.text)) return take('rule', '[in_i]')
   const size = sizeOf(quantity)
-  const also = recent.findLast(said => said.sentence === sentence)
+  const also = lastSaid(recent, sentence)
   if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
     return take('also', also.quantity.unit)
-  const { own, earlier } = measuredOf(limit, around, size)
-  const beside = recent.findLast(said => said.sentence === sentence && fits(said, size, 10))
+  const measured =
+    toMeasurand(text, limit.at, limit.to) ?? (PULLED.test(text.slice(0, limit.at)) ? 'torque' : undefined)
+  const own = warmOnly(measured, size)
+  const beside = lastSaid(recent, sentence, said => fits(said, size, 10))
   if (beside !== undefined && (own === undefined || toDimension(beside.quantity.unit) === own))
     return take('beside', beside.quantity.unit)
   if (SOURCE.test(text)) {
-    const told = recent.findLast(
-      said =>
-        said.sentence >= sentence - SOURCE_REACH &&
-        fits(said, size, NEAR_SOURCE) &&
-        (own === undefined || own === toDimension(said.quantity.unit)),
+    const told = lastSaid(
+      recent,
+      sentence - SOURCE_REACH,
+      said => fits(said, size, NEAR_SOURCE) && (own === undefined || own === toDimension(said.quantity.unit)),
     )
     if (told !== undefined) return take('source', told.quantity.unit)
   }
@@ -123,18 +133,16 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   if (own === 'length' && isFraction && system === 'us') return take('own', '[in_i]')
   const named = own === undefined ? undefined : take('own', unitOf(own, size, around))
   if (named !== undefined) return named
-  const fresh = recent.findLast(said => said.sentence >= sentence - FRESH && fits(said, size, 3))
+  const fresh = lastSaid(recent, sentence - FRESH, said => fits(said, size, 3))
   if (fresh !== undefined) return take('fresh', fresh.quantity.unit)
+  // By the two sentences before, where this one names nothing.
+  const all = before.trim()
+  const earlier =
+    measured === undefined && all !== '' ? warmOnly(toMeasurand(all, all.length, all.length), size) : undefined
   return (
     (earlier === undefined ? undefined : take('earlier', unitOf(earlier, size, around))) ??
     take('recent', recent.findLast(said => fits(said, size, 3))?.quantity.unit)
   )
-}
-
-/** A quantity with the unit of a bare number, where one was found. */
-export const inherit = (limit: Limit, around: Around): Quantity => {
-  const found = findBareUnit(limit, around)
-  return found === undefined ? limit.quantity : { ...limit.quantity, unit: found.unit }
 }
 
 /** Whether another source gives nearly, but not quite, a value told before. */
@@ -143,12 +151,13 @@ export const isSecondValue = (quantity: Quantity, { text, sentence, recent }: Ar
   return (
     hasNumber(quantity) &&
     SOURCE.test(text) &&
-    recent.some(
+    lastSaid(
+      recent,
+      sentence - SOURCE_REACH,
       said =>
-        said.sentence >= sentence - SOURCE_REACH &&
         said.quantity.unit === quantity.unit &&
         sizeOf(said.quantity) !== size &&
         isAlike(size, sizeOf(said.quantity), NEAR_SOURCE),
-    )
+    ) !== undefined
   )
 }

@@ -1,28 +1,46 @@
 import * as words from '@/lib/trade/english'
+import { onceForText } from '@/lib/trade/memo'
 import { classesOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import type { Clause } from './clause'
 
 const CLAUSE_LIMIT = 12
 
+/** Names of what a clause with an action put some way tells: each is made once for all talks. */
+const putAs = onceForText((how: string) => ({
+  frame: `frame:${how}`,
+  first: `frame:${how}@first`,
+  later: `frame:${how}@later`,
+  opened: onceForText(marker => `frame:${how}-${marker}`),
+  does: onceForText(action => `does:${action}:${how}`),
+}))
+const openedBy = onceForText((marker: string) => ({
+  marked: `marked:${marker}`,
+  first: `marked:${marker}@first`,
+  later: `marked:${marker}@later`,
+}))
+const does = onceForText(action => `does:${action}`)
+const orderThen = onceForText(tag => `order-then:${tag}`)
+
 /** Features of how a sentence's clauses put their actions. */
 export const clauseFeatures = (tokens: readonly Token[], clauses: readonly Clause[]): string[] => {
   const found: string[] = []
   clauses.slice(0, CLAUSE_LIMIT).forEach((clause, k) => {
     const where = k === 0 ? 'first' : 'later'
-    const neg = clause.isNegated ? '-not' : ''
-    const marker = clause.marker === undefined ? '' : `-${clause.marker}`
-    found.push(`frame:${clause.frame}${neg}`, `frame:${clause.frame}${neg}@${where}`)
-    if (marker !== '')
-      found.push(`marked:${clause.marker}`, `marked:${clause.marker}@${where}`, `frame:${clause.frame}${marker}`)
+    const how = putAs(clause.isNegated ? `${clause.frame}-not` : clause.frame)
+    found.push(how.frame, how[where])
+    if (clause.marker !== undefined) {
+      const by = openedBy(clause.marker)
+      found.push(by.marked, by[where], putAs(clause.frame).opened(clause.marker))
+    }
     const verb = clause.verb === undefined ? undefined : tokens[clause.verb]
     if (verb?.base !== undefined)
       for (const name of classesOf(verb.base)) {
-        found.push(`does:${name}`)
-        if (clause.marker === undefined) found.push(`does:${name}:${clause.frame}${neg}`)
+        found.push(does(name))
+        if (clause.marker === undefined) found.push(how.does(name))
       }
     const object = clause.verb === undefined ? undefined : tokens[clause.verb + 1]
-    if (clause.frame === 'order' && object !== undefined) found.push(`order-then:${object.tag}`)
+    if (clause.frame === 'order' && object !== undefined) found.push(orderThen(object.tag))
   })
   const main = clauses.filter(clause => clause.marker === undefined)
   const acts = main.filter(

@@ -102,13 +102,10 @@ const withoutIdleEnd = (words: readonly string[]): readonly string[] => {
 
 /** Leaves out idle phrases and loose ends. */
 export const tidy = (said: string): string => {
-  const bare = said
-    .replace(IDLE_PHRASES, ' ')
-    .replace(FALSE_START, '')
-    .replace(/\s*,(?:\s*,)*/g, ',')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .replace(/^[,;:\s]+|[,;:.!?\s]+$/g, '')
+  const kept = said.replace(IDLE_PHRASES, ' ').replace(FALSE_START, '')
+  const joined = kept.includes(',') ? kept.replace(/\s*,(?:\s*,)*/g, ',') : kept
+  const spaced = /\s\s|[^\S ]/.test(joined) ? joined.replace(/\s+/g, ' ') : joined
+  const bare = spaced.trim().replace(/^[,;:\s]+|[,;:.!?\s]+$/g, '')
   let words = withoutIdleEnd(
     bare.split(' ').filter((word, i, all) => word !== all[i - 1] || word.length < 2 || DOUBLES.has(word)),
   )
@@ -127,14 +124,23 @@ const LOOSE = new Set(
   ),
 )
 
+/** What stands behind the last space of a text. */
+const lastWordOf = (text: string): string => {
+  const word = text.slice(text.lastIndexOf(' ') + 1)
+  return /\s/.test(word) ? (word.split(/\s/).at(-1) ?? '') : word
+}
+
 /** Whether a text ends on a word that calls for another. */
 export const isLooseEnded = (text: string): boolean => {
-  const last = (text.split(/\s+/).at(-1) ?? '').toLowerCase().replace(/[,;.]+$/, '')
+  const last = lastWordOf(text)
+    .toLowerCase()
+    .replace(/[,;.]+$/, '')
+  if (!LOOSE.has(last)) return false
   // "Where the notches are" is whole.
   if (/\b(?:where|what|how|who|which|that)(?: \S+){1,5} (?:is|are|was|were|which|from|for|to|at|with|on)$/i.test(text))
     return false
   if (/\b(?:on|in|to|of|for|with|from|at|round|under|over) each$/i.test(text)) return false
-  return LOOSE.has(last) && !/\b(?:that|this|these|those|you)$/.test(last)
+  return !/\b(?:that|this|these|those|you)$/.test(last)
 }
 
 const OPENS_MORE =

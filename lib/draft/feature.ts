@@ -3,6 +3,7 @@ import { singular } from '@/lib/trade/morphology'
 import { type Token, toTokens } from '@/lib/trade/tagger'
 import { type Clause, toClauses } from './clause'
 import { clauseFeatures, patternFeatures } from './clause-feature'
+import { type NounPhrase, toNounPhrases } from './noun-phrase'
 import { wordFeatures } from './word-feature'
 
 /** A sentence as the model sees it. */
@@ -10,6 +11,7 @@ export type Reading = {
   readonly text: string
   readonly tokens: readonly Token[]
   readonly clauses: readonly Clause[]
+  readonly phrases: readonly NounPhrase[]
   readonly isQuestion: boolean
   /** Names of the features that hold, of the sentence alone, but for its n-grams (ngram-feature.ts). */
   readonly own: readonly string[]
@@ -42,6 +44,7 @@ export const readSentence = (text: string): Reading => {
     ...harms,
     ...(harms.length > 0 ? ['harm'] : []),
   ]
-  const things = new Set(tokens.filter(token => THINGS.has(token.tag)).map(token => singular(token.word)))
-  return { text, tokens, clauses, isQuestion, own: [...new Set(own)], things }
+  const things = new Set<string>()
+  for (const { tag, word } of tokens) if (THINGS.has(tag)) things.add(singular(word))
+  return { text, tokens, clauses, phrases: toNounPhrases(tokens), isQuestion, own: [...new Set(own)], things }
 }

@@ -1,3 +1,4 @@
+import { onceForText } from '@/lib/trade/memo'
 import type { Reading } from './feature'
 import { toMentions } from './mention'
 import { inDigits, keyOfThing, nameOfThing, withSizes } from './thing-name'
@@ -19,7 +20,7 @@ export type Thing = {
   readonly features: readonly string[]
 }
 
-const wordsOf = (name: string): readonly string[] => keyOfThing(name).split(' ')
+const wordsOf = onceForText((name): readonly string[] => keyOfThing(name).split(' '))
 const isSize = (word: string): boolean => /\d/.test(word)
 
 /** Whether two names may mean one thing: the same head, and all words of one are in the other; sizes never differ. */
@@ -42,12 +43,14 @@ const fullest = (mentions: readonly Named[]): string =>
   }, mentions[0]?.name ?? '')
 
 const featuresOf = (mentions: readonly Named[], sentences: number): readonly string[] => {
-  const counts = new Map<string, number>()
-  for (const { features } of mentions) for (const name of features) counts.set(name, (counts.get(name) ?? 0) + 1)
   const n = mentions.length
+  const counts = new Map<string, number>()
+  // Of one mention alone nothing has to be counted.
+  if (n > 1)
+    for (const { features } of mentions) for (const name of features) counts.set(name, (counts.get(name) ?? 0) + 1)
   const first = (mentions[0]?.sentence ?? 0) / Math.max(1, sentences)
   const found = [
-    ...counts.keys(),
+    ...(n > 1 ? counts.keys() : new Set(mentions[0]?.features)),
     `mentions:${n < 4 ? n : n < 7 ? '4' : '7'}`,
     `first:${first < 0.15 ? 'early' : first < 0.85 ? 'middle' : 'late'}`,
   ]

@@ -5,15 +5,16 @@ import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
 import type { Talk } from './talk'
 import thingModel from './thing-model.json'
-import { isWorkedOn } from './worked-on'
+import { isWorkedOn, ownersIn } from './worked-on'
 
 type ListKind = 'tool' | 'material'
 const scorer = toScorer<ListKind>(thingModel as unknown as Model)
 
 /** Tools and materials of a talk, once each, where they are first named. What may be either goes where it is surer. */
-export const draftLists = (talk: Talk): readonly Drafted[] =>
-  gatherThings(talk.readings).flatMap((thing): readonly Drafted[] => {
-    const indices = thing.features.flatMap(name => scorer.indexOf(name) ?? [])
+export const draftLists = (talk: Talk): readonly Drafted[] => {
+  const owners = ownersIn(talk.readings)
+  return gatherThings(talk.readings).flatMap((thing): readonly Drafted[] => {
+    const indices = scorer.indicesOf(thing.features)
     const [best] = (['tool', 'material'] as const)
       .map(kind => ({ kind, odds: scorer.logOdds(kind, indices) }))
       .map(one => ({ ...one, margin: one.odds - logit(scorer.threshold(one.kind)) }))
@@ -22,7 +23,7 @@ export const draftLists = (talk: Talk): readonly Drafted[] =>
     const [first] = thing.mentions
     const sentence = first === undefined ? undefined : talk.sentences[first.sentence]
     if (best === undefined || first === undefined || sentence === undefined) return []
-    if (best.kind === 'tool' && isWorkedOn(thing, talk.readings)) return []
+    if (best.kind === 'tool' && isWorkedOn(thing, talk.readings, owners)) return []
     const times = thing.mentions.length
     const confidence = Math.round(scorer.confidence(best.kind, best.odds) * 100) / 100
     const mark: Mark = {
@@ -37,3 +38,4 @@ export const draftLists = (talk: Talk): readonly Drafted[] =>
     }
     return [{ mark, sentence: first.sentence }]
   })
+}

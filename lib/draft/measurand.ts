@@ -1,3 +1,5 @@
+import { matchesOf } from '@/lib/quantity/matches'
+
 /** Words that name what is measured. @source common practice, no source */
 const PROPERTIES: Readonly<Record<string, string>> = {
   torque: 'torque torqued tighten tightened retighten newton-metres',
@@ -70,6 +72,8 @@ const NAMED: ReadonlyMap<string, Named> = new Map(
   ),
 )
 
+const WORD = /[a-z]+(?:-[a-z]+)*/g
+
 /** Characters beyond which a word tells nothing of a number. */
 const REACH = 90
 /** How much farther a thing counts than what is measured of it. */
@@ -82,7 +86,7 @@ const THING_FARTHER = 4
 export const toMeasurand = (text: string, at: number, to: number): string | undefined => {
   let best: string | undefined
   let near = REACH
-  for (const match of text.toLowerCase().matchAll(/[a-z]+(?:-[a-z]+)*/g)) {
+  for (const match of matchesOf(text.toLowerCase(), WORD)) {
     const named = NAMED.get(match[0])
     if (named === undefined) continue
     const end = match.index + match[0].length

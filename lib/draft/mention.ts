@@ -4,7 +4,7 @@ import type { Token } from '@/lib/trade/tagger'
 import { WEAK_TOOLS } from '@/lib/trade/tools'
 import type { Reading } from './feature'
 import { clauseAt, impliedMentions } from './mention-implied'
-import { type NounPhrase, toNounPhrases } from './noun-phrase'
+import type { NounPhrase } from './noun-phrase'
 
 /** A thing named in a sentence that may be a tool or a material, with what tells whether it is used here. */
 export type Mention = {
@@ -147,7 +147,7 @@ const isCandidate = (reading: Reading, phrase: NounPhrase): boolean => {
 
 /** @returns the mentions of a sentence that may be tools or materials, said or implied. */
 export const toMentions = (reading: Reading): readonly Mention[] => {
-  const phrases = toNounPhrases(reading.tokens)
+  const { phrases } = reading
   return [
     ...phrases
       .filter(phrase => isCandidate(reading, phrase))

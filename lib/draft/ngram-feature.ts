@@ -31,14 +31,17 @@ const COMMON = new Set(
 
 /** Single words, pairs and triples of a sentence, content words seen as what they are. One may be told more than once. */
 export const eachNgram = <Part>(tokens: readonly Token[], partOf: (text: string) => Part, emit: Emit<Part>): void => {
-  const shape = ['^', ...tokens.map(shapeOf), '$'].map(partOf)
-  shape.forEach((one, i) => {
+  const shape = [partOf('^')]
+  for (const token of tokens) shape.push(partOf(shapeOf(token)))
+  shape.push(partOf('$'))
+  for (let i = 0; i < shape.length - 1; i++) {
+    const one = shape[i]
     const two = shape[i + 1]
     const three = shape[i + 2]
-    if (i > 0 && i < shape.length - 1) emit('w', one)
-    if (two !== undefined) emit('w', one, two)
-    if (two !== undefined && three !== undefined) emit('w', one, two, three)
-  })
+    if (i > 0) emit('w', one)
+    emit('w', one, two)
+    if (three !== undefined) emit('w', one, two, three)
+  }
   for (const token of tokens)
     if (token.tag !== 'number' && token.tag !== 'unit' && token.tag !== 'name')
       emit('word', partOf(token.base ?? token.word))

@@ -1,6 +1,8 @@
+import type { Tag } from '@/lib/trade/known-word'
 import { MATERIAL_HEADS } from '@/lib/trade/materials'
+import { onceForText } from '@/lib/trade/memo'
 import { singular } from '@/lib/trade/morphology'
-import type { Tag, Token } from '@/lib/trade/tagger'
+import type { Token } from '@/lib/trade/tagger'
 import { TOOL_HEADS } from '@/lib/trade/tools'
 
 /** A thing named in a sentence. Token indices [from, to); the head is the last word or words. */
@@ -16,9 +18,6 @@ export type NounPhrase = {
   /** "a smear of", "a drop of" before it. */
   readonly measure: string | undefined
 }
-
-const TOOLS = new Set(TOOL_HEADS)
-const MATERIALS = new Set(MATERIAL_HEADS)
 
 const HEADS: ReadonlySet<Tag> = new Set(['tool', 'material', 'part', 'noun', 'word', 'name'])
 const MODIFIERS: ReadonlySet<Tag> = new Set([
@@ -41,23 +40,40 @@ export const MEASURES = new Set(
   ),
 )
 
-const lastWords = (set: ReadonlySet<string>): ReadonlySet<string> =>
-  new Set([...set].map(name => name.split(' ').at(-1) ?? name))
-const LAST = new Map<ReadonlySet<string>, ReadonlySet<string>>([TOOLS, MATERIALS].map(set => [set, lastWords(set)]))
+/** Most words of a name that is looked for. */
+const LONGEST = 3
 
-const nameAt = (tokens: readonly Token[], at: number, set: ReadonlySet<string>): number => {
-  const word = tokens[at]?.word ?? ''
-  const lasts = LAST.get(set)
-  if (lasts !== undefined && !lasts.has(word) && !lasts.has(singular(word))) return -1
-  for (let n = 3; n >= 1; n--) {
-    const from = at - n + 1
-    if (from < 0) continue
-    const words = tokens.slice(from, at + 1)
-    if (words.some((token, i) => i > 0 && token.isAfterPause)) continue
-    const said = words.map(token => token.word).join(' ')
-    const last = words.at(-1)?.word ?? ''
-    if (set.has(said) || set.has([...words.slice(0, -1).map(token => token.word), singular(last)].join(' ')))
-      return from
+/** Names as their words, by the last of these. */
+const byLastWord = (names: readonly string[]): ReadonlyMap<string, readonly (readonly string[])[]> => {
+  const found = new Map<string, (readonly string[])[]>()
+  for (const words of names.map(name => name.split(' '))) {
+    const last = words.at(-1) ?? ''
+    if (words.length <= LONGEST) found.set(last, [...(found.get(last) ?? []), words])
+  }
+  return found
+}
+const TOOLS = byLastWord(TOOL_HEADS)
+const MATERIALS = byLastWord(MATERIAL_HEADS)
+
+type Names = readonly (readonly string[])[]
+
+/** Names of tools and of materials that end with a word or with its singular, the longest first. */
+const namesEndingWith = onceForText((word: string): { readonly tools: Names; readonly materials: Names } => {
+  const ends = [...new Set([word, singular(word)])]
+  const [tools = [], materials = []] = [TOOLS, MATERIALS].map(names =>
+    ends.flatMap(end => names.get(end) ?? []).sort((a, b) => b.length - a.length),
+  )
+  return { tools, materials }
+})
+
+/** First token of the longest of some names that ends at a token, as that token's word tells; -1 where none does. */
+const nameAt = (tokens: readonly Token[], at: number, names: Names): number => {
+  for (const name of names) {
+    const from = at - name.length + 1
+    let k = 0
+    while (k < name.length - 1 && tokens[from + k]?.word === name[k] && tokens[from + k + 1]?.isAfterPause === false)
+      k++
+    if (k === name.length - 1) return from
   }
   return -1
 }
@@ -93,8 +109,9 @@ export const toNounPhrases = (tokens: readonly Token[]): readonly NounPhrase[] =
   const found: NounPhrase[] = []
   let floor = 0
   tokens.forEach((token, i) => {
-    const asTool = nameAt(tokens, i, TOOLS)
-    const asMaterial = nameAt(tokens, i, MATERIALS)
+    const { tools, materials } = namesEndingWith(token.word)
+    const asTool = nameAt(tokens, i, tools)
+    const asMaterial = nameAt(tokens, i, materials)
     const isEnd = canEnd(tokens, i)
     const isLexical = (asTool >= 0 || asMaterial >= 0) && token.tag !== 'verb' && token.tag !== 'third'
     if (

@@ -3,7 +3,6 @@ import { singular } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import { decapitalize } from './clause-text'
 import type { Reading } from './feature'
-import { toNounPhrases } from './noun-phrase'
 
 /** What hands point at: "this guy", "these little fellas". */
 const POINTED =
@@ -20,8 +19,8 @@ const isPlural = (name: string): boolean => {
 }
 
 /** Things a sentence names surely, left to right, with where they begin in its text. */
-const thingsOf = ({ tokens, text }: Reading): readonly Named[] =>
-  toNounPhrases(tokens)
+const thingsOf = ({ tokens, phrases, text }: Reading): readonly Named[] =>
+  phrases
     .filter(({ to }) => THINGS.has(tokens[to - 1]?.tag ?? '') && !BODY.has(tokens[to - 1]?.word ?? ''))
     .map(({ from, to, isTool }) => {
       const at = tokens[from]?.at ?? 0
@@ -115,8 +114,8 @@ const content = (text: string): ReadonlySet<string> => new Set(text.toLowerCase(
 const NOMINAL = new Set(['part', 'tool', 'material', 'noun', 'word', 'name'])
 
 /** Whether a sentence speaks of one thing alone, so that "it" can be nothing else. */
-const isSingle = ({ tokens }: Reading): boolean =>
-  toNounPhrases(tokens).filter(({ to }) => NOMINAL.has(tokens[to - 1]?.tag ?? '')).length === 1
+const isSingle = ({ tokens, phrases }: Reading): boolean =>
+  phrases.filter(({ to }) => NOMINAL.has(tokens[to - 1]?.tag ?? '')).length === 1
 
 /** The one thing of these that fits; undefined where none or several do. */
 const onlyOf = (things: readonly Named[], isMany: boolean, said: string): string | undefined => {

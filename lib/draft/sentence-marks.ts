@@ -21,6 +21,9 @@ export type Drafted = { readonly mark: Mark; readonly sentence: number }
 const scorer = toScorer<SentenceKind>(sentenceModel as unknown as Model)
 const features = toFeatureIndex(scorer)
 
+/** Log odds from which on a kind is taken. */
+const LEAST = SENTENCE_KINDS.map(kind => ({ kind, least: logit(scorer.threshold(kind)) }))
+
 /** A second kind for the same sentence has to be this much surer than it would alone, in log odds. */
 const SECOND = 1
 
@@ -35,9 +38,9 @@ type KindOdds = { readonly kind: SentenceKind; readonly odds: number }
 
 /** Kinds of one sentence with their log odds, the surest first; steps and checks seldom share one. */
 const kindsOf = (indices: readonly number[], harm: Harm): readonly KindOdds[] => {
-  const told = SENTENCE_KINDS.map(kind => {
+  const told = LEAST.map(({ kind, least }) => {
     const odds = scorer.logOdds(kind, indices)
-    return { kind, odds, margin: odds - logit(scorer.threshold(kind)) }
+    return { kind, odds, margin: odds - least }
   })
   const passing = told
     .filter(({ margin }) => margin >= 0)

@@ -2,7 +2,7 @@ import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { TURNED } from '@/lib/quantity/rejections'
 import type { voteSystem } from '@/lib/quantity/system-vote'
-import { inherit, sizeOf } from './bare-unit'
+import { type Found, sizeOf } from './bare-unit'
 import { afterOf, beforeOf, boundAtDistance } from './bounds'
 import { isCondemned, isRemedied } from './condemned'
 import { toDimension } from './dimension'
@@ -216,15 +216,17 @@ export type Around = {
   readonly scale: Scale
 }
 
-/** Settles what the reader leaves open and the talk around tells: a missing unit, heat or angle, limit or fault. */
-export const settleQuantity = (limit: Limit, around: Around): Quantity => {
+/**
+ * Settles what the reader leaves open and the talk around tells: a missing unit, heat or angle, limit or fault.
+ *
+ * @param bare the unit found for a number without one
+ */
+export const settleQuantity = (limit: Limit, around: Around, bare: Found | undefined): Quantity => {
   const { text, sentence, recent, before, scale } = around
-  const read = aboutTarget(
-    depthOfWater(turnsOrSpeed(heatOrAngle(inherit(limit, around), limit, text, scale)), text),
-    limit,
-    around,
-  )
+  const own = bare === undefined ? limit.quantity : { ...limit.quantity, unit: bare.unit }
+  const read = aboutTarget(depthOfWater(turnsOrSpeed(heatOrAngle(own, limit, text, scale)), text), limit, around)
   const settled = limitNotFault(lastsSoLong(read, limit, text), limit, text)
-  const near = recent.filter(said => said.sentence >= sentence - 3).map(said => said.quantity)
+  const from = recent.findLastIndex(said => said.sentence < sentence - 3) + 1
+  const near = recent.slice(from).map(said => said.quantity)
   return boundAtDistance(settled, limit, text, before, near)
 }

@@ -2,6 +2,7 @@ import type { Sentence } from '@/lib/procedure/recording'
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { voteSystem } from '@/lib/quantity/system-vote'
+import { onceForText } from '@/lib/trade/memo'
 import { findBareUnit, isSecondValue } from './bare-unit'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
@@ -95,6 +96,11 @@ const sizeFeatures = (limit: Limit, quantity: Quantity, dimension: string, text:
 
 const dimensionOf = ({ unit }: Quantity): string => toDimension(unit) ?? (unit === undefined ? 'none' : 'other')
 
+/** A feature of a limit's sentence as one of the limit; empty for those that count or that place words. */
+const asOfItsSentence = onceForText(name =>
+  /^(?:w|word|tag|tag2|long|order-then)[:]/.test(name) || name.includes('@') ? '' : `in:${name}`,
+)
+
 const featuresOf = (
   readings: readonly Reading[],
   i: number,
@@ -108,11 +114,14 @@ const featuresOf = (
   const { nominal } = quantity
   const shape = shapeOf(quantity)
   const dimension = dimensionOf(quantity)
-  const own = reading.own.filter(name => !/^(?:w|word|tag|tag2|long|order-then)[:]/.test(name) && !name.includes('@'))
-  const after =
-    readings[i + 1]?.own
-      .filter(name => name === 'question' || name === 'all-past' || name === 'has:i')
-      .map(name => `next-${name}`) ?? []
+  const own: string[] = []
+  for (const name of reading.own) {
+    const told = asOfItsSentence(name)
+    if (told !== '') own.push(told)
+  }
+  const after: string[] = []
+  for (const name of readings[i + 1]?.own ?? [])
+    if (name === 'question' || name === 'all-past' || name === 'has:i') after.push(`next-${name}`)
   const next = readings[i + 1]?.text ?? ''
   if (RETRACTS.test(next)) after.push('next-retracts')
   if (RETRACTS.test(reading.text)) after.push('retracts')
@@ -124,7 +133,7 @@ const featuresOf = (
     `of:${dimension}`,
     `${shape}-of:${dimension}`,
     `count:${Math.min(3, count)}`,
-    ...own.map(name => `in:${name}`),
+    ...own,
     ...after,
     ...before,
     ...near.flatMap(name => (name.startsWith('clause:') ? [name, `${shape}+${name}`] : [name])),
@@ -184,8 +193,9 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     const before = limits.length === 0 ? '' : `${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`
     for (const limit of limits) {
       const around = { text: sentence.text, sentence: i, recent, system, before, scale }
-      const quantity = settleQuantity(limit, around)
-      const by = findBareUnit(limit, around)?.by
+      const bare = findBareUnit(limit, around)
+      const by = bare?.by
+      const quantity = settleQuantity(limit, around, bare)
       const isSecond = isSecondValue(quantity, around)
       const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other.quantity, quantity))
       found.push({

@@ -18,11 +18,7 @@ const MANUAL =
 
 const basisOf = (text: string): Basis => (MANUAL.test(text) ? 'manual' : PLATE.test(text) ? 'plate' : 'spoken')
 
-const oddsOf = ({ features }: LimitFound): number =>
-  scorer.logOdds(
-    'spec',
-    features.flatMap(name => scorer.indexOf(name) ?? []),
-  )
+const oddsOf = ({ features }: LimitFound): number => scorer.logOdds('spec', scorer.indicesOf(features))
 
 /** Specs of a talk: limits that hold for the job, not readings, prices or other machines' figures. */
 export const draftSpecs = (talk: Talk): readonly Drafted[] => {

@@ -1,8 +1,9 @@
+import { matchesOf } from '@/lib/quantity/matches'
 import { singular } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
-import { type NounPhrase, toNounPhrases } from './noun-phrase'
+import type { NounPhrase } from './noun-phrase'
 import type { LimitFound } from './spec-feature'
 import { designationAt, IDLE_ADJECTIVES } from './thing-name'
 
@@ -92,8 +93,8 @@ const isUsed = (tokens: readonly Token[], { from, isTool, name }: NounPhrase): b
   MEASURES.test(name) || (isTool && /^(?:an?|with|using|your|my)$/.test(tokens[from - 1]?.word ?? ''))
 
 /** Things a sentence names, but for numbers with their units. */
-const thingsIn = ({ tokens }: Reading): readonly Thing[] =>
-  toNounPhrases(tokens)
+const thingsIn = ({ tokens, phrases }: Reading): readonly Thing[] =>
+  phrases
     .filter(phrase => {
       const head = tokens[phrase.to - 1]
       return (
@@ -137,7 +138,9 @@ const inSingular = (name: string): string => {
 const propertyOf = (found: LimitFound, thing: string, own: string, before: string): string => {
   const { limit, quantity } = found
   const dimension = toDimension(quantity.unit)
-  const said = [...own.matchAll(SAID)].map(([word]) => word.toLowerCase()).find(word => isOf(word, dimension))
+  const said = matchesOf(own, SAID)
+    .map(([word]) => word.toLowerCase())
+    .find(word => isOf(word, dimension))
   if (said !== undefined) return said
   if (dimension === 'length') {
     const word = LENGTH_WORDS.find(([pattern]) => pattern.test(own))?.[1]

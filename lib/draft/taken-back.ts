@@ -1,7 +1,6 @@
 import { findTakenBack, type TakenBack } from '@/lib/quantity/taken-back'
 import { toTokens } from '@/lib/trade/tagger'
 import type { Reading } from './feature'
-import { toNounPhrases } from './noun-phrase'
 import { type LimitFound, mayHoldLimit } from './spec-feature'
 
 /** Without one of these nothing is taken back; spares most sentences the look. */
@@ -55,8 +54,8 @@ const POINTS_BACK =
   /^(?:it|that|those|these|this|them|they|one|ones|value|number|figure|torque|pressure|limit|setting)$/
 
 /** Whether a sentence speaks of nothing the one before did not: "that should be thirty newton metres". */
-const namesNothingElse = ({ tokens, text }: Reading, before: Reading, { limit }: LimitFound): boolean =>
-  toNounPhrases(tokens).every(({ from, to, name }) => {
+const namesNothingElse = ({ tokens, phrases, text }: Reading, before: Reading, { limit }: LimitFound): boolean =>
+  phrases.every(({ from, to, name }) => {
     const [at, end] = [tokens[from]?.at ?? 0, tokens[to - 1]?.to ?? text.length]
     const head = tokens[to - 1]
     return (

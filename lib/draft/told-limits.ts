@@ -1,3 +1,4 @@
+import { matchesOf } from '@/lib/quantity/matches'
 import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
 import { isCondemned } from './condemned'
@@ -33,7 +34,7 @@ const tellsByGoing = (text: string): boolean =>
 
 /** `If a four-thou feeler goes in, it is warped`: the gap a feeler tells. */
 const feelerLimits = (text: string, options: ReadOptions): readonly Limit[] =>
-  [...text.matchAll(FEELERS), ...(tellsByGoing(text) ? text.matchAll(TRIED) : [])].flatMap(
+  [...matchesOf(text, FEELERS), ...(tellsByGoing(text) ? matchesOf(text, TRIED) : [])].flatMap(
     (match): readonly Limit[] => {
       const start = Math.max(0, match.index - REACH)
       const said = text.slice(start, match.index)
@@ -59,7 +60,7 @@ const MIXED = /\b(?:water|mix\w*|coolant|antifreeze|glycol|solution|dilut\w*|con
 /** `half and half with water`: a share of a half. */
 const halfLimits = (text: string): readonly Limit[] =>
   MIXED.test(text)
-    ? [...text.matchAll(HALVES)].map(match => ({
+    ? matchesOf(text, HALVES).map(match => ({
         quantity: { nominal: 50, unit: '%' },
         text: match[0],
         at: match.index,

@@ -27,12 +27,15 @@ const SETS = {
 
 type SetName = keyof typeof SETS
 
-const SETS_OF = new Map<string, SetName[]>()
-for (const [name, set] of Object.entries(SETS) as [SetName, ReadonlySet<string>][])
-  for (const word of set) {
+const SET_NAMES = Object.keys(SETS) as SetName[]
+
+/** Numbers of the sets that hold a word. */
+const SETS_OF = new Map<string, number[]>()
+for (const [i, name] of SET_NAMES.entries())
+  for (const word of SETS[name]) {
     const list = SETS_OF.get(word)
-    if (list === undefined) SETS_OF.set(word, [name])
-    else list.push(name)
+    if (list === undefined) SETS_OF.set(word, [i])
+    else list.push(i)
   }
 
 /** Sets that say more together. */
@@ -63,19 +66,39 @@ const PAIRS = [
   ['agent', 'negation'],
 ] as const
 
-const COUNTED = new Set([
-  'number',
-  'unit',
-  'money',
-  'tool',
-  'material',
-  'part',
-  'verb',
-  'past',
-  'third',
-  'ing',
-  'particle',
-])
+const PAIR_FEATURES = PAIRS.map(([a, b]) => ({
+  bits: (1 << SET_NAMES.indexOf(a)) | (1 << SET_NAMES.indexOf(b)),
+  name: `both:${a}+${b}`,
+}))
+
+const COUNTED = ['number', 'unit', 'money', 'tool', 'material', 'part', 'verb', 'past', 'third', 'ing', 'particle']
+const COUNTED_AT = new Map(COUNTED.map((tag, i) => [tag, i]))
+
+/** Names of what is told of once, and of what is told of again; written once for all sentences. */
+type Told = { readonly once: string; readonly again: string }
+const SET_FEATURES = SET_NAMES.map((name): Told => ({ once: `has:${name}`, again: `has2:${name}` }))
+const TAG_FEATURES = COUNTED.map((tag): Told => ({ once: `tag:${tag}`, again: `tag2:${tag}` }))
+
+/** What was met of up to 31 kinds: a bit a kind for what was met at all and for what was met again, and the order of it. */
+type Met = { seen: number; again: number; readonly order: number[] }
+
+const meet = (met: Met, kind: number): void => {
+  const bit = 1 << kind
+  if ((met.seen & bit) !== 0) met.again |= bit
+  else {
+    met.seen |= bit
+    met.order.push(kind)
+  }
+}
+
+const tellMet = ({ again, order }: Met, names: readonly Told[], found: string[]): void => {
+  for (const kind of order) {
+    const name = names[kind]
+    if (name === undefined) continue
+    found.push(name.once)
+    if ((again & (1 << kind)) !== 0) found.push(name.again)
+  }
+}
 const SPEAKER = new Set(['i', 'my', 'me', 'mine'])
 const LISTENER = new Set(['you', 'your'])
 const TOGETHER = new Set(['we', 'our', 'us'])
@@ -85,25 +108,21 @@ const lengthClass = (n: number): number => [3, 5, 8, 12, 18, 26].findLastIndex(l
 /** Features of the words a sentence holds, whatever their order. */
 export const wordFeatures = (tokens: readonly Token[]): string[] => {
   const found: string[] = []
-  const counts = new Map<string, number>()
-  const tags = new Map<string, number>()
+  const sets: Met = { seen: 0, again: 0, order: [] }
+  const tags: Met = { seen: 0, again: 0, order: [] }
   let [speaker, listener, together] = [false, false, false]
   for (const { word, tag } of tokens) {
-    for (const name of SETS_OF.get(word) ?? []) counts.set(name, (counts.get(name) ?? 0) + 1)
-    if (COUNTED.has(tag)) tags.set(tag, (tags.get(tag) ?? 0) + 1)
+    const inSets = SETS_OF.get(word)
+    if (inSets !== undefined) for (const set of inSets) meet(sets, set)
+    const counted = COUNTED_AT.get(tag)
+    if (counted !== undefined) meet(tags, counted)
     if (SPEAKER.has(word)) speaker = true
     else if (LISTENER.has(word)) listener = true
     else if (TOGETHER.has(word)) together = true
   }
-  for (const [name, n] of counts) {
-    found.push(`has:${name}`)
-    if (n > 1) found.push(`has2:${name}`)
-  }
-  for (const [a, b] of PAIRS) if (counts.has(a) && counts.has(b)) found.push(`both:${a}+${b}`)
-  for (const [tag, n] of tags) {
-    found.push(`tag:${tag}`)
-    if (n > 1) found.push(`tag2:${tag}`)
-  }
+  tellMet(sets, SET_FEATURES, found)
+  for (const { bits, name } of PAIR_FEATURES) if ((sets.seen & bits) === bits) found.push(name)
+  tellMet(tags, TAG_FEATURES, found)
   found.push(`long:${lengthClass(tokens.length)}`)
   if (speaker) found.push('has:i')
   if (listener) found.push('has:you')

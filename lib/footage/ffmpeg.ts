@@ -40,14 +40,24 @@ const load = async (): Promise<FFmpeg> => {
 }
 
 /**
- * Starts ffmpeg.wasm (32 MB, served from our origin, GPL) with the file mounted, not copied.
+ * Starts ffmpeg.wasm (32 MB, served from our origin, GPL) with the file mounted, not copied. It takes seconds: start it once for
+ * all that is to be read.
  *
- * @throws TellwrightError `no-ffmpeg` where it can't be loaded
+ * @param signal ends it; what was asked of it throws the signal's reason then
+ * @throws TellwrightError `no-ffmpeg` where it can't be loaded; the signal's reason when cancelled
  */
-export const ffmpegOn = async (file: Blob): Promise<FfmpegFootage> => {
+export const ffmpegOn = async (file: Blob, signal?: AbortSignal): Promise<FfmpegFootage> => {
+  signal?.throwIfAborted()
   const ffmpeg = await load().catch((cause: unknown) => {
     throw new TellwrightError('no-ffmpeg', 'ffmpeg could not be loaded; reload the page and try again', { cause })
   })
+  const end = () => {
+    signal?.removeEventListener('abort', end)
+    ffmpeg.terminate()
+  }
+  signal?.addEventListener('abort', end)
+  if (signal?.aborted) end()
+  signal?.throwIfAborted()
   await ffmpeg.createDir(IN)
   await ffmpeg.mount('WORKERFS' as never, { blobs: [{ name: 'footage', data: file }] }, IN)
   let queue: Promise<unknown> = Promise.resolve()
@@ -64,7 +74,7 @@ export const ffmpegOn = async (file: Blob): Promise<FfmpegFootage> => {
         return undefined
       }
     }
-    const result = queue.then(run)
+    const result = queue.then(run).finally(() => signal?.throwIfAborted())
     queue = result.catch(() => {})
     return result
   }
@@ -87,6 +97,6 @@ export const ffmpegOn = async (file: Blob): Promise<FfmpegFootage> => {
         (made ?? new Uint8Array()).slice(i * size, (i + 1) * size),
       )
     },
-    close: () => ffmpeg.terminate(),
+    close: end,
   }
 }

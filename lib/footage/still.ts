@@ -1,8 +1,8 @@
 import { CanvasSink, type InputVideoTrack } from 'mediabunny'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Span } from '@/lib/procedure/time'
-import { ffmpegOn } from './ffmpeg'
-import { framesByFfmpeg } from './frames-by-ffmpeg'
+import { type FfmpegFootage, ffmpegOn } from './ffmpeg'
+import { framesThrough } from './frames-by-ffmpeg'
 import type { OpenFootage } from './open'
 import { type FrameMeasure, measureFrame, type Plane, pickStills } from './still-measure'
 
@@ -67,11 +67,19 @@ const brightnessOf = (canvas: Canvas): Plane => {
 const noFrame = ({ name }: OpenFootage, at: number) =>
   refusal({ code: 'no-frame', message: `there is no frame at ${at.toFixed(2)} s`, place: { file: name } })
 
-/** One frame takes ffmpeg a second or two to load; it is ended afterwards, for its memory. */
-const stillByFfmpeg = async (footage: OpenFootage, at: number): Promise<Result<Still>> => {
-  const ffmpeg = await ffmpegOn(footage.file)
+/** Does it with an ffmpeg that is ended afterwards, for its memory. */
+const withFfmpeg = async <T>(
+  footage: OpenFootage,
+  work: (ffmpeg: FfmpegFootage) => Promise<T>,
+  signal?: AbortSignal,
+): Promise<T> => {
+  const ffmpeg = await ffmpegOn(footage.file, signal)
+  return work(ffmpeg).finally(ffmpeg.close)
+}
+
+const stillByFfmpeg = async (ffmpeg: FfmpegFootage, footage: OpenFootage, at: number): Promise<Result<Still>> => {
   const time = Math.min(Math.max(0, at), Math.max(0, footage.seconds - 0.1))
-  const picture = await ffmpeg.frameAt(time).finally(ffmpeg.close)
+  const picture = await ffmpeg.frameAt(time)
   if (picture === undefined) return noFrame(footage, at)
   const bitmap = await createImageBitmap(picture)
   const { width, height } = bitmap
@@ -91,7 +99,7 @@ const clampTo = async (track: InputVideoTrack, at: number, seconds: number): Pro
  * @returns a JPEG; problem `no-picture`, `picture-not-decodable`, `no-frame`
  */
 export const stillAt = async (footage: OpenFootage, at: number): Promise<Result<Still>> => {
-  if (footage.ways.picture === 'ffmpeg') return stillByFfmpeg(footage, at)
+  if (footage.ways.picture === 'ffmpeg') return withFfmpeg(footage, ffmpeg => stillByFfmpeg(ffmpeg, footage, at))
   const track = await trackOf(footage)
   if (!track.ok) return track
   const sink = new CanvasSink(track.value)
@@ -137,18 +145,13 @@ const measureHere = async (footage: OpenFootage, span: Span, signal?: AbortSigna
 }
 
 /** The same through ffmpeg, from one pass over the span. */
-const measureByFfmpeg = async (footage: OpenFootage, span: Span, signal?: AbortSignal): Promise<Result<Measured>> => {
+const measureByFfmpeg = async (ffmpeg: FfmpegFootage, footage: OpenFootage, span: Span): Promise<Result<Measured>> => {
   const [from, to] = [Math.max(0, span.start), Math.min(span.end, footage.seconds)]
   const moments = [...momentsIn({ start: from, end: Math.max(from + 0.01, to) })]
   const measures: FrameMeasure[] = []
   let before: Plane | undefined
-  for await (const frame of framesByFfmpeg(footage, {
-    from,
-    to,
-    perSecond: 1 / BEFORE,
-    side: MEASURED_WIDTH,
-    signal,
-  })) {
+  const wanted = { from, to, perSecond: 1 / BEFORE, side: MEASURED_WIDTH }
+  for await (const frame of framesThrough(ffmpeg, footage, wanted)) {
     const { width, height, luma } = frame
     const plane = { width, height, values: Float32Array.from(luma) }
     if (frame.time >= (moments[0] ?? Number.POSITIVE_INFINITY)) {
@@ -158,6 +161,25 @@ const measureByFfmpeg = async (footage: OpenFootage, span: Span, signal?: AbortS
     before = plane
   }
   return success({ first: from, last: to, measures })
+}
+
+/** What a proposal asks of footage, by whichever way its picture is decoded. */
+type Way = {
+  readonly measure: (span: Span) => Promise<Result<Measured>>
+  readonly still: (at: number) => Promise<Result<Still>>
+}
+
+const propose = async (way: Way, span: Span, count: number, signal?: AbortSignal) => {
+  const measured = await way.measure(span)
+  if (!measured.ok) return measured
+  const { first, last, measures } = measured.value
+  const stills: ProposedStill[] = []
+  for (const measure of pickStills(measures, count, last - first)) {
+    signal?.throwIfAborted()
+    const still = await way.still(measure.time)
+    if (still.ok) stills.push({ ...still.value, measure })
+  }
+  return success(stills)
 }
 
 /**
@@ -172,17 +194,17 @@ export const proposeStills = async (
   span: Span,
   { signal, count = 3 }: { readonly signal?: AbortSignal; readonly count?: number } = {},
 ): Promise<Result<readonly ProposedStill[]>> => {
-  const measured =
-    footage.ways.picture === 'ffmpeg'
-      ? await measureByFfmpeg(footage, span, signal)
-      : await measureHere(footage, span, signal)
-  if (!measured.ok) return measured
-  const { first, last, measures } = measured.value
-  const stills: ProposedStill[] = []
-  for (const measure of pickStills(measures, count, last - first)) {
-    signal?.throwIfAborted()
-    const still = await stillAt(footage, measure.time)
-    if (still.ok) stills.push({ ...still.value, measure })
+  if (footage.ways.picture !== 'ffmpeg') {
+    const here: Way = {
+      measure: part => measureHere(footage, part, signal),
+      still: at => stillAt(footage, at),
+    }
+    return propose(here, span, count, signal)
   }
-  return success(stills)
+  // One ffmpeg for the look and the stills: starting it takes longer than most of what is asked of it.
+  const through = (ffmpeg: FfmpegFootage): Way => ({
+    measure: part => measureByFfmpeg(ffmpeg, footage, part),
+    still: at => stillByFfmpeg(ffmpeg, footage, at),
+  })
+  return withFfmpeg(footage, ffmpeg => propose(through(ffmpeg), span, count, signal), signal)
 }

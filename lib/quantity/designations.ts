@@ -1,19 +1,22 @@
 import { NUMBER_STARTS } from './number-words'
-import { readNumeral } from './numeral'
+import { type Numeral, readNumeral } from './numeral'
 import { type Designation, grade, metricThread, text, unifiedThread } from './thread-names'
 import type { Token } from './tokens'
+
+/** Reads one sort of designation at a token, given the number that starts there. */
+type Reader = (tokens: readonly Token[], i: number, number: Numeral | undefined) => Designation | undefined
 
 const CURRENCY = new Set(['$', '£', '€', '¥'])
 
 /** `10W-30`, `twenty W fifty`, `0w20`, `75W90`, `sae 30`. */
-export const oil = (tokens: readonly Token[], i: number): Designation | undefined => {
+const oil: Reader = (tokens, i, own) => {
   if (['sae', 'iso', 'vg', 'api', 'dot', 'nlgi'].includes(text(tokens, i))) {
     const at = text(tokens, i + 1) === 'vg' || text(tokens, i + 1) === '-' ? i + 2 : i + 1
     const number = readNumeral(tokens, at)
     if (number === undefined) return undefined
     return { is: 'oil', to: ['weight', 'w'].includes(text(tokens, number.to)) ? number.to + 1 : number.to }
   }
-  const first = tokens[i]?.is === 'figure' ? { value: tokens[i]?.value ?? 0, to: i + 1 } : readNumeral(tokens, i)
+  const first = tokens[i]?.is === 'figure' ? { value: tokens[i]?.value ?? 0, to: i + 1 } : own
   if (first === undefined || first.value > 85) return undefined
   const word = text(tokens, first.to)
   if (word === 'w' || word === 'dub' || (word === 'double' && text(tokens, first.to + 1) === 'u')) {
@@ -61,8 +64,7 @@ export const price = (tokens: readonly Token[], i: number): Designation | undefi
 
 const MONEY = new Set('dollar dollars buck bucks quid cent cents euro euros pence grand pound-sterling'.split(' '))
 
-const spokenPrice = (tokens: readonly Token[], i: number): Designation | undefined => {
-  const number = readNumeral(tokens, i)
+const spokenPrice: Reader = (tokens, _, number) => {
   if (number === undefined || !MONEY.has(text(tokens, number.to))) return undefined
   const to = number.to + 1
   const cents = readNumeral(tokens, text(tokens, to) === 'and' ? to + 1 : to)
@@ -71,7 +73,7 @@ const spokenPrice = (tokens: readonly Token[], i: number): Designation | undefin
 }
 
 /** `6:30`, `6 o'clock`, `half past six`, `ten to six pm`. */
-export const clock = (tokens: readonly Token[], i: number): Designation | undefined => {
+const clock: Reader = (tokens, i, number) => {
   const hour = tokens[i]
   const minute = tokens[i + 2]
   if (
@@ -83,7 +85,6 @@ export const clock = (tokens: readonly Token[], i: number): Designation | undefi
     /^\d\d$/.test(minute.raw)
   )
     return { is: 'clock', to: ['am', 'pm'].includes(text(tokens, i + 3)) ? i + 4 : i + 3 }
-  const number = readNumeral(tokens, i)
   if (number === undefined) return undefined
   const next = text(tokens, number.to)
   if (next === "o'clock" || next === 'oclock' || next === 'am' || next === 'pm')
@@ -119,16 +120,18 @@ export const part = (tokens: readonly Token[], i: number): Designation | undefin
 
 const STARTS = new Set(['m', 'grade', 'class', 'sae', 'iso', 'vg', 'api', 'dot', 'nlgi'])
 
-/** A number, a currency sign, a word that opens a designation, or letters with a figure touching them. */
+/** A number, a currency sign, a word that opens a designation, or letters with a figure or hyphen touching them. */
 const mayStart = (tokens: readonly Token[], i: number): boolean => {
   const token = tokens[i]
   if (token === undefined) return false
   if (token.is === 'figure') return true
   if (token.is === 'sign') return CURRENCY.has(token.text)
-  return NUMBER_STARTS.has(token.text) || STARTS.has(token.text) || tokens[i + 1]?.isGlued === true
+  const next = tokens[i + 1]
+  const isTouched = next?.isGlued === true && (next.is === 'figure' || next.text === '-')
+  return isTouched || NUMBER_STARTS.has(token.text) || STARTS.has(token.text)
 }
 
-const READERS = [metricThread, price, spokenPrice, oil, clock, grade, unifiedThread, part]
+const READERS: readonly Reader[] = [metricThread, price, spokenPrice, oil, clock, grade, unifiedThread, part]
 
 /**
  * The designation that starts at token `i`: thread, grade, oil, price, time of day, part number.
@@ -139,8 +142,9 @@ export const readDesignation = (tokens: readonly Token[], i: number): Designatio
   if (!mayStart(tokens, i)) return undefined
   const before = tokens[i - 1]
   if (before?.is === 'figure' && tokens[i]?.isGlued === true) return undefined
+  const number = readNumeral(tokens, i)
   for (const reader of READERS) {
-    const found = reader(tokens, i)
+    const found = reader(tokens, i, number)
     if (found !== undefined) return found
   }
   return undefined

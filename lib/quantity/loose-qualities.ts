@@ -1,3 +1,5 @@
+import { matchesOf } from './matches'
+
 /** Marks and edges that a level or a part is brought to. */
 const MARK =
   '(?:(?:\\w+ ){0,3}?(?:lines?|marks?|rim|brim|notch(?:es)?|window|arrows?|dots?|threads|edge|face|surface|centre|center|middle|top|bottom|min|max|minimum|maximum|full|low|high)\\b)'
@@ -61,5 +63,5 @@ export type Loose = { readonly at: number; readonly to: number; readonly text: s
 /** @returns every stretch that may be a limit without a number, in order; linear in the length of a sentence */
 export const findLooseQualities = (text: string): readonly Loose[] =>
   ANY.test(text)
-    ? [...text.matchAll(LOOSE)].map(match => ({ at: match.index, to: match.index + match[0].length, text: match[0] }))
+    ? matchesOf(text, LOOSE).map(match => ({ at: match.index, to: match.index + match[0].length, text: match[0] }))
     : []

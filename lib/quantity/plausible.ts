@@ -13,6 +13,10 @@ export type Implausible = {
   readonly text: string
 }
 
+/** Not the value of the thing itself: how much two of them differ, where or when it is measured. */
+const DERIVED =
+  /\b(?:difference|drop|error|deviation|ripple|imbalance|height|travel|length|distance|adjustment|hysteresis)\b/i
+
 /** How far outside the usual a value must lie, as a factor. */
 const FACTOR = 1.5
 
@@ -28,14 +32,14 @@ export const checkPlausible = (quantity: Quantity, about: string): Implausible |
   if (quantity.unit === undefined || kind === undefined) return undefined
   const unit = quantity.unit
   for (const row of PLAUSIBLE) {
-    if (row.kind !== kind || !isAbout(row, about)) continue
+    if (row.kind !== kind || !isAbout(row, about) || (row.words.length > 0 && DERIVED.test(about))) continue
     const values = [quantity.low, quantity.nominal, quantity.high].flatMap(value => {
       const converted = value === undefined ? undefined : convert(value, unit, row.unit)
       return converted?.ok === true ? [converted.value] : []
     })
     const slack = kind === 'temperature' ? 1 : FACTOR
     const isHigh = values.some(value => value > row.high * slack)
-    const isLow = values.some(value => value < row.low / slack && value !== 0)
+    const isLow = values.some(value => value > 0 && value < row.low / slack)
     if (values.length === 0 || !(isHigh || isLow)) return undefined
     const usual = { low: row.low, high: row.high, unit: row.unit }
     const word = isHigh ? 'high' : 'low'

@@ -102,6 +102,10 @@ const VOLUMES: Readonly<Record<string, readonly [us: string, imperial: string, n
   null,
 )
 
+/** @returns whether a name is of a volume that US and imperial measure differ in */
+export const isVolume = (ambiguous: Ambiguous | undefined): boolean =>
+  ambiguous !== undefined && VOLUMES[ambiguous] !== undefined
+
 const volume = (ambiguous: Ambiguous, around: Surroundings): Settled => {
   const [us, imperial, name] = VOLUMES[ambiguous] ?? ['[cup_us]', '[cup_us]', 'cups']
   if (around.isImperial) return settled(imperial, `“${name}” read as imperial, as said`)

@@ -1,7 +1,7 @@
 import { keepBare, settleBare, settleParts } from './bare-numbers'
 import type { Surroundings } from './cues'
 import type { Draft, Drafted } from './draft'
-import { settleUnit } from './resolve'
+import { isVolume, settleUnit } from './resolve'
 import { voteSystem } from './system-vote'
 import type { UnitWord } from './unit-words'
 
@@ -74,10 +74,11 @@ export const settleUnits = (
     ({ dropped, unit }) =>
       dropped === undefined && (unit === undefined ? !keepsDoubtful : unit.ambiguous !== undefined),
   )
+  const hasVolume = drafted.drafts.some(({ dropped, unit }) => dropped === undefined && isVolume(unit?.ambiguous))
   const said: Said = {
     context,
     system: live ? (system ?? voteSystem(drafted.text, context)) : undefined,
-    isImperial: live && (/\b(?:imperial|british|uk)\b/i.test(drafted.text) || /\bimperial\b/i.test(context)),
+    isImperial: hasVolume && (/\b(?:imperial|british|uk)\b/i.test(drafted.text) || /\bimperial\b/i.test(context)),
   }
   drafted.drafts.forEach((draft, n) => {
     if (draft.dropped !== undefined) return

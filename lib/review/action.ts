@@ -125,7 +125,10 @@ const addTo = (group: readonly Clause[], tokens: readonly string[], isList: bool
       clause.phrases.push(...more.phrases)
     else clause.rest.push(...tokens)
     if (clause.phrases.at(-1) === more.phrases.at(-1)) clause.rest.push(...more.rest)
-    if (more.particle !== undefined && FIRM.has(more.particle)) clause.particle ??= more.particle
+    if (more.particle !== undefined && (FIRM.has(more.particle) || more.isAgain)) {
+      clause.isAgain ||= more.isAgain && clause.particle === undefined
+      clause.particle ??= more.particle
+    }
   }
 }
 

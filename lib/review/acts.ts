@@ -16,7 +16,7 @@ export const isWording = (verb: string, particle: string): boolean => BY_WORDING
 const PLACES = wordSet(
   `lay put place set slide slip push press drop lower hang hook thread feed wrap guide ease tap roll stretch position pull draw lift work clip screw snap pop wind route loop lead stand knock hammer
   drive drift force squeeze twist tuck stick clamp seat swing fold bring click rest walk rock wiggle turn spin shove bump nudge coax settle nestle sit hoist winch raise tie lash strap button zip lace
-  bolt rivet nail peg pin latch fasten glue tape run crank stuff pack load fit get take slot join plug marry offer move wheel rotate`,
+  braze weld solder lever bolt rivet nail peg pin latch fasten glue tape run crank stuff pack load fit get take slot join plug marry offer move wheel rotate`,
 )
 const INTO = wordSet('on in over back home around through together')
 /** "Stand the truck on its wheels" lowers it as well. */
@@ -70,6 +70,7 @@ const byPrefix = (verb: string): ReadonlySet<Act> | undefined => {
 /** What the lists say; put into its place, a thing is connected as well as fitted. */
 const byWording = (verb: string, particle: string | undefined): ReadonlySet<Act> | undefined => {
   const own = BY_WORDING.get(`${verb} ${particle}`)
+  if (verb === 'lower' && particle !== undefined) own?.add('lower')
   const isPlaced = own?.has('refit') === true && PLACES.has(verb) && INTO.has(particle ?? '')
   if (own === undefined || !isPlaced || own.has('connect')) return own
   return own.add('connect')

@@ -10,6 +10,9 @@ import { onceFor } from './memo'
 /** Log odds from which on the fitted model takes a caution for an answer, and below which not even the lexicon's words are believed. */
 const ANSWERS = logit(0.25)
 const NEVER = logit(0.001)
+/** Where the model is sure of another hazard, the lexicon's words need at least this. */
+const CLEAR = logit(0.5)
+const BESIDE = logit(0.02)
 
 /** Harm to things only: "brake fluid strips paint" warns nobody of what it does to eyes. */
 const isOfThings = onceFor(
@@ -22,11 +25,12 @@ const hazardsOf = onceFor((caution: Mark): ReadonlySet<Hazard> => {
   const odds = cautionOdds(caution)
   const spoken = new Set(spokenAgainst(caution.text, caution.hazard))
   const field = toField(caution.hazard)
+  const least = odds.some(own => own >= CLEAR) ? BESIDE : NEVER
   return new Set(
     HAZARDS.filter(({ id }, i) => {
       if (isOfThings(caution) && field !== id) return false
       const own = odds[i] ?? NEVER
-      return own >= ANSWERS || (own >= NEVER && spoken.has(id))
+      return own >= ANSWERS || (own >= least && spoken.has(id))
     }),
   )
 })

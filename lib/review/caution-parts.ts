@@ -7,27 +7,27 @@ import { isVerb, tokensOf } from './words'
 const DEATH =
   /\b(?:kill\w*|death|die[sd]?|(?<!proved? )(?<!prove it )dead(?:ly)?(?! test| leg| band)|fatal\w*|lethal|electrocut\w*|suffocat\w*|asphyx\w*|drown\w*)\b/i
 const INJURY =
-  /\b(?:injur\w*|burn(?:s|ed|t)?\b(?! out)|cuts?\b|cut off|crush\w*|shock\w*|blind\w*|poison\w*|scald\w*|maim\w*|amputat\w*|sever(?:s|ed)?|lacerat\w*|pinch\w*|trap(?:s|ped)?|pierc\w*|punctur\w*|bruis\w*|break(?:s)? (?:bones|fingers|a)|deaf\w*|frostbite|sting\w*|infect\w*|irritat\w*|hurt\w*|harm\w*|bites?|explo\w*|fire|ignite\w*|toxic|crash\w*|(?:you|people|person|somebody|someone|anybody|operator|technician|rider)s?(?: (?:can|may|could|will|might))? fall\w*|a fall|falls? (?:from|off|down)|caught|drawn in|hit (?:you|your|the face)|strain\w*|inhal\w*|breath\w*|sick|cancer|slip\w*|entangl\w*|kickback|fly out|flies out|thrown|fingers? off|(?:through|into|in|off|burns?|cuts?|your|take off|lose|catch(?:es)?|crush(?:es)?|trap(?:s)?|meet|reach(?:es)?|on) (?:bare |your |a |the |an? |their )?(?:fingers?|skin|eyes?|hands?|toes?|feet|foot|face|limbs?|lungs?|hearing)|(?:damag|harm|injur|hurt|ruin|break|catch|crack|smash|strain|tear|take|pull|rip|tak)\w*\b[^.;,]{0,14}\b(?:hearing|eyes?|eyesight|sight|skin|lungs?|hands?|fingers?|toes?|feet|foot|face|back|ribs?|bones?|clothing|clothes|sleeves?|hair|teeth|limbs?)|hospital|(?:very |badly |seriously )?(?:ill|unwell)\b|stab\w*|gash\w*|swallow\w*|choke)\b/i
+  /\b(?:injur\w*|burn(?:s|ed|t)?\b(?! (?:out|into|onto|up|away)\b)|cuts?\b|cut off|crush\w*|shock\w*|blind\w*|poison\w*|scald\w*|maim\w*|amputat\w*|sever(?:s|ed)?|lacerat\w*|pinch\w*|trap(?:s|ped)?|pierc\w*|punctur\w*|bruis\w*|break(?:s)? (?:bones|fingers|a)|deaf\w*|frostbite|sting\w*|infect\w*|irritat\w*|hurt\w*|harm\w*|bites?|explo\w*|fire|ignite\w*|toxic|crash\w*|(?:you|people|person|somebody|someone|anybody|operator|technician|rider)s?(?: (?:can|may|could|will|might))? fall\w*|a fall|falls? (?:from|off|down)|caught|drawn in|hit (?:you|your|the face)|strain\w*|inhal\w*|breath\w*|sick|cancer|slip\w*|entangl\w*|kickback|fly out|flies out|thrown|fingers? off|(?:through|into|in|off|burns?|cuts?|your|take off|lose|catch(?:es)?|crush(?:es)?|trap(?:s)?|meet|reach(?:es)?|on) (?:bare |your |a |the |an? |their )?(?:fingers?|skin|eyes?|hands?|toes?|feet|foot|face|limbs?|lungs?|hearing)|(?:damag|harm|injur|hurt|ruin|break|catch|crack|smash|strain|tear|take|pull|rip|tak)\w*\b[^.;,]{0,14}\b(?:hearing|eyes?|eyesight|sight|skin|lungs?|hands?|fingers?|toes?|feet|foot|face|back|ribs?|bones?|clothing|clothes|sleeves?|hair|teeth|limbs?)|hospital|(?:very |badly |seriously )?(?:ill|unwell)\b|stab\w*|gash\w*|swallow\w*|choke)\b/i
 /** Parts of the body, and what is done to them; those that machines have too only as somebody's. English, no source. */
 const BODY =
   "skin|eyes?|eyesight|hands?|fingers?|thumbs?|fingernails?|knuckles?|wrists?|feet|toes?|ankles?|knees?|spine|scalp|hair|hearing|lungs?|limbs?|bones?|flesh|sleeves?|clothing|you|people|person|anyone|somebody|someone|users?|riders?|operators?|helpers?|bystanders?|child(?:ren)?|(?:your|an?|his|her|the (?:user's|rider's)) (?:arm|leg|foot|face|back|head|neck|hip|skull|rib|jaw|nose|ear|elbow|shoulder|chest|heart|life|sight|eye|body|nail|palm)s?"
 const HARMS =
-  'harm|hurt|injur|damag|cut|slic|stab|pierc|prick|punctur|burn|scald|sting|irritat|crush|squash|pinch|nip|trap|catch|tear|rip|break|crack|fractur|bruis|graz|scrap|scar|strik|hit|knock|cost|lose|blind|deafen|maim|crippl|paraly[sz]|poison|chok|suffocat|freez|blister|shock|electrocut|jab|mangl|sprain|twist|strain|wreck|ruin|dislocat|smash|punch|pok|shoot|inject|fall on|drop on|land on|roll over|run over|whip|kick|snag|draw in|pull in|sever|amputat|stun|dazzl|sensiti[sz]|redden|numb|gash|impal'
+  'harm|hurt|injur|damag|cut|slic|stab|pierc|prick|punctur|burn|scald|sting|irritat|crush|squash|pinch|nip|trap|catch|tear|rip|break|crack|fractur|bruis|graz|scrap|scar|strik|hit|knock|cost|lose|blind|deafen|maim|crippl|paraly[sz]|poison|chok|suffocat|freez|blister|shock|electrocut|jab|mangl|sprain|twist|strain|wreck|ruin|dislocat|smash|punch|pok|shoot|inject|fall on|drop on|land on|roll over|run over|whip|kick|snag|draw in|pull in|sever|amputat|stun|dazzl|sensiti[sz]|redden|numb|gash|impal|drag'
 const HARMED = new RegExp(`\\b(?:${HARMS})\\w*\\b[^.;:]{0,30}?\\b(?:${BODY})\\b`, 'i')
 /** What an order forbids or asks for is no consequence. */
 const ORDERED =
-  /(?:^|[;:,.]\s*)(?:do not|don't|never|keep|wear|use|let|have|stay|stand|put|take|leave|hold|lift|cut|mind|watch)\b[^.;:,]*/gi
+  /(?:^|[;:,.]\s*)(?:do not|don't|never|keep|wear|use|let|have|stay|stand|put|take|leave|hold|lift|cut|mind|watch|nip|grip|clamp|tighten|turn|push|pull|press|squeeze|work)\b[^.;:,]*/gi
 const isHarmed = (text: string): boolean => HARMED.test(text.replaceAll(ORDERED, ' '))
 
 const DAMAGE =
-  /\b(?:damag\w*|ruin\w*|wreck\w*|destroy\w*|strip(?:s|ped)?|crack(?:s|ed)?|leak\w*|warp\w*|seiz\w*|fail\w*|scrap|break(?:s|age)?|broken|(?<!(?:^|[.;:,–-]\s?|\b(?:and|then|always|to|must|you|or)\s))wear\w*|contaminat\w*|corro\w*|jam\w*|distort\w*|bend(?:s)?|bent|snap\w*|score[sd]?|scratch\w*|chip(?:s|ped)?|clog\w*|foul\w*|overheat\w*|burns? out|come apart|comes? loose|locks? the|void\w*|lose\w*|lost|short(?:s|ed)? (?:out|circuit)|swell\w*|dries|harden\w*|stain\w*|trip(?:s|ped)?|blow(?:s)? the (?:fuse|seal)|spoil\w*|soak\w*|carries over|grit|pop(?:s)? out|come out|shear\w*|deform\w*|rust\w*|tear(?:s)?|torn|misalign\w*|shorten\w*|reduc\w*|weaken\w*|starv\w*|drives? grit|drain(?:s|ed)? the|wrong reading|(?:to|into) (?:pieces|bits|scrap)|won't|doesn't|will not|cannot)\b/i
+  /\b(?:damag\w*|dent\w*|gouge\w*|nick(?:s|ed)?|kink\w*|chaf\w*|burst\w*|flood\w*|shatter\w*|melt\w*|stretch\w*|flatten\w*|cross-?thread\w*|blunt\w*|discolou?r\w*|ruin\w*|wreck\w*|destroy\w*|strip(?:s|ped)?|crack(?:s|ed)?|leak\w*|warp\w*|seiz\w*|fail\w*|scrap|break(?:s|age)?|broken|(?<!(?:^|[.;:,–-]\s?|\b(?:and|then|always|to|must|you|or)\s))wear\w*|contaminat\w*|corro\w*|jam\w*|distort\w*|bend(?:s)?|bent|snap\w*|score[sd]?|scratch\w*|chip(?:s|ped)?|clog\w*|foul\w*|overheat\w*|burns? out|come apart|comes? loose|locks? the|void\w*|lose\w*|lost|short(?:s|ed)? (?:out|circuit)|swell\w*|dries|harden\w*|stain\w*|trip(?:s|ped)?|blow(?:s)? the (?:fuse|seal)|spoil\w*|soak\w*|carries over|grit|pop(?:s)? out|come out|shear\w*|deform\w*|rust\w*|tear(?:s)?|torn|misalign\w*|shorten\w*|reduc\w*|weaken\w*|starv\w*|drives? grit|drain(?:s|ed)? the|wrong reading|(?:to|into) (?:pieces|bits|scrap)|won't|doesn't|will not|cannot)\b/i
 
 /** Words that tell to avoid or protect, besides plain instructions. */
 const AVOIDS =
   /\b(?:do not|don't|never|not to|avoid|keep|wear|must|only|before|until|away|clear of|make sure|ensure|let\b|allow|isolate|disconnect|unplug|ventilat\w*|outdoors|protect\w*|no (?:smoking|flames?|loose|gloves|bare|sparks?|water|heat)|stay|watch|beware|mind|take care|be careful|follow|gloves on|goggles|with (?:two people|gloves)|stand (?:to|aside|clear|back|off|away|beside|behind|out|on|well)|step (?:back|aside)|lean away|reach (?:around|over)|have (?:a|someone|somebody|two|another)|second person|two people|(?:licen[cs]ed|qualified|certified|trained|competent) (?:\w+ )?(?:electricians?|technicians?|fitters?|engineers?|persons?|people|plumbers?|staff))\b/i
 const NAMES_HAZARD = new RegExp(HAZARDS.map(({ signals }) => signals.source).join('|'), 'i')
 const HAZARD_WORDS =
-  /\b(?:hot|heat|steam|pressur\w*|spring\w*|live|volt\w*|electric\w*|current|charg\w*|fuel|petrol|gasoline|vapou?r\w*|fumes?|gas(?:es)?|acid\w*|caustic|chemical\w*|solvent\w*|dust|sharp|blade\w*|edge\w*|glass|swarf|rotat\w*|spin\w*|turning|moving|belt\w*|pulley\w*|fan\w*|chain\w*|gear\w*|heavy|load\w*|raised|suspended|jack\w*|fall\w*|roll\w*|oil|fluid\w*|water|batter\w*|capacitor\w*|terminal\w*|airbag\w*|refrigerant|exhaust|carbon monoxide|noise|loud|laser|uv|flame\w*|spark\w*|fire|explosive|hydraulic|jet|hose|air\b|sling\w*|ladder|edge|cord|cable|tool|key|start\w*|unexpected\w*|ride|drive|engine|machine|saw|cutter|needle|compressor|piston\w*|brak\w*|slippery|wet|ice|cold|particles?|chips?|debris|lead|asbestos|sewage|germs|magnet\w*|tension\w*|torque|overtighten\w*|overfill\w*|dry|contaminat\w*|dirt|grease|lever\w*|mix\w*|bleach|antifreeze|coolant|adhesive|paint|parts?|seal\w*|thread\w*|surface\w*|lint|pipe\w*|wire\w*|element|panel|door|lid|cover|guard)\b/i
+  /\b(?:hot|heat|steam|pressur\w*|spring\w*|live|volt\w*|electric\w*|current|charg\w*|fuel|petrol|gasoline|vapou?r\w*|fumes?|gas(?:es)?|acid\w*|caustic|chemical\w*|solvent\w*|dust|sharp|blade\w*|edge\w*|glass|swarf|rotat\w*|spin\w*|turning|moving|belt\w*|pulley\w*|fan\w*|chain\w*|gear\w*|heavy|load\w*|raised|suspended|jack\w*|fall\w*|roll\w*|oil|fluid\w*|water|batter\w*|capacitor\w*|terminal\w*|airbag\w*|refrigerant|exhaust|carbon monoxide|noise|loud|laser|uv|flame\w*|spark\w*|fire|explosive|hydraulic|jet|hose|air\b|sling\w*|ladder|edge|cord|cable|tool|key|start\w*|unexpected\w*|ride|drive|engine|machine|saw|cutters?|needles?|jaws?|rollers?|wheels?|shafts?|kni(?:fe|ves)|tines?|gaps?|vices?|platform|ramp|boom|mast|forks?|bucket|drum|hooks?|ropes?|straps?|holes?|pits?|smoke|soot|ash|mou?ld|compressor|piston\w*|brak\w*|slippery|wet|ice|cold|particles?|chips?|debris|lead|asbestos|sewage|germs|magnet\w*|tension\w*|torque|overtighten\w*|overfill\w*|dry|contaminat\w*|dirt|grease|lever\w*|mix\w*|bleach|antifreeze|coolant|adhesive|paint|parts?|seal\w*|thread\w*|surface\w*|lint|pipe\w*|wire\w*|element|panel|door|lid|cover|guard)\b/i
 
 /** Words that begin a clause as adjectives although they are verbs too. */
 const ADJECTIVES = new Set('warm live open dry clean clear free cool loose slow level spare separate hot'.split(' '))
@@ -51,6 +51,15 @@ const isOrdering = (part: string): boolean => {
     : true
 }
 
+/** "Air can shut the jaws and crush a hand" orders nothing: what follows "can" is what happens. */
+const HAPPENS = /\b(?:can|could|may|might|will|would)\b/i
+
+/** Whether a clause, or what an "and" joins to one that orders, is an order. */
+const hasOrder = (clause: string): boolean => {
+  const [first = '', ...rest] = clause.split(/\band\b|\bor\b/)
+  return isOrdering(first) || (!HAPPENS.test(clause) && rest.some(isOrdering))
+}
+
 /** What a caution says and how grave its consequence is. */
 export type CautionParts = {
   readonly hasHazard: boolean
@@ -70,7 +79,7 @@ export const cautionParts = onceForText((text: string): CautionParts => {
   return {
     hasHazard: HAZARD_WORDS.test(text) || NAMES_HAZARD.test(text),
     consequence,
-    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]|\band\b|\bor\b/).some(isOrdering),
+    hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]/).some(hasOrder),
   }
 })
 

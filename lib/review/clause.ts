@@ -1,3 +1,4 @@
+import { SUBJECTS } from '@/lib/trade/english'
 import { PARTICLES } from '@/lib/trade/pairs'
 import { DETERMINERS, FIRM, isAdverb, PREPOSITIONS } from './grammar'
 import { isDistinguishing, type Thing, toThing } from './thing'
@@ -36,6 +37,26 @@ const isNaming = (token: string): boolean => !DETERMINERS.has(token) && !isNumbe
 
 const isEnd = (token: string | undefined): boolean =>
   token === undefined || PREPOSITIONS.has(token) || PARTICLES.has(token)
+
+/** "The padlock you put on": who did it begins a clause of its own. */
+const isDoer = (token: string): boolean => SUBJECTS.has(token) && !DETERMINERS.has(token)
+
+/** "… following the photograph", "… keeping it square": how it is done. */
+const isMeanwhile = (token: string, following: string | undefined): boolean =>
+  /[a-z]{3}ing$/.test(token) &&
+  following !== undefined &&
+  (DETERMINERS.has(following) || NUMBER_WORDS.has(following)) &&
+  verbOf(token) !== undefined
+
+/** "Half a turn" and "half way" say how far; the half of a coupling is a part. */
+const isTurn = (following: string | undefined): boolean =>
+  following === 'a' || following === 'an' || following === 'way' || following === 'turn' || following === 'the'
+
+/** How far or which way, after a particle: "draw the nut up anticlockwise", "wind it in two turns". */
+const isManner = (token: string): boolean =>
+  isAdverb(token) ||
+  isNumber(token) ||
+  /^(?:(?:anti-?|counter-?)?clockwise|again|hard|snug|firm|evenly|crosswise|straight)$/.test(token)
 
 /** A participle after the noun it describes: "the bar turned over". */
 const isTrailing = (token: string, following: string | undefined): boolean =>
@@ -84,7 +105,10 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       phrase.some(word => isNaming(word) || word === 'it' || word === 'them' || word === 'this' || word === 'that') &&
       clause.particle === undefined &&
       PARTICLES.has(token)
-    if (isParticle && (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following))) {
+    if (
+      isParticle &&
+      (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following) || isManner(following))
+    ) {
       const isTwo =
         token === 'back' && (following === 'on' || following === 'in' || following === 'off' || following === 'out')
       const into =
@@ -99,7 +123,9 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       PREPOSITIONS.has(token) ||
       (isNamed &&
         (token === 'a' ||
-          (isNumber(token) && !(token === 'half' && following === 'of')) ||
+          isDoer(token) ||
+          isMeanwhile(token, following) ||
+          (isNumber(token) && !(token === 'half' && !isTurn(following))) ||
           isTrailing(token, following)))
     ) {
       if (phrase.length > 0)

@@ -9,7 +9,7 @@ import { sheetOdds, stepOdds } from './hazard-odds'
 import { contextHazards, HAZARDS, hazardsIn, hintsIn, rowsOn } from './hazard-signs'
 import { listedThing } from './listed'
 import { onceFor, onceForLast, onceForText } from './memo'
-import { bringsPower, cutsPower, unplugs } from './power'
+import { bringsPower, cutsPower, unlocks, unplugs } from './power'
 import { stemIndex } from './stem-index'
 import { stemOf } from './words'
 
@@ -56,17 +56,21 @@ type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boo
 
 /** What is asleep while the power is off: a guard may come off, a blade be handled by its hub. */
 const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
+/** Waiting exposes nobody: a caution against what is waited for is in time after it. */
+const WAITS =
+  /^(?:then |now )?(?:wait|(?:let|leave|allow|give)\b[^.;]*\b(?:cool|settle|rest|stop|drain|bleed|run down|spin down|come to|stand)\w*|stand by)\b/i
 /** What a step says of power and of hazards. */
 const signsIn = inSteps(step => {
   const { mark, checks, tools, materials } = step
   const texts = [mark.text, ...checks.map(({ text }) => text)]
-  const [isCut, isPowered] = [cutsPower(mark.text), bringsPower(mark.text)]
+  const [isCut, isPowered] = [cutsPower(mark.text) || unlocks(mark.text), bringsPower(mark.text)]
   const [plain, hinted] = [texts.flatMap(hazardsIn), texts.flatMap(hintsIn)]
   const listed = [...tools, ...materials]
     .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
     .filter(own => own.plain.length + own.hinted.length > 0)
   const inContext = texts.flatMap(contextHazards)
-  return [{ step, isCut, isPowered, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext }]
+  const isWaiting = WAITS.test(mark.text)
+  return [{ step, isCut, isPowered, isWaiting, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext }]
 })
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
@@ -98,18 +102,18 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   let isPulled = false
   const oddsWith = stepOdds(machine)
   const ahead = sheetOdds(machine, [...sheet.tools, ...sheet.materials].map(({ text }) => text).join('\n'))
-  for (const { step, isCut, isPowered, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
+  for (const { step, isCut, isPowered, isWaiting, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
     const odds = isOff ? oddsWith.off(step.mark.text) : oddsWith.on(step.mark.text)
     const oddsOf = (i: number): number => (ahead[i] ?? 0) + (odds[i] ?? 0)
     const isDoubted = (hazard: Hazard): boolean => oddsOf(INDEX.get(hazard) ?? -1) < DOUBTED
     for (const [i, hazard] of HAZARDS.entries())
-      if (oddsOf(i) >= SURE && isHere(hazard, sheet)) note(hazard, step, 'plain', isCut)
-    isOff = isCut || (isOff && !isPowered)
+      if (oddsOf(i) >= SURE && isHere(hazard, sheet)) note(hazard, step, 'hinted', isCut)
+    isOff = (isCut || isOff) && !isPowered
     isPulled = isUnplugging || (isPulled && !isPowered)
     for (const hazard of plain) {
       if (isDoubted(hazard)) continue
       const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
-      if (weight !== undefined) note(hazard, step, weight, isCut)
+      if (weight !== undefined) note(hazard, step, isWaiting ? 'hinted' : weight, isCut)
     }
     for (const hazard of hinted)
       if (
@@ -118,7 +122,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
         !(hazard.id === 'electric-shock' && isUnplugging) &&
         !(isPulled && BY_POWER.has(hazard.id))
       )
-        note(hazard, step, 'hinted', isCut)
+        note(hazard, step, 'hinted', isCut || (isPowered && hazard.id === 'electric-shock'))
     for (const { row, hazard, isHint } of inContext) {
       if (isDoubted(hazard)) continue
       if (!here.has(row) || !isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue

@@ -1,15 +1,16 @@
 import { DISPOSAL } from '@/lib/trade/waste'
+import { withoutLeadIn } from './instructing'
 import { onceForText } from './memo'
 
 /** Verbs that carry something away. */
 const AWAY =
-  /^(?:[a-z]+ly,? )?(?:take|put|hand|return|dispose|recycle|bin|throw|place|drop|pour|tip|empty|store|keep|bring|carry|deliver|collect|send|leave|transfer|wrap|give|discard|scrap|sort|bag|decant|dump|lift|pull|move|hang|stow|save|pass|ship|post|label|seal|sweep|shovel|lay|haul|cart|drag|truck|sling|chuck|toss|lob|fling|ditch|shove|stuff|pop|get rid|cure|fold|roll|neutrali[sz]e|leave|hand over|donate|sell|trade)\b/i
+  /^(?:[a-z]+ly,? )?(?:take|put|hand|return|dispose|recycle|bin|throw|place|drop|pour|tip|empty|store|keep|bring|carry|deliver|collect|send|leave|transfer|wrap|give|discard|scrap|sort|bag|decant|dump|lift|pull|move|hang|stow|save|pass|ship|post|label|seal|sweep|shovel|lay|haul|cart|drag|truck|sling|chuck|toss|lob|fling|ditch|shove|stuff|pop|get rid|cure|fold|roll|neutrali[sz]e|leave|hand over|donate|sell|trade|cart off|clear away)\b/i
 /** What is done with. */
 const SPENT =
-  /\b(?:old|used|spent|waste|worn|worn-out|dirty|oily|soaked|greasy|contaminated|drained|dead|empty|broken|leftover|surplus|bagged|boxed|wrapped|spilt|spilled)\b/i
+  /\b(?:old|used|spent|waste|worn|worn-out|dirty|oily|soaked|greasy|contaminated|drained|dead|empty|broken|leftover|left over|left-over|surplus|bagged|boxed|wrapped|spilt|spilled|blunt|rest of the|scrap|greasy|rinsed|failed|burnt|cracked|perished|washy|sooty|swept|(?:solvent|paint|resin|alcohol|ink|oil|grease|fuel|coolant) (?:rags?|cloths?|wipes?|towels?|waste|paper|swabs?|granules|pads?))\b/i
 /** Where it goes for good; a pan or a bucket under the drain only catches. */
 const GOES =
-  /\b(?:in|into|to|with|at|for)\b[^.;]*\b(?:box|bin|(?:waste|trash|rubbish|garbage|refuse|biohazard|sharps|yellow|red|disposal) bag|drum|container|skip|canister|jar|store|storage|collection|recycl\w*|depot|waste|trash|rubbish|dealer|supplier|point|site|yard|scrap|council|landfill|cabinet|sharpening|remanufactur\w*|core|sluice|sink|gully|sewer|toilet|gravel|lawn|yard|hardcore|flower ?bed|pail with a lid|sack|dumpster|tip|compost|landfill|transfer station|dustbin|wheelie ?bin)\b/i
+  /\b(?:in|into|to|with|at|for)\b[^.;]*\b(?:box|bin|(?:waste|trash|rubbish|garbage|refuse|biohazard|sharps|yellow|red|disposal) bag|drum|container|skip|canister|jar|store|storage|collection|recycl\w*|depot|waste|trash|rubbish|dealer|supplier|point|site|yard|collectors?|contractors?|recyclers?|merchants?|refiners?|reclaimers?|carriers?|renderers?|re-?grind\w*|re-?sharpen\w*|re-?tread\w*|rebuild\w*|exchange|(?:oil|bottle|battery) bank|amnesty|pallet|(?:lidded|closed|labelled|labeled|marked|sealed|waste|steel|metal|red|oily|spent|dirty) (?:\w+ )?(?:can|tin|bucket|crate|caddy)|general waste|municipal|household|scrap|council|landfill|cabinet|sharpening|remanufactur\w*|core|sluice|sink|gully|sewer|toilet|gravel|lawn|yard|hardcore|flower ?bed|pail with a lid|sack|dumpster|tip|compost|landfill|transfer station|dustbin|wheelie ?bin)\b/i
 const TAKEN = /\b(?:off|out|from|back)\b/i
 
 /**
@@ -20,3 +21,17 @@ export const isDisposing = onceForText(
   (text: string): boolean =>
     AWAY.test(text) && (DISPOSAL.test(text) || (SPENT.test(text) && GOES.test(text) && !TAKEN.test(text))),
 )
+
+/** "The old oil goes in the drum": told of the thing rather than ordered. */
+const IS_TAKEN = /\b(?:go(?:es)?|went|is put|are put|is taken|are taken|gets? (?:put|taken|binned)|off|back)\b/i
+
+/** @returns whether a sentence of the talk says where something spent goes. */
+export const tellsDisposal = onceForText(
+  (text: string): boolean =>
+    !/\?|\bcustomer\b/.test(text) &&
+    SPENT.test(text) &&
+    (isDisposing(withoutLeadIn(text)) ||
+      (IS_TAKEN.test(text) && /\b(?:in|into|to|with)\b/i.test(text) && WASTE_PLACE.test(text))),
+)
+const WASTE_PLACE =
+  /\b(?:bins?|(?:waste|oily|oil|scrap|red|yellow|dust|spent|grease) (?:drum|can|tin|box|bag|bucket|container|skip|pallet)|drum|skip|dumpster|tip|recycl\w*|collect(?:or|ion|ors)|contractors?|depot|dealer|scrap\w*|oil bank|bank|amnesty|trash|rubbish|garbage|general waste|hazardous \w+|council|landfill|compost|merchant)\b/i

@@ -38,7 +38,9 @@ export const NOUNS_TOO = wordSet(`
   scan meter mark label note record log sketch stamp date punch film set soak form solder weld glue face part score notch bag bin scrap shield mask glove use lap pick
   level square blade turn roll wind tilt tip lift jack drop wheel park back bump nudge stretch grip bend crank throttle run start stop screen trap strip release lead ring centre
   link button buckle zip lace catch mate chain stopper dose spill discharge boost split break swing dump plug-in let
-  center stand clutch brake saw nut housing body boot frame plane gauge mount cable hold time second hand`)
+  center stand clutch brake saw nut housing body boot frame plane gauge mount cable hold time second hand lower drive handle hinge shroud bed box trim bottom arm rod chuck
+  pad peg hammer line float exhaust wire contact supply display trigger mill watch die brace drift guide step dial tension balance vacuum bore hoist ramp sling crane chock
+  funnel syringe staple padlock toggle thumb loop pack shear bead pit pivot index batten anchor taper`)
 
 /** @returns whether a word is an adverb of manner by its ending. */
 export const isAdverb = (token: string): boolean =>

@@ -1,11 +1,13 @@
 import type { Hazard } from '@/lib/trade/hazard'
 import { HAZARDS as SHARED } from '@/lib/trade/hazards'
+import { HAZARD_CLASSES } from '@/lib/trade/hazards-classes'
 import { HAZARD_CONTEXTS, type HazardContext } from '@/lib/trade/hazards-context'
 import { MORE_HAZARDS } from '@/lib/trade/hazards-more'
 import { onceForText } from './memo'
 
 /** Every hazard the review looks for. */
 export const HAZARDS: readonly Hazard[] = [...SHARED, ...MORE_HAZARDS]
+const CONTEXTS: readonly HazardContext[] = [...HAZARD_CONTEXTS, ...HAZARD_CLASSES]
 const BY_ID = new Map(HAZARDS.map(hazard => [hazard.id, hazard]))
 
 /** What the review reads beyond the lexicon's own signs. */
@@ -31,6 +33,7 @@ const MORE: Readonly<Record<string, Signs>> = {
   },
   fuel: { knownOnly: /\b(?:vapou?rs?|flammable|ignit\w*|sparks?|flames?|smok\w*|fire|explo\w*|burst into)\b/i },
   pressure: {
+    not: /\blow[- ]pressure\b/i,
     knownOnly:
       /\b(?:pressur\w*|burst\w*|whip\w*|eject\w*|jet|steam|scald\w*|compressed air|blow(?:s|n|ing)?|spray\w*|throw\w*|squirt\w*|hiss\w*|trapped air|bleed)\b/i,
     signals:
@@ -45,6 +48,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     noHint: /^(?!.*\b(?:drain|empty|let|run)\b).*\bremaining water\b/i,
   },
   crush: {
+    not: /\bjack\b[^.;]*\boff\b/i,
     knownOnly:
       /\b(?:crush\w*|fall(?:s|ing)?|drop\w*|jack\w*|stands?\b(?! (?:clear|back|aside|to|out|away|well))|lift\w*|heavy|pinch\w*|trap\w*|collaps\w*|tip(?:s|ped|ping)?|support\w*|two people|second person|helper|raised|hoist|weigh\w*|slip(?:s|ped)?|loads?|strain\w*|under (?:a|the|it|any|what|that)\b(?! pressure))\b/i,
     signals:
@@ -59,7 +63,7 @@ const MORE: Readonly<Record<string, Signs>> = {
       /\b(?:(?:a |you |to )fall|falls? (?:from|off|down)|fall(?:ing)? (?:from|off)|ladders?|height|roof|harness|slip off|climb\w*|platform|scaffold|rungs?)\b/i,
     signals:
       /\b(?:(?:work|access|lift|aerial|elevating) platforms?|mewp|cherry picker|scissor lift|man ?lift|bucket truck|climb\w* (?:up|onto|on|the|into|to)|(?:go|get) up (?:with|on|onto|to|the)|(?:on|onto) (?:the )?(?:roof|top of the (?:machine|tank|vehicle|silo|trailer|truck|container|unit|oven|boiler))|catwalk|(?:telegraph|light|lamp|utility) pole|trestles?)\b/i,
-    not: /\b(?:lay|place|load|put)\w*\b[^.;]*\bon(?:to)? the trestles?\b/i,
+    not: /\b(?:lay|place|load|put)\w*\b[^.;]*\bon(?:to)? the trestles?\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b/i,
   },
   sharp: {
     not: /\briving knife\b/i,
@@ -78,13 +82,18 @@ const MORE: Readonly<Record<string, Signs>> = {
     knownOnly:
       /\b(?:hydrogen|(?:battery|batteries|cells?|gas)\b[^.;]*\b(?:gas|explo\w*)|explo\w*\b[^.;]*\b(?:battery|gas)|sparks?|sparking|shorts?|shorted|shorting|bridg\w*|jewell?ery|rings?|arcs?|arcing)\b/i,
   },
+  'rotating-parts': {
+    known: /\bshear\w*\b|\brotors?\b|\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b|\bcoasting\b/i,
+    not: /\bspin\w*\b[^.;]*\b(?:lockrings?|nuts?|caps?|lids?|covers?|rings?|cassettes?|filters?|collars?)\b/i,
+  },
+  'engine-saw': {
+    knownOnly:
+      /\b(?:kick\w*|chips?|eyes?|glasses|goggles|visor|face shield|helmet|flying|moving chain|chain (?:can|could|will) \w*)\b/i,
+  },
   capacitor: { known: /\bcapacitors\b|\b(?:holds?|keeps?) (?:its|a|their) charge\b|\bstored charge\b/i },
   'compressed-air': { known: /\bair (?:line|hose|supply)\b|\bkeep (?:the )?air\b|\bno air\b/i },
   radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding|flash|radiation)\b/i },
   sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
-  'rotating-parts': {
-    known: /\bshear\w*\b|\brotors?\b|\bneedle\b|\btreadle\b|\bmoves?\b|\bcloth(?:es|ing)\b/i,
-  },
   chemical: {
     signals:
       /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|(?:uncured |epoxy |polyester |liquid )?resin|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
@@ -132,7 +141,7 @@ export const hazardsIn = onceForText((text: string): readonly Hazard[] => {
 const rowsFor = onceForText((text: string): readonly HazardContext[] => {
   if (READIES.test(text)) return []
   const forms = formsOf(text)
-  return HAZARD_CONTEXTS.filter(({ signals, not }) => signals.test(forms) && not?.test(text) !== true)
+  return CONTEXTS.filter(({ signals, not }) => signals.test(forms) && not?.test(text) !== true)
 })
 
 /** A hazard that a text signals only on certain machines. */
@@ -149,7 +158,7 @@ export const contextHazards = onceForText((text: string): readonly InContext[] =
 /** @returns the rows of the table that hold on a machine, as title and equipment name it. */
 export const rowsOn = onceForText(
   (machine: string): ReadonlySet<HazardContext> =>
-    new Set(HAZARD_CONTEXTS.filter(row => row.machine.test(machine) && row.notMachine?.test(machine) !== true)),
+    new Set(CONTEXTS.filter(row => row.machine.test(machine) && row.notMachine?.test(machine) !== true)),
 )
 
 /** @returns those it hints at. */

@@ -33,7 +33,7 @@ const MENTAL = new Set(
 
 /** How often the job is done: no order of the job itself. */
 const OFTEN =
-  /\bevery (?:\d+|two|three|four|six|twelve|few|other) (?:hours?|days?|weeks?|months?|years?|shifts?|miles|kilomet)|\b(?:every|once a|twice a|each) (?:day|week|month|year|season|spring|autumn|fall|shift)\b/i
+  /\b(?:every|each) (?:[\d.,]+|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|fifty|(?:a )?hundred|few|other|couple of) (?:(?:hundred|thousand|running|working|operating) )?(?:hours?|days?|weeks?|months?|years?|shifts?|miles|kilomet)|\b(?:every|once a|twice a|each) (?:day|week|month|year|season|spring|autumn|fall|shift)\b/i
 /** "Torque wrench, the small one" names a tool. */
 const TOOL_NAME =
   /^(?:the |a |an |my |your )?(?:torque|pry|pipe|drill|feeler|grease|heat|strap|tap|lock|hook|press|wire|pin|drain|screw|impact|spring|clamp|crimp|paint|spray|test|level|stop) (?:wrench|bars?|bits?|gauges?|gun|tool|driver|spanner|watch|brush|lamp|light|meter|pan|stand|vice|kit|set)\b(?! (?:the|it|them)\b)/i

@@ -28,6 +28,15 @@ export const saysWhen = (text: string): boolean => {
   return isFirst || later.length > 0
 }
 
+/** Whether a step names the thing and then does it to "it": "Support the chassis and slide it out". */
+const isMeantByPronoun = (meant: Action, action: Action, text: string): boolean => {
+  const named = meant.things.filter(({ head }) => head !== '')
+  if (named.length === 0 || action.things.some(({ head }) => head !== '')) return false
+  const stems = stemSet(text)
+  const isSame = action.verb === meant.verb || [...meant.acts].some(act => action.acts.has(act))
+  return isSame && named.every(({ head }) => stems.has(stemOf(head)))
+}
+
 /** Whether a step handles a thing that the text handles: "Mark the first cutter before filing" is of filing cutters. */
 const isOnSame = (text: string, { mark }: SheetStep): boolean => {
   const stems = stemSet(mark.text)
@@ -48,7 +57,10 @@ export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: 
     const isLock = LOCKS.has(meant.verb)
     const does = ({ mark }: SheetStep): boolean =>
       mark.text !== text &&
-      (actionsOf(mark.text).some(action => isMeant(meant, action, true)) || (isLock && LOCKED.test(mark.text)))
+      (actionsOf(mark.text).some(
+        action => isMeant(meant, action, true) || isMeantByPronoun(meant, action, mark.text),
+      ) ||
+        (isLock && LOCKED.test(mark.text)))
     const all = candidates(meant, stemIndex(steps)).flatMap(at => steps[at - 1] ?? [])
     const early = all.find(step => step.number < number && does(step))
     if (early === undefined) continue

@@ -8,10 +8,10 @@ import { isDisposing } from './disposing'
 import { grouped } from './grouped'
 import { listedThing } from './listed'
 import { onceForLast, onceForText } from './memo'
-import { isLocking, isMadeGood, type Open, ownerIn, redoneBy } from './restored'
-import { isSameThing, type Thing, toThing } from './thing'
+import { isLocking, isMadeGood, isPutBack, type Open, ownerIn, redoneBy } from './restored'
+import { isOpposed, isSameThing, type Thing, toThing } from './thing'
 import { addedBy, runsOut, type Undone, undoneBy } from './undone'
-import { stemSet } from './words'
+import { singular, stemSet } from './words'
 
 /** Verbs that bring something to the job that may be taken away again. */
 const PLACING = wordSet(
@@ -40,11 +40,25 @@ const withoutHeldFasteners = (items: readonly Open[]): readonly Open[] =>
 const isTwin = (a: Open, b: Open): boolean =>
   a.undone === b.undone && isSameThing(a.thing, b.thing) && a.thing.name === b.thing.name
 
+/** "Tighten a new lock nut": a fastener renewed goes where the old one came off, whatever kind it was. */
+const NEW =
+  /\b(?:new|fresh|replacement|spare)\s+(?:[a-z-]+\s+){0,3}?([a-z-]+)(?=\s*(?:$|[,.;]|\b(?:on|onto|in|into|to|with|up|down|home|tight|clockwise|anticlockwise|by|at|until|over|through|for)\b))/gi
+const newHeadsIn = (text: string): ReadonlySet<string> =>
+  new Set(
+    [...text.matchAll(NEW)].map(match => singular((match[1] ?? '').toLowerCase())).filter(head => FASTENERS.has(head)),
+  )
+
+const isRenewed = ({ thing, undone }: Open, action: Action, heads: ReadonlySet<string>): boolean =>
+  heads.has(thing.head) &&
+  redoneBy(action).has(undone) &&
+  action.things.some(other => other.head === thing.head && !isOpposed(other.words, thing.words))
+
 const tellsOf = onceForText((text: string) => ({
   isGeneral: GENERAL.test(text),
   isLeftSo: LEFT_SO.test(text),
   isDisposal: isDisposing(text),
   isDone: DONE.test(text),
+  renews: newHeadsIn(text),
 }))
 
 /** Verbs whose object stays where it is: what goes along is brought. */
@@ -69,6 +83,9 @@ const isTelling = ({ acts, verb }: Action): boolean =>
   verb === 'add' ||
   verb === 'tip' ||
   verb === 'jam'
+
+const isShutting = ({ verb, particle }: Action): boolean =>
+  verb === 'close' || verb === 'shut' || particle === 'off' || particle === 'shut' || particle === 'closed'
 
 /** What an action undoes or puts in for the time of the work. */
 const opensBy = (action: Action, step: Mark, number: number): readonly Open[] => {
@@ -151,15 +168,16 @@ class Ledger {
     if (tells.isLeftSo) this.open = this.open.filter(({ thing }) => !stems.has(thing.head))
     let fresh: Open[] = []
     for (const { action, drained, opens } of telling) {
-      const still = (item: Open) => !isMadeGood(item, action, stems)
+      const still = (item: Open) =>
+        !isMadeGood(item, action, stems) && !isRenewed(item, action, tells.renews) && !isPutBack(item, action, number)
       if (this.#implied !== undefined && !still(this.#implied)) this.#implied = undefined
       const before = this.open.length + fresh.length
-      if (redoneBy(action).size > 0) this.open = this.open.filter(still)
+      if (redoneBy(action).size > 0 || this.open.some(item => isPutBack(item, action, number)))
+        this.open = this.open.filter(still)
       if (!isSetAside(action)) fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
       if (!isClosing) this.#bring(action)
-      if (action.verb === 'close' || action.verb === 'shut' || action.particle === 'off')
-        this.#shut.push(...action.things)
+      if (isShutting(action)) this.#shut.push(...action.things)
       if (isClosing && !action.acts.has('remove')) continue
       const lost =
         drained ?? (this.#fluid !== undefined && opens.some(isLine) ? toThing(this.#fluid.split(' ')) : undefined)
@@ -173,6 +191,7 @@ class Ledger {
             !isTwin(other, item) &&
             !(other.undone === 'loosened' && item.undone !== 'loosened' && isSameThing(other.thing, item.thing)),
         )
+        fresh = fresh.filter(other => !isTwin(other, item))
         fresh.push(item)
       }
     }
@@ -214,7 +233,7 @@ class Ledger {
     return items.filter(({ undone, thing }) => {
       const isTaken = undone === 'removed' || undone === 'disconnected' || undone === 'loosened'
       if (isTaken && this.#isPresent(thing)) return false
-      if (undone === 'removed' && this.#isTool(thing)) return false
+      if ((undone === 'removed' || undone === 'raised') && this.#isTool(thing)) return false
       return undone !== 'opened' || !this.#shut.some(other => isSameThing(other, thing))
     })
   }
@@ -223,7 +242,8 @@ class Ledger {
 /** Titles of jobs that end with things apart, or with the machine laid up. */
 const TAKES_APART =
   /\b(?:removal|dismantl\w*|strip(?:ping)? ?down|tear ?down|disassembl\w*|scrap\w*|decommission\w*)\b/i
-const LAYS_UP = /\b(?:winteri[sz]\w*|lay(?:ing)? ?up|shut(?:ting)? ?down|storage|mothball\w*)\b/i
+const LAYS_UP =
+  /\b(?:winteri[sz]\w*|lay(?:ing)? ?up|shut(?:ting)? ?down|(?:for|into|in|winter|seasonal|long[- ]term) storage|mothball\w*)\b/i
 const LEFT_WHEN_LAID_UP = new Set<Undone>(['opened', 'closed', 'drained', 'switched-off', 'disconnected', 'locked'])
 
 /**

@@ -4,13 +4,15 @@ import { tokensOf } from './words'
 
 /** Words of size, number and suitability that name nothing. */
 const SIZES = new Set(
-  `mm cm m inch in ft v volt w kw a ah l ml litre liter kg g n nm n.m lb ft-lb bar psi no number size small large suitable right good own proper correct each pair set-of long short medium
+  `mm cm m inch in ft v volt w kw a ah l ml litre liter kg g n nm n.m lb ft-lb psi no number size small large suitable right good own proper correct each pair set-of long short medium
   insulated stubby metric imperial`.split(/\s+/),
 )
 /** Where the name of a listed thing ends: "Socket set (metric)", "Pan for the oil". */
 const ASIDE = /\s*[(;[/]|\s(?:for|to|with|from|of at least|as|at least|or similar)\s/i
 
-const isNaming = (token: string): boolean => /^[a-z][a-z'-]*$/.test(token) && !SIZES.has(token)
+/** A pry bar is a tool, "0 to 10 bar" a range. */
+const isNaming = (token: string, i = 0, all: readonly string[] = []): boolean =>
+  /^[a-z][a-z'-]*$/.test(token) && !SIZES.has(token) && !(token === 'bar' && /^\d/.test(all[i - 1] ?? ''))
 
 /**
  * @returns the thing that an entry of a list names: what stands before the first comma or bracket, sizes left out, words after

@@ -1,7 +1,13 @@
 import { onceForText } from './memo'
 
 const CUTS =
-  /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\bswitch(?:ed)? to (?:0|off)\b|\bdead\b/i
+  /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\b(?:switch|turn|set|put|throw|rotate|bring)\w*\b[^.;]*\bto (?:0|off|zero|nought|the off position)\b|\bdead\b/i
+/** A lock or tag that comes off again. */
+const UNLOCKS =
+  /\b(?:remove|unlock|lift|undo)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b|\b(?:take|pull|get|bring)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:off|away|from|down)\b|\btake off\b[^.;]*\b(?:padlocks?|locks?|tags?)\b/i
+/** A lock or tag put on. */
+const LOCKS =
+  /\b(?:hang|fit|fasten|put|set|clip|place|snap|attach|apply|secure|click)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:on|onto|to|through|over|in)\b/i
 const POWERS =
   /\b(?:switch|turn|power)\w*\b[^.;]*\bon\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b|\b(?:remove|take off|unlock)\w*\b[^.;]*\b(?:padlock|lock|tag)\b/i
 
@@ -11,11 +17,15 @@ const UNPLUGS =
 
 /** @returns whether a step cuts the power: switched off, locked, unplugged, proved dead. */
 export const cutsPower = onceForText(
-  (text: string): boolean => CUTS.test(text) && !/\b(?:water|gas|fuel|air|oil)\b/i.test(text),
+  (text: string): boolean =>
+    (CUTS.test(text) || LOCKS.test(text)) && !UNLOCKS.test(text) && !/\b(?:water|gas|fuel|air|oil)\b/i.test(text),
 )
 
 /** @returns whether a step brings power back or sets going what was still. */
-export const bringsPower = onceForText((text: string): boolean => POWERS.test(text))
+export const bringsPower = onceForText((text: string): boolean => POWERS.test(text) || UNLOCKS.test(text))
+
+/** @returns whether a step takes a lock or tag off: nothing is live by that alone. */
+export const unlocks = onceForText((text: string): boolean => UNLOCKS.test(text))
 
 /** @returns whether a step pulls the plug. */
 export const unplugs = onceForText((text: string): boolean => UNPLUGS.test(text))

@@ -5,7 +5,7 @@ import type { Action } from './action'
 import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
 import { isKin, isLikeThing, type Thing, toThing } from './thing'
-import { isCut, type Undone } from './undone'
+import { isCord, isCut, type Undone } from './undone'
 
 /** Something undone in a step and not made good by any later one. */
 export type Open = {
@@ -98,11 +98,46 @@ const isBy = (rest: readonly string[], head: string): boolean => {
   return means !== undefined && MEANS.has(means)
 }
 
+/** Fasteners tightened that bear the name of what they hold. */
+const isHeldBy = (thing: Thing, { acts, things }: Action): boolean =>
+  acts.has('tighten') &&
+  !FASTENERS.has(thing.head) &&
+  things.some(
+    ({ head, rest }) =>
+      FASTENERS.has(head) &&
+      rest.includes(thing.head) &&
+      thing.rest.every(word => rest.includes(word) || rest.length === 1),
+  )
+
+const PUT = wordSet('hang lay stand set seat spin click snap braze weld bolt glue screw hook stack line run')
+const ASIDE = wordSet(
+  'aside bench table sink bucket tray cloth rag rags towel sand box bag wire string cord hook nail ground floor outside newspaper cardboard card mat bowl jar tub pallet sack bin paper',
+)
+
+/** Hung, laid or set in a later step and not put aside, a part that came off is back. */
+export const isPutBack = (
+  { undone, thing, number }: Open,
+  { verb, things, rest, particle }: Action,
+  now: number,
+): boolean =>
+  undone === 'removed' &&
+  number < now &&
+  PUT.has(verb) &&
+  particle !== 'off' &&
+  particle !== 'out' &&
+  particle !== 'aside' &&
+  !rest.some(word => ASIDE.has(word)) &&
+  things.some(other => other.head === thing.head && isLikeThing(thing, other))
+
 const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { things, rest, along, verb } = action
   const isOthers = isOfAnother(action, thing, of)
   if ((!isOthers && things.some(other => isLikeThing(thing, other))) || along.some(other => isLikeThing(thing, other)))
     return true
+  // "Bolt the pump down": its bolts are back. "Pin the free end": the pin is.
+  if (verb === thing.head && FASTENERS.has(thing.head) && undone === 'removed') return true
+  // "Refit and torque the flange bolts": the flange is on.
+  if ((undone === 'loosened' || (undone === 'removed' && verb.startsWith('re'))) && isHeldBy(thing, action)) return true
   // "Clamp the base" closes the base clamp.
   if (verb === thing.head && things.some(({ head }) => thing.rest.includes(head))) return true
   if (isPronoun(action) && (stems.has(thing.head) || (verb === 'plug' && undone === 'disconnected'))) return true
@@ -153,10 +188,19 @@ const isElsewhere = (rest: readonly string[], { of, thing }: Open): boolean => {
 
 const UNDONE = Object.keys(REDO) as readonly Undone[]
 
+const AWAY = wordSet('out off away aside down clear free')
+
+/** @returns whether a thing is moved out of the way: "fold the prop down", "swing the stay aside". */
+export const isAway = ({ particle, verb }: Action): boolean =>
+  (particle !== undefined && AWAY.has(particle)) || verb === 'unhook' || verb === 'stow'
+
+const PROPS = wordSet('prop wedge chock block stay strut bar timber sprag pin post')
+
 /** @returns which kinds of undoing an action can make good at all. */
-export const redoneBy = onceFor(
-  ({ acts }: Action): ReadonlySet<Undone> => new Set(UNDONE.filter(undone => REDO[undone].some(act => acts.has(act)))),
-)
+export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
+  const redone = new Set(UNDONE.filter(undone => REDO[undone].some(act => action.acts.has(act))))
+  return isAway(action) && action.things.some(({ head }) => PROPS.has(head)) ? redone.add('added') : redone
+})
 
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
@@ -200,8 +244,11 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
       return isSomeOf(open, action, stems) || things.some(({ head }) => FLOWS.has(head))
     case 'disconnected':
       // What is unplugged does not come back by being started.
+      // Locked in its box, a plug stays apart.
       return (
-        !((verb === 'start' || verb === 'restart') && /\b(?:un)?plug/i.test(step.text)) && isSomeOf(open, action, stems)
+        !(verb === 'lock' && (isCut(thing) || isCord(thing))) &&
+        !((verb === 'start' || verb === 'restart') && /\b(?:un)?plug/i.test(step.text)) &&
+        isSomeOf(open, action, stems)
       )
     case 'drained':
       return !things.some(other => isOtherFluid(other, thing))

@@ -50,7 +50,15 @@ const HANGS = wordSet('hang fit fix put apply attach place fasten clip snap add 
 /** What cuts the power when a machine is switched off at it. */
 const MAINS = wordSet('isolator breaker mains wall switch')
 /** A mains plug is unplugged, not taken off. */
-const CORDS = wordSet('mains power machine wall')
+const CORDS = wordSet('mains power machine wall battery supply charger charging')
+const BUNGS = wordSet('drain filler fill level bung vent sump rubber expansion')
+/** Pulled, these cut the power; a plug is disconnected. */
+const PULLED_OFF = wordSet('isolator breaker disconnect switch fuse')
+const isShut = ({ verb, particle }: Action): boolean =>
+  verb === 'close' || verb === 'shut' || particle === 'shut' || particle === 'closed'
+/** "Jack the wheel off the shaft" with a screw raises nothing. */
+const isForcedOff = (particle: string | undefined): boolean =>
+  particle === 'off' || particle === 'out' || particle === 'apart'
 const SOCKETS = wordSet('socket outlet wall receptacle')
 /** "Open the tap to let the pressure out" leaves nothing to close: its supply is shut. */
 const LETS_OUT = wordSet('let release relieve vent bleed drain')
@@ -62,7 +70,7 @@ const WOUND = wordSet(
   'screw bolt nut nipple union gland fitting cap clamp strap collar fastener setscrew grubscrew locknut cable belt chain tensioner adjuster hose connector valve clip knob fixing stud capscrew jack',
 )
 const LOOSENS = wordSet('loosen slacken slack undo unclamp release crack unscrew untighten unbolt unlock untie')
-const LET_GO = wordSet('brake pressure tension grip hand button trigger lever')
+const LET_GO = wordSet('brake handbrake parking-brake footbrake clutch pressure tension grip hand button trigger lever')
 const FIXED_TO = wordSet('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
 /** Whether a thing stands for the power supply. */
@@ -73,7 +81,10 @@ const isAid = (words: readonly string[]): boolean =>
   AIDS.has(words.at(-1) ?? '') && words.slice(0, -1).every(word => AID_KINDS.has(word))
 
 const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
-  !NOT_PUT_BACK.has(head) && !isAid(words) && !rest.some(word => FIXED_TO.has(word))
+  !NOT_PUT_BACK.has(head) &&
+  !(head === 'stop' && words.includes('emergency')) &&
+  !isAid(words) &&
+  !rest.some(word => FIXED_TO.has(word))
 
 /** "Tip the truck onto the stands" raises it. */
 const SET_UP = wordSet('tip set place put stand lay roll drive lift raise jack push')
@@ -93,29 +104,56 @@ export const isCord = ({ head, words }: Thing): boolean =>
 
 /** A valve that is shut for the job, unless it is one that lets something out. */
 const LETS_GO = wordSet('drain bleed bleeder vent relief safety sample filler fill test check float expansion')
+/** Opened and shut by whoever uses the thing; shut, it stays as it is found. */
+const OF_USE = wordSet(
+  'torch burner gun nozzle lance sink basin bath shower hose garden hob ring handpiece dispensing pilot',
+)
 const isShutOff = ({ head, words }: Thing): boolean =>
-  (head === 'valve' || head === 'tap' || head === 'cock') && words.length > 1 && !words.some(word => LETS_GO.has(word))
+  (head === 'valve' || head === 'tap' || head === 'cock') &&
+  words.length > 1 &&
+  !words.some(word => LETS_GO.has(word) || OF_USE.has(word))
 
-const undoing = ({ acts, rest, verb, along }: Action, thing: Thing): Undone | undefined => {
+/** "Take the lift out of service", "loosen it if it binds": nothing is apart, or only some day. */
+const isNoTaking = (rest: readonly string[]): boolean =>
+  ((rest[0] === 'of' || rest[0] === 'from') &&
+    /^(?:service|order|use|gear|action|sight|reach|way)$/.test(
+      rest.find(word => word !== 'of' && word !== 'from' && word !== 'the') ?? '',
+    )) ||
+  rest.includes('if')
+
+/** Rings, watch and chains come off the hands. */
+const WORN = wordSet('watch jewellery jewelry necklace bracelet wristwatch scarf lanyard')
+const FLUID = wordSet('oil coolant fluid antifreeze electrolyte water fuel')
+
+const undoing = (action: Action, thing: Thing): Undone | undefined => {
+  const { acts, rest, verb, along, particle } = action
   const { head, words } = thing
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
   if (acts.has('lock') && (isCut(thing) || FLOWS.has(head) || along.some(own => LOCKS.has(own.head)))) return 'locked'
-  if (head === '') return undefined
+  if (head === '' || isNoTaking(rest) || action.things.some(own => WORN.has(own.head))) return undefined
+  if (head === 'plug' && verb === 'pull' && words.some(word => BUNGS.has(word))) return 'removed'
   if (isCord(thing) && (acts.has('disconnect') || acts.has('remove'))) return 'disconnected'
   if (isSetUp(verb, rest, head)) return 'raised'
   if (
     acts.has('off') &&
     verb !== 'unplug' &&
+    (verb !== 'pull' || PULLED_OFF.has(head)) &&
     (isCut(thing) || (!NOT_POWER.has(head) && rest.some(word => MAINS.has(word))))
   )
     return 'switched-off'
-  if (verb === 'close' || verb === 'shut' || (acts.has('off') && FLOWS.has(head)))
+  if (isShut(action) || (acts.has('off') && FLOWS.has(head)))
     return FLOWS.has(head) && (words.some(word => SUPPLY.has(word)) || isShutOff(thing)) ? 'closed' : undefined
   if (TIPS.has(verb) && rest.some(word => CATCHES.has(word)) && (FILLED.has(head) || head === 'water')) return 'drained'
   if (verb === 'undo' && PIPED.has(head)) return 'disconnected'
-  if (acts.has('drain') && FILLED.has(head) && !words.includes('condensate')) return 'drained'
-  if (acts.has('raise') && LIFTED.has(head) && !rest.includes('down')) return 'raised'
+  if (
+    acts.has('drain') &&
+    FILLED.has(head) &&
+    !words.includes('condensate') &&
+    !(acts.has('remove') && !FLUID.has(head))
+  )
+    return 'drained'
+  if (acts.has('raise') && LIFTED.has(head) && !rest.includes('down') && !isForcedOff(particle)) return 'raised'
   if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
   if (head === 'plug' && (words.some(word => CORDS.has(word)) || rest.some(word => SOCKETS.has(word))))

@@ -3,6 +3,7 @@ import { addStep, placeToMend } from './remedy'
 import type { Open } from './restored'
 import { atMark, type FindingLevel, type Found } from './rule'
 import type { Subject } from './subject'
+import { toldOpen } from './told'
 import type { Undone } from './undone'
 import { vagueIn } from './vague'
 
@@ -27,8 +28,9 @@ const nameOf = ({ thing }: Open): string => `the ${thing.name}`
 /** @returns the check for what is undone in one way and never made good. */
 export const unrestored =
   ({ undone, was, never, step, level }: Restoration) =>
-  ({ sheet }: Subject): readonly Found[] =>
-    openItems(sheet)
+  (subject: Subject): readonly Found[] => {
+    const { sheet } = subject
+    return [...openItems(sheet), ...toldOpen(subject)]
       .filter(
         ({ thing }) =>
           thing.head !== 'charger' || STAYS_ON_CHARGE.test(`${sheet.heading.title} ${sheet.heading.equipment}`),
@@ -49,3 +51,4 @@ export const unrestored =
           ...(own === undefined ? {} : { level: own }),
         }
       })
+  }

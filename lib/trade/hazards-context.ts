@@ -104,7 +104,7 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
   {
     hazard: 'dust',
     machine:
-      /\b(?:stoves?|fireplaces?|chimneys?|flues?|furnaces?|kilns?|saws?|sanders?|planers?|routers?|blast\w*|ducts?|air handlers?|coils?|evaporators?|condensers?|flour|grain|cement|concrete|plaster|drywall|brakes?|clutch|insulation|foundry|lathe|vacuum cleaner|dust collector|extractor|boilers?|loft|bakery|toner|carbon brushes)\b/i,
+      /\b(?:stoves?|fireplaces?|chimneys?|flues?|furnaces?|kilns?|saws?|sanders?|planers?|routers?|blast\w*|ducts?|air handlers?|coils?|evaporators?|condensers?|flour|grain|cement|concrete|plaster|drywall|brakes?|clutch|insulation|foundry|lathe|vacuum cleaner|dust collector|(?:dust|fume|chip) extractor|boilers?|loft|bakery|toner|carbon brushes)\b/i,
     notMachine: /\b(?:hydraulic|bicycle|brake fluid|fluid change|espresso|water boiler|coffee)\b/i,
     signals:
       /\b(?:vacuum|hoover|sweep|blow (?:out|off|down|through)|shake out|knock out|dry brush)\w*\b|\b(?:brush|scrape|empty|scoop|dig|scrub)\w*\b[^.;]*\b(?:dust|ash\w*|soot|firebox|flue|pot|passage|chamber|cabinet|fins|coil|filter|bag|hopper|sump|drum|burner|tubes?|grit|media|sawdust|chimney|ducts?|lint)\b/i,

@@ -208,6 +208,7 @@ export const MACHINE_HAZARDS: readonly MachineHazards[] = [
   {
     machine:
       /\b(?:clean-in-place|cip|dairy|brewery|milk|commercial dishwashers?|glass ?washers?|car wash|laundry|swimming)\b/i,
+    not: /\b(?:dryers?|driers?|irons?|folders?|press(?:es)?)\b/i,
     hazards: ['chemical'],
   },
   {

@@ -48,7 +48,7 @@ export const MORE_HAZARDS: readonly Hazard[] = [
     id: 'heavy-part',
     alias: ['lifting', 'strain', 'heavy', 'manual-handling', 'back', 'crush', 'falling', 'drop', 'weight'],
     signals:
-      /\b(?:lift|carry|lower|slide|heave|haul|manhandle|hold|support|drag|pull|take|draw|set|stand|put|tip|ease)\w*\b[^.;]*\b(?:heavy|(?:[12]\d|[3-9]\d|\d{3}) ?(?:kg|kilos?|kilograms?)|(?:[4-9]\d|\d{3}) ?(?:lbs?|pounds))\b|\b(?:lift|carry|heave|haul|manhandle|tip|tilt|hoist|lower|slide|roll|turn)\w*\b[^.;]*\b(?:with (?:a|two|another|the|your) (?:helper|second person|colleague|mate|buddy|partner|friend|pal|assistant|workmate|people|person|others?)|between (?:two|you)|together with)\b/i,
+      /\b(?:lift|carry|lower|slide|heave|haul|manhandle|hold|support|drag|pull|take|draw|set|stand|put|tip|ease)\w*\b[^.;]*\b(?:heavy|(?:[12]\d|[3-9]\d|\d{3}) ?(?:kg|kilos?|kilograms?)|(?:[4-9]\d|\d{3}) ?(?:lbs?|pounds))\b|\b(?:lift|carry|heave|haul|manhandle|tip|tilt|hoist|lower|slide|roll|turn)\w*\b[^.;]*\b(?:with (?:a|two|another|the|your) (?:helper|second person|colleague|mate|buddy|partner|friend|pal|assistant|workmate|people|person|others?)|between (?:(?:the )?two of you|two people|you)|together with)\b/i,
     not: /\b(?:pounds? (?:foot|feet|inch)|test weight|heavy[- ]duty)\b/i,
     known:
       /\b(?:heav\w*|lift\w*|strain\w*|back\b|weigh\w*|helper|two people|second person|hoist|crush\w*|drop\w*|fall\w*|kg|kilos?)\b/i,

@@ -16,6 +16,10 @@ export type Scorer<Outcome extends string> = {
   readonly names: readonly string[]
   /** @returns index of a feature, undefined where the model does not know it */
   readonly indexOf: (feature: string) => number | undefined
+  /** @returns indices of the features the model knows, in the order given */
+  readonly indicesOf: (features: readonly string[]) => readonly number[]
+  /** @returns what each feature adds to the log odds of an outcome, by index */
+  readonly weights: (outcome: Outcome) => Float64Array
   /** Log odds of an outcome given indices of features that hold. */
   readonly logOdds: (outcome: Outcome, indices: readonly number[]) => number
   /** @returns probability as fitted, 0 to 1 */
@@ -69,12 +73,9 @@ export const toPartsIndex = (names: readonly string[]): PartsIndex => {
   const mask = 2 ** Math.ceil(Math.log2(names.length * 3 + 2)) - 1
   const [hashes, checks] = [new Int32Array(mask + 1), new Int32Array(mask + 1)]
   const indices = new Int32Array(mask + 1).fill(-1)
-  /** Where a feature is, or where it would be. */
-  const placeOf = (hash: number, check: number): number => {
-    let place = hash & mask
-    while (indices[place] !== -1 && (hashes[place] !== hash || checks[place] !== check)) place = (place + 1) & mask
-    return place
-  }
+  /** A byte a place, 0 where there is none: small enough to stay near the processor, and mostly all that is asked. */
+  const tags = new Uint8Array(mask + 1)
+  const tagOf = (hash: number): number => (hash >>> 24) | 1
   const hashOf = (prefix: number, a: number, b: number, c: number, d: number): number =>
     mixed(mixed(mixed(mixed(prefix, a, FIRST), b, FIRST), c, FIRST), d, FIRST)
   const checkOf = (prefix: number, a: number, b: number, c: number, d: number): number =>
@@ -87,10 +88,12 @@ export const toPartsIndex = (names: readonly string[]): PartsIndex => {
       numberIn(parts, part),
     )
     const [hash, check] = [hashOf(prefix, a, b, c, d), checkOf(prefix, a, b, c, d)]
-    const place = placeOf(hash, check)
+    let place = hash & mask
+    while (tags[place] !== 0 && (hashes[place] !== hash || checks[place] !== check)) place = (place + 1) & mask
     hashes[place] = hash
     checks[place] = check
     indices[place] = index
+    tags[place] = tagOf(hash)
   })
   return {
     partOf: part => parts.get(part) ?? UNKNOWN,
@@ -98,7 +101,12 @@ export const toPartsIndex = (names: readonly string[]): PartsIndex => {
       if (a === UNKNOWN || b === UNKNOWN || c === UNKNOWN || d === UNKNOWN) return -1
       const known = prefixes.get(prefix)
       if (known === undefined) return -1
-      return indices[placeOf(hashOf(known, a, b, c, d), checkOf(known, a, b, c, d))] ?? -1
+      const hash = hashOf(known, a, b, c, d)
+      const tag = tagOf(hash)
+      for (let place = hash & mask; tags[place] !== 0; place = (place + 1) & mask)
+        if (tags[place] === tag && hashes[place] === hash && checks[place] === checkOf(known, a, b, c, d))
+          return indices[place] ?? -1
+      return -1
     },
   }
 }
@@ -151,6 +159,15 @@ export const toScorer = <Outcome extends string>(model: Model): Scorer<Outcome> 
   return {
     names,
     indexOf: feature => index.get(feature),
+    indicesOf: features => {
+      const found: number[] = []
+      for (const feature of features) {
+        const i = index.get(feature)
+        if (i !== undefined) found.push(i)
+      }
+      return found
+    },
+    weights: outcome => weights.get(outcome) ?? new Float64Array(names.length),
     logOdds,
     probability: (outcome, indices) => sigmoid(logOdds(outcome, indices)),
     confidence: (outcome, z) => {

@@ -71,12 +71,12 @@ export const guessBase = (word: string): string => {
 
 /** @returns the word without a plural s: "washers" gives "washer". Words that only look plural stay. */
 export const singular = (word: string): string => {
-  if (word.length < 4 || /(?:ss|us|is|ous)$/.test(word)) return word
+  if (word.length < 4 || !word.endsWith('s') || /(?:ss|us|is|ous)$/.test(word)) return word
   if (
     /(?:pliers|scissors|glasses|goggles|shears|snips|tweezers|grips|forceps|calipers|overalls|muffs|gloves)$/.test(word)
   )
     return word
   if (/(?:ches|shes|sses|xes)$/.test(word)) return word.slice(0, -2)
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`
-  return word.endsWith('s') ? word.slice(0, -1) : word
+  return word.slice(0, -1)
 }

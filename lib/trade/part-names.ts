@@ -43,5 +43,8 @@ export const PART_NAMES: readonly (readonly string[])[] = [
   ['probe', 'sensor', 'thermistor', 'sender', 'thermocouple', 'bulb'],
   ['skirt', 'apron', 'flap', 'curtain'],
   ['bowl', 'cup', 'chamber', 'pot', 'jar'],
+  ['handle', 'bar', 'crank', 'tommy', 'windlass'],
+  ['ring', 'bush', 'sleeve', 'sponge', 'foam'],
+  ['hook', 'peg', 'pin', 'stud', 'lug'],
   ['bail', 'handle', 'stirrup', 'clip'],
 ]

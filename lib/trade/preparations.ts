@@ -29,24 +29,26 @@ export const PREPARATIONS: readonly Preparation[] = [
   },
   {
     id: 'gloves',
-    prepares: /\b(?:put on|wear|don|pull on)\b[^.;]*\bgloves\b|^gloves on\b/i,
+    prepares:
+      /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:gloves|gauntlets)\b|\b(?:put|pull|slip|draw)\b[^.;]*\b(?:gloves|gauntlets)\b[^.;]*\bon\b|^(?:gloves|gauntlets) on\b/i,
     needs:
-      /\b(?:acid|caustic|descal\w*|solvent|bleach|hot(?!end)\w*|hotend to|heat the|reach in\w*|(?:sharpen|handle|remove|fit|change|lift out)\w*\b[^.;]*\b(?:blade|cutter|chain|knife|swarf|glass)|live|voltage|chemical\w*|standpipe|(?:open|lift off|remove)\w*\b[^.;]*\b(?:blower door|live panel|terminal cover)|drain\w*\b[^.;]*\boil|battery acid|degreaser|epoxy|fibreglass)\b/i,
+      /\b(?:acid|caustic|descal\w*|solvent|bleach|hot(?!end)\w*|hotend to|heat the|reach in\w*|(?:sharpen|handle|remove|fit|change|lift|take|pull|draw|slide|carry|unscrew)\w*\b[^.;]*\b(?:blades?|cutters?|saw chain|kni(?:fe|ves)|swarf|sheet metal)\b|(?:handle|remove|fit|change|lift out)\w*\b[^.;]*\bglass|live|voltage|chemical\w*|standpipe|(?:open|lift off|remove)\w*\b[^.;]*\b(?:blower door|live panel|terminal cover)|drain\w*\b[^.;]*\boil|battery acid|degreaser|epoxy|fibreglass)\b/i,
     not: /\b(?:don't|do not|never|let\b[^.;]*\bcool|cold|switch off)\b/i,
     why: 'because gloves protect nobody once the harm is done',
   },
   {
     id: 'eyes',
     prepares:
-      /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:glasses|goggles|visor|face shield|eye protection|protection|helmet)\b|^(?:safety glasses|goggles) on\b/i,
+      /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:glasses|goggles|visor|face shield|eye protection|protection|helmet)\b|\b(?:put|pull|slip)\b[^.;]*\b(?:glasses|goggles|visor|face shield|helmet)\b[^.;]*\bon\b|^(?:safety glasses|goggles) on\b/i,
     needs:
-      /\b(?:blow\w*|grind\w*|drill (?:out|a|the|two)|hammer\w*|spray\w*|acid|caustic|descal\w*|bleach|chisel\w*|weld\w*|solder\w*|cut the|standpipe|battery acid|start the (?:saw|grinder|mower|compressor)|strike|drive out|tap\b[^.;]*\bout|punch out|knock\b[^.;]*\bout)\b/i,
+      /\b(?:blow\w*|grind(?:s|ing)?|drill (?:out|a|the|two)|hammer\w*|spray(?:s|ing)?|acid|caustic|descal\w*|bleach|chisel\w*|weld(?:s|ing)?|solder(?:s|ing)?|cut the|standpipe|battery acid|start the (?:saw|grinder|mower|compressor)|strike|drive out|tap\b[^.;]*\bout|punch out|knock\b[^.;]*\bout)\b/i,
     not: /\b(?:don't|do not|never)\b/i,
     why: 'because glasses protect nobody once the harm is done',
   },
   {
     id: 'mask',
-    prepares: /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:mask|respirator)\b|^mask on\b/i,
+    prepares:
+      /\b(?:put on|wear|don|pull on)\b[^.;]*\b(?:mask|respirator)\b|\b(?:put|pull|slip)\b[^.;]*\b(?:mask|respirator)\b[^.;]*\bon\b|^mask on\b/i,
     needs:
       /\b(?:sand (?:the|down)|grind\w*|spray (?:the )?(?:paint|primer|lacquer)|carbon dust|brake dust|sweep|blow the dust|soot|insulation)\b/i,
     not: /\b(?:don't|do not|never)\b/i,
@@ -87,8 +89,9 @@ export const PREPARATIONS: readonly Preparation[] = [
   {
     id: 'spark',
     prepares:
-      /\b(?:pull|disconnect|take|remove)\w*\b[^.;]*\bspark plug (?:lead|cap|boot|wire)\b|\bspark plug (?:lead|cap|boot|wire) off\b/i,
-    needs: /\b(?:tip the mower|(?:touch|remove|undo|sharpen|turn|inspect)\w*\b[^.;]*\b(?:blade|chain|cutter))/i,
+      /\b(?:pull|disconnect|take|remove)\w*\b[^.;]*\bspark plug (?:lead|cap|boot|wire)\b|\bspark plug (?:lead|cap|boot|wire) off\b|\b(?:pull|take|draw|lift|slip)\w*\b[^.;]*\b(?:boot|cap|lead|wire)\b[^.;]*\boff\b[^.;]*\b(?:spark )?plug\b/i,
+    needs:
+      /\b(?:tip the mower|(?:touch|remove|undo|sharpen|turn|inspect|take|lift|pull|unbolt|loosen|file|reach)\w*\b[^.;]*\b(?:blades?|chain|cutters?|sprocket|chute|auger|tines?|string head)\b)/i,
     why: 'because the engine can fire when the blade is turned',
   },
   {
@@ -97,7 +100,7 @@ export const PREPARATIONS: readonly Preparation[] = [
       /\b(?:(?:switch|turn|shut) (?:off )?(?:the )?[^.;]*\b(?:isolator|breaker|mains|power|supply|main switch)\b[^.;]*|(?:switch|turn|shut) off (?:the )?[\w-]+ switch[^.;]*|isolate\b[^.;]*|lock(?:ed)? (?:out|off)\b[^.;]*|unplug (?:the )?(?:machine|unit|appliance|printer|saw|tool|mixer|washer|dryer|dishwasher|oven|amplifier|sewing machine)\b[^.;]*|disconnect the (?:battery|negative)[^.;]*|pull the [^.;]*plug (?:from|out of) [^.;]*(?:wall|socket)[^.;]*|unplug [^.;]*from the (?:mains|wall)[^.;]*)/i,
     needs:
       /\b(?:(?:remove|take off|lift off|unscrew|undo|open)\w*\b[^.;]*\b(?:panel|cover|guard|terminal|lid|back|housing|(?:blower|burner|compartment|service|access) door|casing|enclosure)|(?:disconnect|pull)\w*\b[^.;]*\b(?:wires?|leads?|terminals?)|reach (?:in|into))\b/i,
-    not: /\b(?:switch|turn) on\b|\bremove the (?:lock|padlock)\b|\bcooker\b|\b(?:gas|water|fuel|air)\b|\boutlet\b|\bfan off\b/i,
+    not: /\b(?:switch|turn|throw|push)\b[^.;]*\bon\b|\bagain\b|\bremove the (?:lock|padlock)\b|\bcooker\b|\b(?:gas|water|fuel|air)\b|\boutlet\b|\bfan off\b/i,
     why: 'because the machine is live until then',
   },
   {
@@ -129,7 +132,7 @@ export const PREPARATIONS: readonly Preparation[] = [
     prepares: /\b(?:let|allow|leave|wait)\b[^.;]*\b(?:cool\w*|cold)\b/i,
     needs:
       /\b(?:reach in\w*|touch\w*|(?:remove|open|unscrew|take off)\w*\b[^.;]*\b(?:radiator cap|exhaust|manifold|spark plugs?|filler cap|element|burner|nozzle|bulb|lamp))\b/i,
-    not: /\bsolder|glue|weld/i,
+    not: /\bsolder|glue|weld|\b(?:without|do[- ]not|don't|never)[- ]touch\w*|\b(?:wire|lead|cap|boot)\b|\boutdoors\b/i,
     why: 'because it burns until it has cooled',
   },
   {

@@ -14,7 +14,7 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     id: 'chain-brake',
     machine: /\bchain ?saws?\b/i,
     proves:
-      /\bchain brake\b[^.;]*\b(?:stops?|works?|test\w*|locks?|holds?|trips?)|\b(?:test|try|check|trip)\w*\b[^.;]*\bchain brake\b/i,
+      /\bchain brake\b[^.;]*\b(?:stops?|works?|test\w*|locks?|holds?|trips?)|\b(?:test|try|check|trip)\w*\b[^.;]*\bchain brake\b|\b(?:push|knock|flick|tip|press)\w*\b[^.;]*\b(?:hand|front) guard\b|\bchain\b[^.;]*\b(?:stops?|stands?|halts?) (?:at once|dead|instantly|immediately)\b/i,
     name: 'chain brake',
   },
   {
@@ -50,6 +50,16 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     proves:
       /\b(?:interlock\w*|stops?\b[^.;]*\b(?:guard|door|lid|bowl|opened|lifted)|(?:does not|doesn't|will not|won't|cannot) (?:start|run)|guard (?:open|up)|with the (?:guard|door|lid) (?:open|up)|locks?\b[^.;]*\b(?:pressure|door))\b/i,
     name: 'interlock',
+  },
+  {
+    id: 'lift-stops',
+    machine:
+      /\b(?:platform lifts?|stair ?lifts?|wheelchair lifts?|home lifts?|goods lifts?|passenger lifts?|dumbwaiters?|scissor lifts?|tail ?lifts?|vehicle hoists?|escalators?|moving walks?)\b/i,
+    touched:
+      /\b(?:safety (?:edge|nut|gear|switch)|sensitive edge|emergency stop|latch\w*|limit switch|interlock|landing (?:door|gate)|footrest|batter(?:y|ies)|brake|drive (?:nut|screw|chain)|rope|governor|overspeed)\b/i,
+    proves:
+      /\b(?:safety edges?|sensitive edges?|emergency stop|e-?stop|footrest|obstruction|safety gear|overspeed|slack (?:rope|chain)|final limit|limit switch|latch\w*|locks?)\b[^.;]*\b(?:stops?|halts?|holds?|works?|trips?|test\w*|cuts?|clunk\w*|engage\w*)\b|\b(?:press|push|test|try|check|hit|trip|operate|actuate|hold|lower)\w*\b[^.;]*\b(?:safety edges?|sensitive edges?|emergency stop|e-?stop|footrest|limit switch|latch\w*|safety gear)\b|\bwith the latches\b/i,
+    name: 'safety edge and emergency stop',
   },
   {
     id: 'relief-valve',

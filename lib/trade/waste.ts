@@ -27,6 +27,10 @@ const out = (things: string): RegExp => new RegExp(`\\b${OUT}\\b[^.;]*\\b(?:${th
 const either = (...patterns: readonly RegExp[]): RegExp =>
   new RegExp(patterns.map(({ source }) => source).join('|'), 'i')
 
+/** What is poured in anew is no waste. */
+const FRESH =
+  /\b(?:pour|tip|run|fill|refill|top|add|squirt|pump|draw|feed)\w*\b[^.;]*\b(?:fresh|new|clean|premixed|virgin)\b(?![^.;]*\b(?:old|used|waste)\b)/i
+
 /** Kinds of waste. General knowledge, no source; local rules decide. To teach a kind, add a row. */
 export const WASTES: readonly Waste[] = [
   {
@@ -106,7 +110,7 @@ export const WASTES: readonly Waste[] = [
   {
     id: 'solvent',
     arises:
-      /\b(?:solvents?|paraffin|kerosene|degreaser|white spirit|mineral spirits|thinners?|acetone|turpentine|parts cleaner|brake cleaner|carb(?:urett?or)? cleaner|contact cleaner|engine cleaner|throttle body cleaner|gun cleaner)\b/i,
+      /\b(?:solvents?|paraffin|kerosene|degreaser|white spirit|mineral spirits|thinners?|acetone|turpentine|parts cleaner|brake cleaner|carb(?:urett?or)? cleaner|contact cleaner|engine cleaner|throttle body cleaner|gun cleaner|(?:blanket|press|roller|plate|screen|type|brush) wash|naphtha|white gas|panel wipe|paint stripper|resin cleaner|xylene|toluene|mek|flushing agent)\b/i,
     named: /\b(?:solvents?|paraffin|kerosene|degreaser|spirits?|thinners?|acetone|rags?|liquids?|cleaner)\b/i,
     isHazardous: true,
     advice:
@@ -177,6 +181,7 @@ export const WASTES: readonly Waste[] = [
   {
     id: 'cooking-oil',
     arises: out('(?:old|used|cooking|frying|fryer) (?:oil|fat)|fryer|grease trap'),
+    not: FRESH,
     named: /\b(?:oils?|fat|grease)\b/i,
     isHazardous: false,
     advice: 'Hand old cooking oil and grease to a collector; they block drains',

@@ -1,3 +1,4 @@
+import { onceForText } from '@/lib/trade/memo'
 import { type Emit, nameOfParts } from '@/lib/trade/model'
 import { toTokens as tagWords } from '@/lib/trade/tagger'
 import type { Token } from './token'
@@ -17,10 +18,19 @@ export type RunWord = {
 /** Cues longer than this, in seconds, say nothing about a pause inside. */
 const LONG_CUE = 8
 
-const suffixOf = (word: string): string => {
+const suffixOf = onceForText((word: string): string => {
   if (/\d/.test(word)) return '#'
   return /(ing|ed|ly|s)$/.exec(word)?.[1] ?? '-'
-}
+})
+
+/** A word in small letters without the signs around it; as it is where it is all signs. */
+const bareWord = onceForText(
+  (text: string): string =>
+    text
+      .toLowerCase()
+      .replaceAll('’', "'")
+      .replace(/^[^\p{L}\p{N}$]+|[^\p{L}\p{N}%]+$/gu, '') || text,
+)
 
 const tagsOf = (words: readonly string[]): readonly string[] => {
   const tokens = tagWords(words.join(' '))
@@ -68,13 +78,7 @@ export const paceOf = (tokens: readonly Token[]): Pace => {
 /** @returns tokens [from, to) with what tells where sentences end. */
 export const toRunWords = (tokens: readonly Token[], from: number, to: number, pace: Pace): readonly RunWord[] => {
   const run = tokens.slice(from, to)
-  const words = run.map(
-    token =>
-      token.text
-        .toLowerCase()
-        .replaceAll('’', "'")
-        .replace(/^[^\p{L}\p{N}$]+|[^\p{L}\p{N}%]+$/gu, '') || token.text,
-  )
+  const words = run.map(token => bareWord(token.text))
   const tags = tagsOf(words)
   return run.map((token, i) => {
     const cue = pace.lengths.get(token.cue)

@@ -67,6 +67,7 @@ const divide = (odds: readonly number[], count: number, { lengths, density }: Bo
 
 const model = boundaryModel as unknown as BoundaryModel
 const scorer = toScorer<'end'>(model)
+const weights = scorer.weights('end')
 const features = toPartsIndex(scorer.names)
 
 /**
@@ -83,14 +84,18 @@ export const divideRun = (words: readonly RunWord[], odds: number[], given: Boun
 /** Log odds of an end after each word of a run but the last. */
 const oddsOf = (words: readonly RunWord[]): number[] => {
   const seen = seenAs(words, features.partOf)
-  return words.slice(0, -1).map((_, i) => {
-    const indices: number[] = []
-    eachBoundaryFeature(words, seen, i, features.partOf, (prefix, a, b, c, d) => {
-      const index = features.at(prefix, a, b, c, d)
-      if (index >= 0) indices.push(index)
-    })
-    return scorer.logOdds('end', indices)
-  })
+  let sum = 0
+  const weigh = (prefix: string, a?: number, b?: number, c?: number, d?: number): void => {
+    const index = features.at(prefix, a, b, c, d)
+    if (index >= 0) sum += weights[index] ?? 0
+  }
+  const odds: number[] = []
+  for (let i = 0; i < words.length - 1; i++) {
+    sum = 0
+    eachBoundaryFeature(words, seen, i, features.partOf, weigh)
+    odds.push(sum)
+  }
+  return odds
 }
 
 /**

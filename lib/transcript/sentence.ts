@@ -52,7 +52,8 @@ export const toTimedTokens = (transcript: Transcript): readonly Token[] => {
       const placed = order[n]
       if (placed === undefined || placed.cue.start !== first.start || (n > i && isTalkOver(first, placed.cue))) break
       const skip = repeatedAfterCorrection(placed.cue, repeated[n] ?? 0)
-      const own = toTokens(placed.cue, placed.index).slice(skip)
+      const said = toTokens(placed.cue, placed.index)
+      const own = skip === 0 ? said : said.slice(skip)
       const [opening] = own
       if (opening !== undefined) {
         opening.isFirst = true
@@ -73,27 +74,32 @@ export const toTimedTokens = (transcript: Transcript): readonly Token[] => {
   return tokens
 }
 
-const isWord = (text: string): boolean => /[\p{L}\p{N}]/u.test(text)
+const isWord = (text: string): boolean => /^[a-z0-9]/i.test(text) || /[\p{L}\p{N}]/u.test(text)
 
 const toSentence = (tokens: readonly Token[]): Sentence | undefined => {
   const words: SpokenWord[] = []
   const parts: string[] = []
+  let speaker: string | undefined
   let at = 0
   let last = 0
+  let latest = 0
   for (const token of tokens) {
     const start = Math.max(last, token.start)
     const end = Math.max(start, token.end)
     last = start
-    if (isWord(token.text)) words.push({ at, to: at + token.text.length, start, end, cue: token.cue })
+    speaker ??= token.speaker
+    if (isWord(token.text)) {
+      words.push({ at, to: at + token.text.length, start, end, cue: token.cue })
+      latest = Math.max(latest, end)
+    }
     parts.push(token.text)
     at += token.text.length + 1
   }
   const [first] = words
   if (first === undefined) return undefined
-  const speaker = tokens.find(token => token.speaker !== undefined)?.speaker
   return {
     start: first.start,
-    end: words.reduce((latest, word) => Math.max(latest, word.end), first.end),
+    end: latest,
     text: parts.join(' '),
     ...(speaker === undefined ? {} : { speaker }),
     words,

@@ -11,6 +11,8 @@ test('what was said before does not stay: keeping, undoing and letting stand say
   await page.getByRole('slider').fill('0')
   await page.getByRole('button', { name: /^Keep \d+ pencilled marks?$/ }).click()
   await expect(noticeOf(page)).toHaveText(/^\d+ marks kept\.$/)
+  // F before the first review says that there is none yet; its answer comes from a worker.
+  await expect(page.locator('header')).not.toContainText('not reviewed yet')
   await page.keyboard.press('f')
   await expect(noticeOf(page)).toHaveText(/^Finding 1 of/)
   await page.keyboard.press('v')

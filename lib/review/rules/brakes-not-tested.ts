@@ -1,6 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { actionsOf } from '../action'
 import { inSteps } from '../chunks'
+import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { actsOn, lastStep, linesOf, REDO } from '../proof'
 import { addStep } from '../remedy'
@@ -16,7 +17,7 @@ const PART =
   /\bbrake (?:pads?|shoes?|linings?|calipers?|hoses?|lines?|pipes?|fluid|cables?|levers?|pedals?|dis[ck]s?|drums?|rotors?|cylinders?|bands?)\b|\bcaliper (?:bolts?|pins?|pistons?|bracket|mount\w*)\b|\b(?:pads?|bolts?|pins?|pistons?)\b (?:\w+ )?(?:on|of|from|in|into|to) the calipers?\b/i
 /** Pumped up, and seen to hold before anyone moves off. */
 const HOLDS =
-  /\b(?:(?:brakes?|lever|pedal)\b[^.;]*\b(?:hold\w*|stops?|stopped|bites?|grips?|keeps?)|(?:hold|holds|push|roll|rock|stop\w*|walking pace|spin)\b[^.;]*\bbrak\w*|brake test|test\w*[^.;]*\bbrak\w*|brakes? (?:work|function)\w*|slow speed|low speed[^.;]*brak\w*|wheels? lock)/i
+  /\b(?:(?:brakes?|lever|pedal)\b[^.;]*\b(?:hold\w*|stops?|stopped|bites?|grips?|keeps?)|brakes? held|(?:squeeze|press|pull)\b[^.;]*\bbrak\w*[^.;]*\b(?:while|as you|and)\b[^.;]*\b(?:push|roll|rock|move|walk|ride|drive)|(?:hold|holds|push|roll|rock|stop\w*|walking pace|spin)\b[^.;]*\bbrak\w*|brake test|test\w*[^.;]*\bbrak\w*|brakes? (?:work|function)\w*|slow speed|low speed[^.;]*brak\w*|wheels? lock)/i
 
 /** Putting a brake on holds the machine; it is no work on the brake. */
 const applies = (text: string): boolean =>
@@ -25,8 +26,13 @@ const applies = (text: string): boolean =>
       (verb === 'apply' ||
         verb === 'engage' ||
         verb === 'set' ||
+        verb === 'squeeze' ||
+        verb === 'pump' ||
+        verb === 'hold' ||
         (/^(?:put|pull|switch|lock|push|press)$/.test(verb) && (particle === 'on' || particle === undefined))) &&
-      things.some(({ head }) => head === 'brake'),
+      things.some(
+        ({ head, words }) => head === 'brake' || (/^(?:lever|pedal|handle)$/.test(head) && words.includes('brake')),
+      ),
   )
 
 /** Marks that name a part of a brake: whatever the sheet is called, that is a job on a brake. */
@@ -40,6 +46,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   if (!isBrakeJob) return []
   const worked = (step: SheetStep) =>
     (isNamed || ABOUT.test(step.mark.text) || CONTEXT.test(sheet.heading.title)) &&
+    !isDisposing(step.mark.text) &&
     actsOn(step.mark.text, REDO, BRAKE) &&
     !applies(step.mark.text)
   const last =

@@ -1,7 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { cautionsIn, isPowering, presences } from '../danger'
-import { doneTooEarly, quote } from '../late'
+import { doneTooEarly, quote, saysWhen } from '../late'
 import { isApart, lateness, ownStems } from '../lateness'
 import { attachTo } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
@@ -32,7 +32,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   const hinted = new Set<Mark>()
   for (const presence of presences(sheet)) {
     const [first] = presence.cautions
-    if (first === undefined || lateness(presence, index) !== 'late') continue
+    if (first === undefined || saysWhen(first.mark.text) || lateness(presence, index) !== 'late') continue
     found.set(first.mark, presence.step)
     if (!presence.isPlain) hinted.add(first.mark)
   }

@@ -9,7 +9,8 @@ import type { Subject } from '../subject'
 import { isSameThing, type Thing, toThing } from '../thing'
 
 const TURNED = new Set('screw bolt nut union setscrew capscrew'.split(' '))
-const BY_HAND = /\b(?:by hand|hand tight|finger|thumb|wing|knurled)\b/i
+const BY_HAND =
+  /\b(?:(?:adjusting|adjustment|regulating|adjuster) screw\b[^.;]*\b(?:in|out|anti-?clockwise|clockwise|counter-?clockwise)|by hand|hand tight|finger|thumb|wing|knurled)\b/i
 const TURNS =
   /\b(?:spanner|wrench|socket|driver|screwdriver|ratchet|key|hex|allen|torx|pliers|impact|bar|brace|bit|grips)s?\b/i
 

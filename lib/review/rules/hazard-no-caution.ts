@@ -10,8 +10,8 @@ import type { Subject } from '../subject'
 
 /** Protection without a word of why weighs least; a mere hint weighs less than a plain sign. */
 const levelOf = ({ level }: Hazard, isPlain: boolean, isProtected: boolean): FindingLevel => {
-  if (isProtected) return 'consider'
-  return level === 'danger' && isPlain ? 'stop' : 'fix'
+  if (isProtected || !isPlain) return 'consider'
+  return level === 'danger' ? 'stop' : 'fix'
 }
 
 /** Told to do it outdoors, nobody breathes exhaust: the place is the whole precaution. */

@@ -22,6 +22,9 @@ const LONG = new Set(['d', 'wk', 'mo', 'a'])
 /** How far people stay away is a caution's. */
 const PEOPLE =
   /\b(?:nobody|everybody|everyone|people|anyone|kids|children|bystanders|stand (?:back|clear)|keep (?:back|clear|away))\b/i
+/** How long a thing goes on by itself is its nature, no limit of the job. */
+const NATURE =
+  /\b(?:coasts?|spins? on|runs? on|keeps? (?:turning|spinning|running|its|a)|holds? (?:its|a|the) (?:charge|heat)|stays? (?:hot|live|charged)|weighs?)\b[^.;]*\b(?:for|over|more than|up to)\b/i
 /** What a tool covers is no limit of the job. */
 const TOOL_RANGE =
   /\b(?:wrench|gauge|meter|multimeter|cal(?:l)?ipers?|micrometer|scales?|driver|screwdriver|thermometer|tester|indicator)\b[^.;]*\b(?:clicks|reads|goes|covers|measures|ranges|scale|range|good for|runs from|marked)\b/i
@@ -49,7 +52,13 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
       ({ quantity }) =>
         ![quantity.low, quantity.high, quantity.nominal].some(value => value !== undefined && values.has(value)),
     )
-    if (left.length === 0 || STORY.test(sentence.text) || PEOPLE.test(sentence.text) || TOOL_RANGE.test(sentence.text))
+    if (
+      left.length === 0 ||
+      STORY.test(sentence.text) ||
+      PEOPLE.test(sentence.text) ||
+      TOOL_RANGE.test(sentence.text) ||
+      NATURE.test(sentence.text)
+    )
       return []
     if (!left.some(({ quantity }) => isToleranced(quantity)) && !FIRM.test(sentence.text)) return []
     if (

@@ -1,11 +1,13 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
+import { shorten } from '@/lib/procedure/shorten'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
 import { inSteps } from '../chunks'
-import { isDisposing } from '../disposing'
+import { leftOut } from '../coverage'
+import { isDisposing, tellsDisposal } from '../disposing'
 import { quote } from '../late'
-import { onceForText } from '../memo'
+import { onceForLast, onceForText } from '../memo'
 import { addStep } from '../remedy'
-import { atMark, type FindingLevel, type Found, type Rule } from '../rule'
+import { atMark, type FindingLevel, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
@@ -27,7 +29,32 @@ const saidIn = inSteps(({ mark, checks, cautions }) =>
   [mark, ...checks, ...cautions].map(({ text }) => text).filter(speaksOfDisposal),
 )
 
-const check = ({ sheet }: Subject): readonly Found[] => {
+/** Where the talk says something spent goes: "the old oil goes in the jar for the oil bank". */
+const toldIn = onceForLast((subject: Subject): string | undefined =>
+  subject.project.marks.length === 0
+    ? undefined
+    : leftOut(subject.sentences, subject.project.marks).find(({ text }) => tellsDisposal(text))?.text,
+)
+
+/** Told in the talk and on no mark: whatever the sheet says of other waste, this is missing. */
+const told = (subject: Subject): readonly Found[] => {
+  const text = toldIn(subject)
+  return text === undefined
+    ? []
+    : [
+        {
+          place: WHOLE,
+          message: `The talk says where waste goes and no step does: "${shorten(text, 80)}" Mark it as a step.`,
+        },
+      ]
+}
+
+const check = (subject: Subject): readonly Found[] => {
+  const found = unsaid(subject)
+  return found.length > 0 ? found : told(subject)
+}
+
+const unsaid = ({ sheet }: Subject): readonly Found[] => {
   const first = new Map<Waste, SheetStep>()
   for (const { waste, step } of arisingIn(sheet)) if (!first.has(waste)) first.set(waste, step)
   if (first.size === 0) return []

@@ -1,13 +1,16 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
+import { shorten } from '@/lib/procedure/shorten'
 import type { Act } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
 import { isDisposing } from '../disposing'
+import { withoutLeadIn } from '../instructing'
 import { quote } from '../late'
 import { lastStep, linesOf } from '../proof'
 import { addStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { leftOfTalk } from '../told'
 import { isCut } from '../undone'
 
 const DISTURBS: ReadonlySet<Act> = new Set<Act>(['refit', 'tighten', 'connect'])
@@ -60,7 +63,23 @@ const isOn = ({ mark }: SheetStep): boolean =>
 const PLUGS = new Set('plug switch power flip throw flick'.split(' '))
 const FLOWING = /^(?:water|gas|tap|valve|cock|supply|sensor|connector|lead|cable|wire|hose)$/
 
-const check = ({ sheet }: Subject): readonly Found[] => {
+/** A trial that the talk orders: set going, or a device pressed to see it act. */
+const TELLS =
+  /\b(?:self-?test|test (?:run|cycle|piece|cut|print|lift|load|weight|weld)|trial (?:run|lift|cut)|dry run)\b|^(?:run|start|fire|test|try|cycle|jog|bump|ride|drive|press|push|switch|let|heat|spin|rev)\b[^.;]*|\b(?:must|has to|have to|should|needs to|may|ought to|want(?:s)? to)\b[^.;]*\b(?:stop|stand|hold|start|turn|run|move|shut|open|trip|drop|lock|light|beep|sound|reach|reverse|cut out|cut in|come (?:on|back|up)|go (?:out|back|off|up))\b/i
+const ASIDE = /\b(?:ignore|never mind|instead|used to|i'd|i would|years? ago|another|other (?:one|machine))\b/i
+const isTold = (text: string): boolean =>
+  !ASIDE.test(text) && TELLS.test(withoutLeadIn(text)) && !IS_FITTING.test(text) && !FITTED.test(text)
+
+/** Whatever else is tried, this trial is on no mark. */
+const told = (subject: Subject, { mark, number }: SheetStep): readonly Found[] => {
+  const sentence = leftOfTalk(subject).find(({ start, text }) => start > mark.start && isTold(text))
+  if (sentence === undefined) return []
+  const message = `After step ${number}, ${quote(mark)}, the talk tries it out and no mark does: "${shorten(sentence.text, 80)}" Mark it.`
+  return [{ place: atMark(mark), level: 'consider', message }]
+}
+
+const check = (subject: Subject): readonly Found[] => {
+  const { sheet } = subject
   if (!sheet.steps.some(({ mark }) => actionsOf(mark.text).some(({ acts }) => [...acts].some(act => TAKES.has(act)))))
     return []
   const tight = lastStep(sheet, step => isTight(step) && !isCovering(step)) ?? lastStep(sheet, isTight)
@@ -72,7 +91,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
     if (isCheck) return text.split(/\band\b|[,;]/).some(part => PROVES.test(part) || !FITTED.test(part))
     return TRIES.test(text) && !IS_FITTING.test(text) && (step.number > tight.number || RESTART.test(text))
   })
-  if (isProved) return []
+  if (isProved) return told(subject, last)
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing tries out whether it works. Add a run or a test with what to look for.`
   return [
     {

@@ -1,16 +1,35 @@
+import { shorten } from '@/lib/procedure/shorten'
+import { leftOut } from '../coverage'
+import { onceForLast } from '../memo'
 import { linesOf } from '../proof'
 import { type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
 const MAINTENANCE =
-  /\b(?:servic(?:e|ing)|maintenance|oil change|lubricat\w*|greasing|filter change|chang\w+ [^.]*\b(?:oil|filters?|fluid|coolant)\b|inspection|descal\w*|cleaning|flushing|calibrati\w*|greas\w*|sharpening|tune-?up)\b/i
+  /\b(?:servic(?:e|ing)|maintenance|oil change|lubricat\w*|greasing|filter change|chang\w+ [^.]*\b(?:oil|filters?|fluid|coolant)\b|inspection|descal\w*|cleaning|flushing|calibrati\w*|greas\w*|sharpening|tune-?up|overhaul|(?:acid |water |oil )?flush|care|(?:daily|weekly|monthly|quarterly|yearly|annual|seasonal|(?:three|six)-monthly|half-yearly) (?:\w+ )?(?:check|round|clean|test))\b/i
 const WHEN =
   /\b(?:interval|every\s+(?:\d|one|two|three|four|five|six|other|week|month|year|season|spring|autumn|fall|day|shift|hundred|winter|summer)|(?:once|twice) (?:a|per)|each (?:year|season|month|week|spring|autumn)|monthly|weekly|daily|yearly|annual\w*|whichever comes first|due (?:again|in|at)|next (?:service|change|due)|again (?:after|in)|when it is due|hours on)\b/i
 
-const check = ({ sheet, project }: Subject): readonly Found[] => {
+/** How the talk says when the job comes round again. Common speech, no source. */
+const COMES_ROUND =
+  /\b(?:every|each|once in|after) (?:other |about |(?:[\d.,]+|two|three|four|five|six|eight|nine|ten|twelve|fifty|a hundred|hundred|few)[ -](?:hundred |thousand )?(?:or so )?)?(?:(?:running |working |operating |engine )?hours?|days?|weeks?|months?|years?|seasons?|shifts|miles|kilomet\w+|spring|autumn|fall|winter|summer)\b|\b(?:once|twice|(?:two|three|four) times) (?:a|per|each|every|in (?:a|the)) (?:day|week|month|year|season)\b|\b(?:daily|weekly|monthly|quarterly|yearly|annual|half-yearly|(?:two|three|six)-monthly|biennial)\b|\b(?:see you|again|good for|due|back) (?:again )?in (?:[\d.,]+|a|two|three|four|six|twelve) (?:hours?|weeks?|months?|years?)\b|\b(?:hours|months|years)\b[^.;]*\b(?:is|are|falls?|comes?) due\b|\b(?:regular|routine|scheduled|periodic) (?:round|service|check|visit|maintenance|clean|care)\b/i
+/** Something else that is done at its times, or a story. */
+const OTHER_TIMES = /\b(?:salary|rent|paid|wages|coffee|bus|train|phone|newsletter|seen|saw|last|ago)\b/i
+
+/** A sentence outside every mark that says how often the job is done. */
+const toldIn = onceForLast(({ sentences, project }: Subject): string | undefined =>
+  project.marks.length === 0
+    ? undefined
+    : leftOut(sentences, project.marks).find(({ text }) => COMES_ROUND.test(text) && !OTHER_TIMES.test(text))?.text,
+)
+
+const check = (subject: Subject): readonly Found[] => {
+  const { sheet, project } = subject
   const { heading } = sheet
-  if (heading.interval !== undefined || sheet.steps.length === 0 || !MAINTENANCE.test(heading.title)) return []
+  if (heading.interval !== undefined || sheet.steps.length === 0) return []
+  const told = toldIn(subject)
+  if (told === undefined && !MAINTENANCE.test(heading.title)) return []
   const texts = [
     heading.scope,
     heading.title,
@@ -20,6 +39,13 @@ const check = ({ sheet, project }: Subject): readonly Found[] => {
       .map(({ text, reference }) => `${text} ${reference ?? ''}`),
   ]
   if (texts.some(text => WHEN.test(text))) return []
+  if (told !== undefined)
+    return [
+      {
+        place: WHOLE,
+        message: `The talk says how often the job is done and the sheet does not: "${shorten(told, 80)}" Add the interval.`,
+      },
+    ]
   return [
     {
       place: WHOLE,
@@ -32,7 +58,7 @@ const check = ({ sheet, project }: Subject): readonly Found[] => {
 export const noInterval: Rule = {
   id: 'no-interval',
   level: 'consider',
-  about: 'Maintenance with no word on when it is due again.',
+  about: 'Maintenance, or a job whose talk says how often it is done, with no word on when it is due again.',
   why: 'A job without a next time is done when something breaks.',
   source: 'IEC/IEEE 82079-1:2019 on maintenance (from memory)',
   trips: sample([['step', 'Grease the bearings']], { heading: { title: 'Servicing the band saw' } }),

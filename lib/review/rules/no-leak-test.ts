@@ -1,4 +1,6 @@
+import type { Sentence } from '@/lib/procedure/recording'
 import type { SheetStep } from '@/lib/procedure/sheet'
+import { shorten } from '@/lib/procedure/shorten'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
 import { isDisposing } from '../disposing'
@@ -10,11 +12,12 @@ import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
+import { leftOfTalk } from '../told'
 import { contentStems } from '../words'
 
 /** Parts that hold something in, once disturbed. */
 const JOINT =
-  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling|film|membrane|bladder)$/
+  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling|swivel|flare|ferrule|adaptor|adapter|film|membrane|bladder)$/
 const DRY =
   /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
 const FLUIDS =
@@ -40,9 +43,11 @@ const isJoined = (text: string): boolean =>
               JOINT.test(word) && (word !== 'bowl' || BOWL.test(text)) && (head !== 'filter' || FILTER.test(text)),
           ) &&
           !NO_JOINT.test(head) &&
-          (!FASTENERS.has(head) || JOINT.test(head) || words.includes('drain') || words.includes('union')),
+          (!FASTENERS.has(head) || JOINT.test(head) || words.some(word => OF_PIPES.test(word))),
       ),
   )
+/** Nuts and bolts that make a joint tight themselves. */
+const OF_PIPES = /^(?:drain|union|swivel|flare|banjo|gland|ferrule)$/
 const NO_JOINT =
   /^(?:cap|lid|cover|guard|bracket|panel|door|switch|connector|lead|cable|sensor|hood|shroud|fan|thermostat|mount|support|insulation|lagging)$/
 /** A sieve that is dropped in seals nothing. */
@@ -91,13 +96,14 @@ const isThere = (text: string, steps: readonly SheetStep[]): boolean => {
 
 /** A gas joint put together again. */
 const GAS_JOINT =
-  /\b(?:(?:gas|propane|lpg|butane) (?:(?:supply|flex(?:ible)?|service|inlet|main|control) )?(?:unions?|lines?|pipes?|hoses?|joints?|connections?|connectors?|fittings?|valves?|regulators?|meters?|manifolds?|jets?|tubes?|bottles?|cylinders?|nuts?|cocks?|injectors?)|(?:union|hose|pipe|connector|regulator|nut)s? (?:of|to|at|on) the gas)\b/i
+  /\b(?:(?:gas|propane|lpg|butane|oxygen|acetylene|hydrogen|nitrogen|argon|helium|carbon dioxide|co2|refrigerant|ammonia|natural gas|biogas) (?:(?:supply|flex(?:ible)?|service|inlet|main|control) )?(?:unions?|lines?|pipes?|hoses?|joints?|connections?|connectors?|fittings?|valves?|regulators?|meters?|manifolds?|jets?|tubes?|bottles?|cylinders?|nuts?|cocks?|injectors?|arrestors?)|flash ?back arrestors?|(?:union|hose|pipe|connector|regulator|nut)s? (?:of|to|at|on) the (?:gas|oxygen|acetylene|propane|refrigerant))\b/i
 /** No look for water or oil: gas shows by bubbles, a gauge, a detector or its smell. */
 const GAS_PROOF =
   /\b(?:bubbl\w*|soap\w*|leak[- ](?:detect\w*|test\w*|spray|fluid|search|check)|tightness|gas (?:detector|sniffer|tester|leak)|sniff\w*|smell\w*|manometer|pressure[- ](?:test|drop)|(?:leak\w*|tight)\b[^.;]*\bgas|gas[- ]?tight|electronic nose|no gas)\b/i
 
 const gasJoined = ({ mark }: SheetStep): boolean =>
   GAS_JOINT.test(mark.text) &&
+  !isDisposing(mark.text) &&
   actionsOf(mark.text).some(
     ({ acts, verb }) => verb !== 'open' && verb !== 'turn' && [...acts].some(act => REDO.has(act)),
   )
@@ -121,9 +127,40 @@ const gasCheck = (sheet: Subject['sheet']): readonly Found[] => {
   ]
 }
 
-const check = ({ sheet }: Subject): readonly Found[] => {
+/** Leak fluid, a card run along the ends, a look for drops: told in the talk and on no mark. */
+const TELLS =
+  /\bleak (?:fluid|spray|detect\w*)|\b(?:card|cardboard|paper|tissue)\b[^.;]*\b(?:along|around|round|under|over|at)\b[^.;]*\b(?:ends?|joints?|hoses?|unions?|fittings?|lines?|pipes?)\b/i
+const toldOf = (subject: Subject, after: number): Sentence | undefined =>
+  leftOfTalk(subject).find(
+    ({ text, start }) => start > after && (proves(text) || TELLS.test(text) || GAS_PROOF.test(text)),
+  )
+
+/** Whatever else is looked at, the look for leaks that the talk orders is on no mark. */
+const told = (subject: Subject): readonly Found[] => {
+  const { sheet } = subject
+  const joined = lastStep(sheet, step => disturbs(step) || gasJoined(step) || isPiped(step))
+  const sentence = joined === undefined ? undefined : toldOf(subject, joined.mark.start)
+  if (joined === undefined || sentence === undefined) return []
+  const message = `After step ${joined.number}, ${quote(joined.mark)}, the talk looks for leaks and no mark does: "${shorten(sentence.text, 80)}" Mark it as a check.`
+  return [{ place: atMark(joined.mark), level: 'consider', message }]
+}
+
+/** What fastens a pipe or a hose, by its own name. */
+const PIPE_NUT = /^(?:swivel|union|banjo|ferrule|coupler|coupling|seal|gasket|valve|regulator|hose|pipe|lid)$/
+const isPiped = ({ mark }: SheetStep): boolean => !isDisposing(mark.text) && actsOn(mark.text, REDO, PIPE_NUT)
+
+const check = (subject: Subject): readonly Found[] => {
+  const found = untested(subject)
+  return found.length > 0 ? found : told(subject)
+}
+
+/** It works under water, where nobody can look. */
+const SUNK = /\b(?:submersible|submerged|borehole|downhole)\b/i
+
+const untested = ({ sheet }: Subject): readonly Found[] => {
   const gas = gasCheck(sheet)
   if (gas.length > 0) return gas
+  if (SUNK.test(`${sheet.heading.title} ${sheet.heading.equipment}`)) return []
   const isWet = [
     sheet.heading.title,
     sheet.heading.equipment,

@@ -1,5 +1,6 @@
 import { actionsOf } from '../action'
 import { quote } from '../late'
+import { cutsPower } from '../power'
 import { linesOf } from '../proof'
 import { addStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
@@ -13,13 +14,16 @@ const PULLED =
   /\b(?:withdraw|pull|yank|take|draw|remove|unplug|whip)\w*\b[^.;]*\b(?:plug|cord|flex|power lead)\b|\bunplug\w*\b/i
 const LOCKS =
   /\b(?:padlock\w*|lock(?:ed|s)?[- ]?(?:out|off)|lock(?:ed)? (?:it|and tag|the (?:isolator|breaker|switch|disconnect|supply|plug))|(?:your|a|the|own|danger) (?:lock|tag)s?\b(?!\s*(?:nut|washer|ring|plate|screw|wire|tab|pin))|lock and (?:\w+ )?tag|tag(?:ged)? (?:out|it|the)|keep the (?:key|plug)|key (?:in|on) (?:your|his|her|my)|plug in sight|unplug\w*(?! (?:the |both |all )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose)s?\b)|(?:pull|take|draw|remove)\w* (?:out )?(?:the |its )?(?:[\w-]+ )?(?:plug|fuse)\b(?! (?:lead|cap|boot|wire))|permit)\b/i
+const TO_ZERO = /\bto (?:0|zero|nought)\b/i
 const OPENS = /\b(?:remove|take off|lift off|open|unscrew|undo|disconnect|pull|reach|replace|adjust|clean|clear)\b/i
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const cut = sheet.steps.find(
     ({ mark }) =>
       SUPPLY.test(mark.text) &&
-      actionsOf(mark.text).some(action => action.things.some(thing => undoneBy(action, thing) === 'switched-off')),
+      (TO_ZERO.test(mark.text)
+        ? cutsPower(mark.text)
+        : actionsOf(mark.text).some(action => action.things.some(thing => undoneBy(action, thing) === 'switched-off'))),
   )
   if (cut === undefined || !sheet.steps.some(({ mark }) => mark !== cut.mark && OPENS.test(mark.text))) return []
   if (linesOf(sheet).some(({ text }) => LOCKS.test(text) || PULLED.test(text))) return []

@@ -1,3 +1,4 @@
+import type { SheetStep } from '@/lib/procedure/sheet'
 import { actionsOf } from '../action'
 import { quote } from '../late'
 import { lastStep, linesOf } from '../proof'
@@ -12,11 +13,23 @@ const TURNS = /\b(?:pump|motor|fan|compressor|impeller|conveyor|blower|spindle)\
 const RESTORES =
   /\b(?:switch(?:es)? (?:it |the [^.;]* )?(?:back )?on|restore|energi[sz]e|turn (?:the [^.;]* )?on|remove (?:the |your )?lock|reconnect\b[^.;]*\b(?:leads?|phases?|supply|motor))\b/i
 const PROVES =
-  /\b(?:rotation|direction|phase (?:sequence|order)|turns? the right way|turning the right way|runs? the right way|arrow|backwards|bump)\b/i
+  /\b(?:rotation|direction|phase (?:sequence|order)|turns? the right way|turning the right way|runs? the right way|arrow|backwards|bump|level (?:falls|drops|goes down|sinks)|sump empties|(?:swap|exchange|change over)\b[^.;]*\btwo\b[^.;]*\b(?:wires|leads|phases|cores|tails))\b/i
+
+/** What can swap two phases: leads taken off and put on, or another motor. */
+const LEADS =
+  /\b(?:leads?|phases?|wir(?:es?|ing)|terminals?|cables?|cores?|conductors?|tails|connections?|supply|plug|socket|contactor|starter|inverter|drive)\b/i
+const CHANGES =
+  /\b(?:re-?connect|connect|wire|rewire|land|terminate|make off|swap|replace|exchange|change|renew|install)\b/i
+const NEW_MOTOR =
+  /\bnew\b[^.;]*\b(?:motor|pump|fan|compressor|blower)\b|\b(?:swap|replace|exchange|change|rewind|renew)\b[^.;]*\b(?:motor|pump|compressor)\b/i
+const isLeads = ({ mark }: SheetStep): boolean =>
+  LEADS.test(mark.text) && CHANGES.test(mark.text) && !/\b(?:battery|earth|ground|sensor|probe|hose)\b/i.test(mark.text)
+const swapsPhases = (step: SheetStep): boolean => isLeads(step) || NEW_MOTOR.test(step.mark.text)
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const all = [sheet.heading.title, sheet.heading.equipment, ...sheet.steps.map(({ mark }) => mark.text)].join(' ')
-  if (!THREE_PHASE.test(all) || !TURNS.test(all)) return []
+  if (!THREE_PHASE.test(all) || !TURNS.test(all) || !(TURNS.test(sheet.heading.title) || sheet.steps.some(swapsPhases)))
+    return []
   const last = lastStep(
     sheet,
     ({ mark }) =>
@@ -25,10 +38,14 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   )
   if (last === undefined || linesOf(sheet).some(({ text }) => PROVES.test(text) && !/\bclockwise\b/i.test(text)))
     return []
-  const message = `Three-phase power comes back in step ${last.number}, ${quote(last.mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
+  const leads = lastStep(sheet, isLeads)
+  const message =
+    leads === undefined
+      ? `Three-phase power comes back in step ${last.number}, ${quote(last.mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
+      : `Three-phase leads are connected in step ${leads.number}, ${quote(leads.mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
   return [
     {
-      place: atMark(last.mark),
+      place: atMark((leads ?? last).mark),
       message,
       remedy: addStep('rotation', 'Check the direction of rotation against the arrow', last.number, last.mark),
     },

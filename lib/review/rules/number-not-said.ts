@@ -4,6 +4,7 @@ import type { Quantity } from '@/lib/quantity/quantity'
 import { convert, dimensionOf } from '@/lib/quantity/units'
 import { eachMarkInTalk } from '../chunks'
 import { quote } from '../late'
+import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { numbersIn, readingsIn, sentenceAt, wordsAround } from '../said'
 import { sample } from '../sample'
@@ -64,10 +65,18 @@ const FIGURES = /(?<![\p{L}\d./-])\d+(?:[.,]\d+)?(?![\p{L}\d/-])/gu
 const strangeIn = (text: string, words: string): string | undefined =>
   (text.match(FIGURES) ?? []).find(figure => !isSaid(Number(figure.replace(',', '.')), undefined, words))
 
+/** Which spanner it takes is said once and holds from then on. */
+const TOOL_SIZE =
+  /(?<![\d./-])\d+(?:[./]\d+)?[ -]?(?:mm|mil|in|inch)\b[ -](?=(?:[a-z-]+ ){0,2}(?:spanners?|wrench(?:es)?|sockets?|keys?|hex|allen|drivers?|screwdrivers?|bits?|drills?|punch|reamer|brush)\b)/gi
+const allOf = onceFor((sentences: readonly Sentence[]): string => sentences.map(({ text }) => text).join(' '))
+
 const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[] => {
   if (sentences.length === 0 || sentenceAt(sentences, mark.start) >= sentences.length) return []
   if (mark.kind !== 'spec') {
-    const figure = strangeIn(mark.text, `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`)
+    const sizes = mark.text.match(TOOL_SIZE) ?? []
+    const figure =
+      strangeIn(mark.text.replace(TOOL_SIZE, ''), `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`) ??
+      (sizes.length > 0 ? strangeIn(sizes.join(' '), allOf(sentences)) : undefined)
     if (figure === undefined) return []
     return [
       {

@@ -4,6 +4,7 @@ import { inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceFor, onceForText } from '../memo'
 import { moveStep } from '../remedy'
+import { ownerIn } from '../restored'
 import { atMark, type Found, type Rule } from '../rule'
 import { isRun, NOT_A_RUN, runEmpty } from '../running'
 import { sample } from '../sample'
@@ -12,6 +13,8 @@ import { isLikeThing, type Thing } from '../thing'
 import { isCord, isCut, undoneBy } from '../undone'
 
 const GUARDS = /^(?:guard|cover|shroud|panel|door|hood|cowl|cowling|fairing|lid|chute|deck)$/
+/** Part of a guard where they are said to be of one. */
+const PLATES = /^(?:plate|side|half|top|flap|front|back|section|screw)$/
 const DRAINS = /^(?:drain|plug|cock|valve|bolt|screw|tap)$/
 const FILLS = new Set(['fill', 'refill', 'top', 'pour', 'add'])
 
@@ -37,18 +40,27 @@ const takenOff = (action: Action, step: SheetStep): readonly Off[] =>
     const undone = undoneBy(action, thing)
     const drain = isDrain(thing)
     if (undone === undefined || undone === 'switched-off' || undone === 'locked' || undone === 'closed') return []
-    return drain || (undone === 'removed' && GUARDS.test(thing.head)) ? [{ thing, drain, step }] : []
+    const isGuard =
+      GUARDS.test(thing.head) || (PLATES.test(thing.head) && GUARDS.test(ownerIn(action.rest)?.head ?? ''))
+    return drain || (undone === 'removed' && isGuard) ? [{ thing, drain, step }] : []
   })
+
+/** Poured away, it fills nothing. */
+const AWAY =
+  /\b(?:pour|tip|empty)\w*\b[^.;]*\b(?:away|out|down|(?:in(?:to)?|to) (?:the |a |an )?(?:[a-z-]+ ){0,2}(?:drain|sink|gully|sewer|toilet|bucket|waste|drum|ditch|bin|can))\b/i
 
 /** What a step takes off, puts back, fills and runs; read once a step. */
 const movesIn = inSteps(step => {
   const actions = actionsOf(step.mark.text)
   const takes = actions.map(action => takenOff(action, step))
-  const fills = actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
+  const fills = AWAY.test(step.mark.text) ? [] : actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
   const runs = actions.some(isRun) && !NOT_A_RUN.test(step.mark.text)
   const isIdle = !runs && fills.length === 0 && takes.every(own => own.length === 0) && !actions.some(isBack)
   return isIdle ? [] : [{ step, actions, takes, fills, runs }]
 })
+
+const isRunning = ({ mark }: SheetStep): boolean =>
+  actionsOf(mark.text).some(({ verb }) => verb === 'run' || verb === 'start' || verb === 'restart')
 
 /** Goes through the steps with what is off or open at each. */
 const check = ({ sheet }: Subject): readonly Found[] => {
@@ -65,8 +77,11 @@ const check = ({ sheet }: Subject): readonly Found[] => {
         })
       off.push(...taken.map(own => ({ ...own })))
     }
-    for (const item of off)
-      if (item.step !== step && (item.drain ? fills.length > 0 && isInto(item.thing, fills) : runs)) item.used ??= step
+    for (const item of off) {
+      if (item.step === step || !(item.drain ? fills.length > 0 && isInto(item.thing, fills) : runs)) continue
+      // Power on comes before the run itself.
+      if (item.used === undefined || (!item.drain && !isRunning(item.used) && isRunning(step))) item.used = step
+    }
   }
   const never = off.flatMap(item => (item.used === undefined || item.drain ? [] : [finding(item, item.used)]))
   return [...found, ...never, ...runWithoutPower(sheet), ...runEmpty(sheet)]

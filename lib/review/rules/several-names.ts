@@ -11,7 +11,7 @@ import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
-import { isOpposed, type Thing } from '../thing'
+import { isOpposed, isSameThing, type Thing } from '../thing'
 import { contentStems, stemOf, stemSet, verbOf } from '../words'
 
 const GROUPS = [...SAME_PART.slice(0, 5), ...PART_NAMES]
@@ -47,15 +47,102 @@ const shareContext = (a: string, b: string, things: readonly Thing[]): boolean =
   return contentStems(a).filter(stem => other.has(stem) && !own.has(stem) && verbOf(stem) === undefined).length >= 2
 }
 
+const NEW = /\b(?:new|fresh|replacement|spare)\b/i
+
+/** Movements that take each other back. */
+const BACK: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  { down: 'up', up: 'down', out: 'in', in: 'out', open: 'shut', shut: 'open', off: 'on', on: 'off' },
+  null,
+)
+
+type Move = {
+  readonly mark: Mark
+  readonly number: number
+  readonly verb: string
+  readonly particle: string
+  readonly thing: Thing
+}
+const movesIn = inSteps(({ mark, number }): readonly Move[] =>
+  actionsOf(mark.text).flatMap(({ verb, particle, things }) =>
+    particle === undefined || BACK[particle] === undefined
+      ? []
+      : things.filter(({ head }) => head !== '').map(thing => ({ mark, number, verb, particle, thing })),
+  ),
+)
+
+const message = (name: string, mark: Mark, other: string, earlier: Mark): string =>
+  `"${name}" in ${quote(mark)} may be the "${other}" of ${quote(earlier)}. If it is one part, use one name; if there are two, say what becomes of the first.`
+
+/** Swung down under one name and up again under another that nobody named before. */
+const swung = (sheet: Subject['sheet']): readonly Found[] => {
+  const moves = movesIn(sheet)
+  const index = stemIndex(sheet.steps)
+  return moves.flatMap((move): Found[] => {
+    if (index.get(stemOf(move.thing.head))?.[0] !== move.number) return []
+    const earlier = moves.find(
+      other =>
+        other.number < move.number &&
+        other.verb === move.verb &&
+        BACK[other.particle] === move.particle &&
+        other.thing.head !== move.thing.head &&
+        areNames(other.thing.head, move.thing.head) &&
+        !isOpposed(other.thing.words, move.thing.words) &&
+        !moves.some(
+          own => own.number > other.number && own.particle === move.particle && own.thing.head === other.thing.head,
+        ),
+    )
+    return earlier === undefined
+      ? []
+      : [{ place: atMark(move.mark), message: message(move.thing.name, move.mark, earlier.thing.name, earlier.mark) }]
+  })
+}
+
+/** What steps take in hand: "with the barring handle". */
+const inHandIn = inSteps(({ mark, number }) =>
+  actionsOf(mark.text).flatMap(({ along }) =>
+    along.filter(({ head }) => head !== '').map(thing => ({ mark, number, thing })),
+  ),
+)
+
+/** Everything steps name. */
+const namedIn = inSteps(({ mark, number }) =>
+  actionsOf(mark.text).flatMap(({ things, along }) => [...things, ...along].map(thing => ({ number, thing }))),
+)
+
+/** A tool taken out under a name that nobody named before, while one that was put to use is never taken out. */
+const takenOut = (sheet: Subject['sheet']): readonly Found[] => {
+  const used = inHandIn(sheet)
+  if (used.length === 0) return []
+  const named = namedIn(sheet)
+  const listed = sheet.tools.map(({ text }) => listedThing(text))
+  return openItems(sheet).flatMap(({ thing, undone, step, number }): Found[] => {
+    if (undone !== 'removed' || named.some(own => own.number < number && isSameThing(own.thing, thing))) return []
+    if (listed.some(({ head }) => head === thing.head)) return []
+    const tool = used.findLast(
+      own =>
+        own.number < number &&
+        areNames(own.thing.head, thing.head) &&
+        listed.some(({ head }) => head === own.thing.head) &&
+        !isOpposed(own.thing.words, thing.words),
+    )
+    return tool === undefined
+      ? []
+      : [{ place: atMark(step), message: message(thing.name, step, tool.thing.name, tool.mark) }]
+  })
+}
+
 /** Something left undone under one name, and something made good that nobody undid under the other. */
 const renamed = (sheet: Subject['sheet']): readonly Found[] => {
   const left = openItems(sheet)
   if (left.length === 0) return []
   const index = stemIndex(sheet.steps)
   const listed = new Set([...sheet.tools, ...sheet.materials].map(({ text }) => listedThing(text).head))
-  /** The old one came out, a new one goes in under another name, and the list has only the first. */
+  const renewed = new Set(
+    sheet.materials.filter(({ text }) => NEW.test(text)).map(({ text }) => listedThing(text).head),
+  )
+  /** One came out, another goes in under another name, and the list has a new one of the first name only. */
   const isSwap = (text: string, { head }: Thing, { mark, thing }: Good): boolean =>
-    /\bold\b/i.test(text) && /\bnew\b/i.test(mark.text) && listed.has(head) && !listed.has(thing.head)
+    ((/\bold\b/i.test(text) && NEW.test(mark.text) && listed.has(head)) || renewed.has(head)) && !listed.has(thing.head)
   return left.flatMap(({ thing, undone, step, number }): Found[] => {
     const goods = goodIn(sheet).filter(
       row =>
@@ -75,13 +162,18 @@ const renamed = (sheet: Subject['sheet']): readonly Found[] => {
       : [
           {
             place: atMark(good.mark),
-            message: `"${good.thing.name}" in ${quote(good.mark)} may be the "${thing.name}" of ${quote(step)}. If it is one part, use one name; if there are two, say what becomes of the first.`,
+            message: message(good.thing.name, good.mark, thing.name, step),
           },
         ]
   })
 }
 
-const check = (subject: Subject): readonly Found[] => [...alike(subject), ...renamed(subject.sheet)]
+const check = (subject: Subject): readonly Found[] => [
+  ...alike(subject),
+  ...renamed(subject.sheet),
+  ...swung(subject.sheet),
+  ...takenOut(subject.sheet),
+]
 
 const alike = ({ sheet }: Subject): readonly Found[] => {
   const first = new Map<string, { readonly mark: Mark; readonly thing: Thing }>()

@@ -14,13 +14,15 @@ const hurts = (text: string): boolean =>
 
 /** Harm that heals by itself, and none worse beside it. */
 const MINOR =
-  /\b(?:irritat\w*|redden\w*|itch\w*|sting\w*|scratch\w*|bruis\w*|graz\w*|chafe\w*|blister\w*|minor|slight\w*|sore|pinch\w*|nips?|nipped|splinters?|chapp\w*|dermatitis)\b/i
+  /\b(?:irritat\w*|redden\w*|itch\w*|sting\w*|scratch\w*|bruis\w*|graz\w*|chafe\w*|blister\w*|minor|slight\w*|sore|pinch\w*|nips?\b(?! (?:it|them|up)\b)|nipped|splinters?|chapp\w*|dermatitis)\b/i
 const WORSE =
   /\b(?:burn\w*|scald\w*|poison\w*|toxic|cuts?|crush\w*|shock\w*|explo\w*|fire|ignit\w*|blind\w*|break\w*|broken|inject\w*|trap\w*|catch\w*|pierc\w*|amputat\w*|injur\w*|lose|hospital|eyes?)\b/i
 /** Harm that may well kill, though the text doesn't say so. */
 const GRAVE =
   /\b(?:explo\w*|fire|ignit\w*|flam\w*|shock|volt\w*|live|mains|crush\w*|inject\w*|poison\w*|toxic|suffocat\w*|asphyx\w*|burst\w*|blind\w*|falls?|falling|drops?|topple\w*|eject\w*|fl(?:y|ies|ying)|thrown?|scald\w*|crash\w*|drag\w*|entangl\w*|drawn?|catch\w*|pressur\w*|jet|refrigerant|gas|spring|airbag|limb|through (?:the )?skin|freez\w*|roll\w*|nail)\b/i
-const isMinor = (text: string): boolean => MINOR.test(text) && !WORSE.test(text)
+/** A scratch in a seal seat heals no more than it hurts: only what people suffer is minor. */
+const isMinor = (text: string): boolean =>
+  MINOR.test(text) && !WORSE.test(text) && (cautionParts(text).consequence === 'injury' || harmsPeople(text))
 
 /** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
 const fitting = ({ text }: Mark): readonly Level[] | undefined => {

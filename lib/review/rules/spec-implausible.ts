@@ -1,8 +1,10 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { checkPlausible } from '@/lib/quantity/plausible'
 import type { Quantity } from '@/lib/quantity/quantity'
+import { readQuantities } from '@/lib/quantity/read'
 import { convert, dimensionOf, unitSymbol } from '@/lib/quantity/units'
-import { eachMark } from '../memo'
+import { HIGH_TENSION, USUAL } from '@/lib/trade/usual'
+import { onceFor, onceForText } from '../memo'
 import { atMark, type Rule } from '../rule'
 import { sample } from '../sample'
 
@@ -25,11 +27,29 @@ const PROMISED: readonly (readonly [name: RegExp, kinds: readonly string[]])[] =
   [/\bresistance\b/i, ['resistance']],
 ]
 
+/** Where the name of a value ends and its place begins: "oil pressure at idle". */
+const PLACE =
+  /\s+(?:of|at|above|below|between|over|in|for|before|after|under|on|to|from|with|when|per|across|against|while|during|by)\s/i
+/** What the name ends in says what is measured: a "pressure test time" is a time. */
+const headOf = (name: string): string => {
+  const words = name.split(PLACE)[0]?.trim().split(/\s+/) ?? []
+  return words
+    .slice(-2)
+    .join(' ')
+    .replace(/^.*\b(?:test|check|recheck|release|build-up|rise)\b/i, '')
+    .replace(OF_ANOTHER, '')
+}
+const OF_ANOTHER =
+  /^\S+ (?:difference|drop|error|time|interval|distance|opening|setting|count|change|ratio|deviation|loss)$/i
+/** Draughts and vacuums are told in millimetres or inches of water. */
+const COLUMN =
+  /\b(?:wind|draught|draft|static|duct|gas|vacuum|suction|manometer|water gauge|column|air) pressure\b|\bvacuum\b/i
+
 /** A torque in millimetres: the unit is of another kind than the name promises. */
 const strayed = ({ text, quantity }: Mark): string | undefined => {
   const kind = dimensionOf(quantity?.unit ?? '')
   if (kind === undefined || quantity?.unit === undefined) return undefined
-  const names = PROMISED.filter(([name]) => name.test(text))
+  const names = PROMISED.filter(([name]) => name.test(headOf(text)) && !(kind === 'length' && COLUMN.test(text)))
   const [first] = names
   if (first === undefined || names.some(([, kinds]) => kinds.includes(kind))) return undefined
   return `the name speaks of ${first[1][0]} and ${unitSymbol(quantity.unit)} is a unit of ${kind}`
@@ -40,7 +60,11 @@ const GAP = /\b(?:gap|clearance|slack|free play|backlash|end ?float|runout|wear|
 const WIDEST = 2000
 
 const isTooWide = ({ text, quantity }: Mark): boolean => {
-  if (quantity?.unit === undefined || !GAP.test(text) || /\b(?:interval|distance|every|service)\b/i.test(text))
+  if (
+    quantity?.unit === undefined ||
+    !GAP.test(text) ||
+    /\b(?:interval|distance|every|service|re-?check)\b/i.test(text)
+  )
     return false
   const value = Math.max(quantity.low ?? 0, quantity.nominal ?? 0, quantity.high ?? 0)
   const converted = convert(value, quantity.unit, 'mm')
@@ -51,7 +75,7 @@ const isTooWide = ({ text, quantity }: Mark): boolean => {
 const SMALL: readonly (readonly [name: RegExp, most: number])[] = [
   [/\b(?:main |pilot |slow |idle )?jets?\b/i, 8],
   [/\b(?:bleed(?:er)?|nipple|grease fitting|zerk)\b/i, 30],
-  [/\b(?:hose|pipe) (?:clip|clamp)s?\b/i, 15],
+  [/\b(?:hose|pipe) (?:clip|clamp)s?\b(?! (?:bolts?|nuts?))/i, 15],
   [/\b(?:grub|set) ?screws?\b/i, 60],
   [/\b(?:terminal|electrical|earth|ground|bus ?bar|breaker|socket) screws?\b/i, 30],
   [
@@ -61,6 +85,15 @@ const SMALL: readonly (readonly [name: RegExp, most: number])[] = [
   [/\bspark plugs?\b/i, 60],
   [/\b(?:cable clamp|battery (?:terminal|clamp|post)|hold-?down)\b/i, 60],
   [/\bspokes?|nipples?\b/i, 10],
+  [/\bwing ?nuts?\b/i, 20],
+  [/\b(?:terminal|battery|bus ?bar|bridge bar|post|earth|ground) (?:nuts?|bolts?)\b/i, 120],
+  [
+    /\b(?:stem|handlebar|seat ?post|crank|pedal|lockring|cassette|through[- ]axle|foot) (?:bolts?|nuts?|torque)\b(?! of the motor)/i,
+    150,
+  ],
+  [/\b(?:blade|knife|cutter|gib) (?:nuts?|bolts?)\b/i, 400],
+  [/\b(?:cover|lid|cap|guard|panel|clamp|bracket|sensor) (?:nuts?|bolts?)\b/i, 400],
+  [/\b(?:oil filter|filter housing|glow plug|injector|thermostat housing|packing gland|gland nut)\b/i, 200],
 ]
 
 const isTooTight = ({ text, quantity }: Mark): number | undefined => {
@@ -86,6 +119,45 @@ const isTooHot = ({ text, quantity }: Mark): boolean => {
   return converted.ok && converted.value > (/\boil\b/i.test(text) ? 200 : HOTTEST_WATER)
 }
 
+/** A supply of 230 V feeds nothing of 25 kV: so many times the highest voltage the heading names. Common practice, no source. */
+const TIMES_SUPPLY = 20
+
+const inUnit = (quantity: Quantity, unit: string): number | undefined => {
+  const least = quantity.low ?? quantity.nominal ?? quantity.high
+  const converted = least === undefined || quantity.unit === undefined ? undefined : convert(least, quantity.unit, unit)
+  return converted?.ok === true ? converted.value : undefined
+}
+
+/** Voltages that a heading names: "400 V three-phase", "twenty 12 V batteries". */
+const suppliesIn = onceForText((heading: string): number =>
+  Math.max(
+    0,
+    ...readQuantities(heading).flatMap(({ quantity }) =>
+      dimensionOf(quantity.unit ?? '') === 'voltage' ? [inUnit(quantity, 'V') ?? 0] : [],
+    ),
+  ),
+)
+
+/** What the class of machine rules out. */
+const beyondMachine = ({ text, reference, quantity }: Mark, machine: string): string | undefined => {
+  const kind = dimensionOf(quantity?.unit ?? '')
+  if (quantity === undefined || kind === undefined) return undefined
+  const about = `${text} ${reference ?? ''} ${machine}`
+  const supply = kind === 'voltage' && !HIGH_TENSION.test(about) ? suppliesIn(machine) : 0
+  if (supply > 0 && (inUnit(quantity, 'V') ?? 0) > TIMES_SUPPLY * supply) return `the machine is fed with ${supply} V.`
+  const row = USUAL.find(
+    own =>
+      own.kind === kind &&
+      own.name.test(text) &&
+      own.machine.test(about) &&
+      own.not?.test(about) !== true &&
+      (inUnit(quantity, own.unit) ?? 0) > own.most,
+  )
+  return row === undefined
+    ? undefined
+    : `more than about ${row.most} ${unitSymbol(row.unit)} is not found in ${row.where}.`
+}
+
 const doubt = (mark: Mark): string | undefined => {
   const { quantity } = mark
   if (quantity === undefined) return undefined
@@ -97,22 +169,27 @@ const doubt = (mark: Mark): string | undefined => {
   return wrong === undefined ? checkPlausible(quantity, `${mark.text} ${mark.reference ?? ''}`)?.text : `${wrong}.`
 }
 
+const doubtOf = onceFor(doubt)
+
 /** A point lost, a unit swapped. */
 export const specImplausible: Rule = {
   id: 'spec-implausible',
   level: 'stop',
   about: 'A value can hardly be meant: far outside what is usual, or its limits cross.',
   why: 'A lost point or a swapped unit is off by ten or more, and no one notices until something breaks.',
-  source: 'usual ranges in lib/quantity/plausible-table.ts: common practice, no source',
+  source: 'usual ranges in lib/quantity/plausible-table.ts and lib/trade/usual.ts: common practice, no source',
   trips: sample([
     ['spec', 'tyre pressure', { quantity: { nominal: 25, unit: 'bar' } }],
     ['spec', 'valve clearance', { quantity: { low: 0.3, high: 0.2, unit: 'mm' } }],
   ]),
   passes: sample([['spec', 'tyre pressure', { quantity: { nominal: 2.5, unit: 'bar' } }]]),
-  ...eachMark(['spec'], mark => {
-    const text = doubt(mark)
-    return text === undefined
-      ? []
-      : [{ place: atMark(mark), message: `"${mark.text}": ${text} Look at the unit and the decimal point.` }]
-  }),
+  check: ({ project, sheet }) => {
+    const machine = `${sheet.heading.title} ${sheet.heading.equipment}`
+    return project.marks.flatMap(mark => {
+      const text = mark.kind === 'spec' ? (doubtOf(mark) ?? beyondMachine(mark, machine)) : undefined
+      return text === undefined
+        ? []
+        : [{ place: atMark(mark), message: `"${mark.text}": ${text} Look at the unit and the decimal point.` }]
+    })
+  },
 }

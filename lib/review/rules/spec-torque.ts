@@ -48,6 +48,21 @@ const THREADS: Readonly<Record<string, string>> = {
   '41': 'M27',
   '46': 'M30',
 }
+/** Thread by width across flats, inches. @source ASME B18.2.1 and B18.2.2 (from memory); the next larger thread, to be on the safe side */
+const INCH_THREADS: Readonly<Record<string, string>> = {
+  '7/16': '1/4-20',
+  '1/2': '3/8-16',
+  '9/16': '7/16-14',
+  '5/8': '1/2-13',
+  '11/16': '7/16-14',
+  '3/4': '9/16-12',
+  '7/8': '5/8-11',
+  '15/16': '3/4-10',
+  '1-1/8': '3/4-10',
+  '1 1/8': '3/4-10',
+}
+const INCH_FLATS =
+  /\b(1[- ]1\/8|\d{1,2}\/16|\d\/[248])(?:[- ]?(?:in(?:ch)?\b\.?|"|″))? (?:(?!drive)[a-z-]+ ){0,3}?(?:spanners?|wrench(?:es)?|sockets?|nuts?|bolts?)\b/i
 const FLATS =
   /\b(\d{1,2})[ -]?mm (?:[a-z-]+ ){0,3}?(?:spanners?|wrench(?:es)?|sockets?|nuts?|bolts?|hex(?:agon)? heads?)\b/i
 
@@ -58,9 +73,13 @@ const TURNED = new Set('nut bolt union screw fitting plug banjo'.split(' '))
 
 /** Threads whose hexagon a step fits a spanner on. */
 const flatsIn = inSteps(step => {
-  const width = [step.mark.text, ...step.tools.map(({ text }) => text)].flatMap(text => FLATS.exec(text)?.[1] ?? [])[0]
-  const things = width === undefined ? [] : turnedIn(step.mark.text)
-  return width === undefined || things.length === 0 ? [] : [{ things, width }]
+  const texts = [step.mark.text, ...step.tools.map(({ text }) => text)]
+  const thread = texts.flatMap(text => {
+    const [, inches] = INCH_FLATS.exec(text) ?? []
+    return INCH_THREADS[inches ?? ''] ?? THREADS[FLATS.exec(text)?.[1] ?? ''] ?? []
+  })[0]
+  const things = thread === undefined ? [] : turnedIn(step.mark.text)
+  return thread === undefined || things.length === 0 ? [] : [{ things, thread }]
 })
 
 /** The thread that the spanner tells, used on a fastener of the same name anywhere in the procedure. */
@@ -69,8 +88,7 @@ const byFlats = (spec: Mark, sheet: Subject['sheet']) => {
   const row = flatsIn(sheet).find(({ things }) =>
     things.some(({ head, rest }) => stems.has(head) && (rest.length === 0 || rest.some(word => stems.has(word)))),
   )
-  const thread = row === undefined ? undefined : THREADS[row.width]
-  return thread === undefined ? undefined : fastenersIn(thread)[0]
+  return row === undefined ? undefined : fastenersIn(row.thread)[0]
 }
 
 /** A nut or bolt whose spanner is named takes no more than the strongest thread of that width. */

@@ -8,15 +8,16 @@ import type { Subject } from '../subject'
 
 /** How people own up to having forgotten something. Common speech, no source. */
 const TOLD_LATE =
-  /\b(?:(?:should|ought to|could) (?:have|'ve|of) (?:said|told|mentioned|done|put|shown|started)|forgot to (?:say|mention|tell|show)|meant to (?:say|mention|tell)|before (?:you do )?any of (?:that|this)|that (?:comes|goes|should come|has to come|must come) (?:first|before)|go(?:ing)? back(?:wards)? (?:a (?:bit|step)|one)|back up a (?:bit|step|second)|(?:you|we) (?:want|need|have) to do that (?:first|before)|(?:do|did) (?:that|this) (?:first|before)|(?:i|we) (?:did|do) (?:it|this|that) (?:before|earlier|first)|first of all before|beforehand|i skipped|i left out|(?:should|must) (?:be|have been) (?:on|in place|done) (?:first|before|already|by now)|earlier than (?:this|that))\b/i
+  /\b(?:(?:should|ought to|could) (?:have|'ve|of) (?:said|told|mentioned|done|put|shown|started)|forgot to (?:say|mention|tell|show)|meant to (?:say|mention|tell)|before (?:you do )?any of (?:that|this)|that (?:comes|goes|should come|has to come|must come) (?:first|before)|go(?:ing)? back(?:wards)? (?:a (?:bit|step)|one)|back up a (?:bit|step|second)|(?:you|we) (?:want|need|have) to do that (?:first|before)|(?:do|did) (?:that|this) (?:first|before)|(?:i|we) (?:did|do) (?:it|this|that) (?:before|earlier|first)|first of all before|beforehand|i skipped|i left out|(?:should|must) (?:be|have been) (?:on|in place|done) (?:first|before|already|by now)|earlier than (?:this|that)|(?:must|should|has to|have to|ought to|needs? to|want to|wants to) be (?:on|off|out|in|shut|closed|open|done|dry|cold|cool|empty|locked|up|down)\b[^.;]{0,24}\bbefore|(?:that's|that is|they're|they are|it's|it is|goes|go|comes?) (?:all )?(?:on|off|out|in|first)\b[^.;]{0,12}\bbefore|(?:i|we) (?:only|just) (?:put|took|take|got|did|do|said|remember\w*|thought)\b[^.;]{0,24}\bnow|(?:took|put|got|said) (?:it |them |that |these )?only now|i (?:clean |plain |nearly |almost |totally )?forgot (?:the|my|about|all about|one|something)|(?:went|going|got) (?:too fast|ahead of (?:myself|ourselves))|jumped (?:ahead|the gun)|better late than never|(?:have|had|did|took|put) (?:it|them|that|mine) (?:already )?(?:off|on|out|done|in)? ?(?:since yesterday|last night|off camera|before we (?:started|came on|went live))|never (?:said|told you|mentioned)|before you (?:so much as|even think|ever) \w+|(?:can't|cannot|don't) believe i (?:forgot|skipped|missed))\b/i
 
 const lateIn = onceFor((sentences: Subject['sentences']) => sentences.filter(({ text }) => TOLD_LATE.test(text)))
 
 const check = ({ sheet, sentences }: Subject): readonly Found[] => {
   const late = lateIn(sentences)
   if (late.length === 0) return []
-  return sheet.steps.flatMap(({ mark, number }) => {
-    if (number === 1) return []
+  const told = sheet.steps.flatMap(({ mark, checks, number }) => [mark, ...checks].map(own => ({ mark: own, number })))
+  return told.flatMap(({ mark, number }) => {
+    if (number === 1 && mark.kind === 'step') return []
     const said = late.find(sentence => sharedTime(sentence, mark) > 0)
     const isAlone =
       said !== undefined &&
@@ -25,7 +26,7 @@ const check = ({ sheet, sentences }: Subject): readonly Found[] => {
     return [
       {
         place: atMark(mark),
-        message: `Step ${number}, ${quote(mark)}, was told late in the talk ("${shorten(said.text, 60)}"). Move it to where it is done.`,
+        message: `${mark.kind === 'step' ? 'Step' : 'The check of step'} ${number}, ${quote(mark)}, was told late in the talk ("${shorten(said.text, 60)}"). Move it to where it is done.`,
       },
     ]
   })

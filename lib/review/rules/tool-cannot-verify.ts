@@ -26,6 +26,12 @@ const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined 
     { threshold: RATIO },
   )
 
+/** A jug for a litre of acid is not there for the hundred litres of water beside it: vessels that fit a spec of their own step. */
+const isForAnother = (tool: Measuring, spec: Mark, specs: readonly Mark[]): boolean =>
+  dimensionOf(spec.quantity?.unit ?? '') === 'volume' &&
+  tool.step !== spec.step &&
+  specs.some(other => other !== spec && other.step === tool.step && measures(other, tool)?.isCovered === true)
+
 /** The doubt about one spec: every tool that measures such a thing is out of range or too coarse. */
 const doubt = (spec: Mark, tools: readonly Measuring[]): string | undefined => {
   const coarse = tools.filter(tool => isTooCoarse(spec, tool.text))
@@ -73,7 +79,12 @@ const check = ({ project }: Subject): readonly Found[] => {
       dimensionOf(spec.quantity?.unit ?? '') === 'torque'
         ? torqueSteps.has(spec.step)
         : names.some(name => mayMeasure(spec, name))
-    const text = isOpen ? undefined : doubt(spec, tools)
+    const text = isOpen
+      ? undefined
+      : doubt(
+          spec,
+          tools.filter(tool => !isForAnother(tool, spec, specs)),
+        )
     return text === undefined
       ? []
       : [

@@ -16,7 +16,21 @@ import { singular, tokensOf } from '../words'
 const HEADS = new Set(TOOL_HEADS.map(head => head.split(' ').map(singular).join(' ')))
 const WEAK = new Set([...WEAK_TOOLS].map(singular))
 const PARTS = new Set([...PART_HEADS].map(singular))
-const WITH = new Set(['with', 'using'])
+/** Tools that only such a use shows to be some. */
+const IN_USE = new Set([
+  'whip',
+  'chain whip',
+  'podger',
+  'tommy bar',
+  'crank handle',
+  'come-along',
+  'windlass',
+  'fish tape',
+  'feeler blade',
+])
+const WITH = new Set(['with', 'using', 'against'])
+/** What something is turned or pressed against is mostly a part. */
+const isAgainst = (tokens: readonly string[], start: number): boolean => tokens[start - 1] === 'against'
 const ENDS =
   /^(?:[.,;:()!?]|and|or|to|on|in|at|until|from|of|into|for|set|by|while|if|so|then|through|under|over|as|its|their|that|which|against|across|between|before|after|when|once)$/
 
@@ -39,8 +53,11 @@ const toolsIn = onceForText((text: string): readonly string[] => {
       const name = tokens.slice(start, i).filter(word => !/^(?:a|an|the|your|two|some|this)$/.test(word))
       const [last = '', before = ''] = [singular(name.at(-1) ?? ''), singular(name.at(-2) ?? '')]
       if (
-        HEADS.has(`${before} ${last}`) ||
-        (HEADS.has(last) &&
+        IN_USE.has(last) ||
+        IN_USE.has(`${before} ${last}`) ||
+        (!isAgainst(tokens, start) && HEADS.has(`${before} ${last}`)) ||
+        (!isAgainst(tokens, start) &&
+          HEADS.has(last) &&
           (name.length > 1 || !WEAK.has(last)) &&
           !(PARTS.has(last) && WEAK.has(last) && !isGauge(name)))
       )

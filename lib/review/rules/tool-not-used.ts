@@ -49,6 +49,7 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
     /\b(?:hammer|mallet|drift|punch|chisel|puller|press|lever|pry|bar|extractor|pick|hook|spudger|tweezers|forceps|tongs)s?\b/i,
     /\b(?:tap|drive|knock|press|pull|remove|pry|lever|extract|ease|seat|free|fit|drift|hammer|lift|hook|pick|prise|separate|break)\w*\b/i,
   ],
+  [/\b(?:pipe|tube|bolt|cable|wire|glass|tile|gasket|bar) cutters?\b/i, /\b(?:cut|crop|trim|shorten|sever)\w*\b/i],
   [
     /\b(?:saw|drill|reamer|cutter|knife|snips|shears|scissors|blade|strippers?|crimper)s?\b/i,
     /\b(?:snip|nip|clip|shear|part|cut|drill|ream|trim|strip|crimp|open|slit|saw|sharpen)\w*\b/i,
@@ -64,6 +65,20 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
 const PARTS: ReadonlySet<string> = new Set([...PART_HEADS].map(stemOf))
 /** Tools made for one part, which their name says: a bearing puller. */
 const FOR_ONE = /^(?:puller|extractor|compressor|remover|installer|separator|splitter|breaker|tool|spreader)$/
+
+/** Tools for one purpose, whatever else is turned near them. General knowledge, no source. */
+const PURPOSES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
+  [/\b(?:pipe|tube) (?:cutter|bender|expander|flaring tool)s?\b/i, /\b(?:cut|bend|flare|expand|swage)\w*\b/i],
+  [/\bstrap wrench/i, /\b(?:filter|canister|cartridge|bowl|pulley|collar|jar|cap|trap|housing|spin)\w*\b/i],
+  [/\bbasin wrench/i, /\b(?:taps?|faucets?|back ?nuts?)\b/i],
+  [/\b(?:pipe|stillson) wrench/i, /\b(?:pipes?|unions?|nipples?|fittings?|couplings?|valves?|gland|elbows?|rods?)\b/i],
+  [/\b(?:lug|wheel) (?:wrench|brace)/i, /\b(?:lug|wheels?|nuts)\b/i],
+  [/\bspoke (?:key|wrench)/i, /\b(?:spokes?|true|nipples?)\b/i],
+  [/\bspark plug (?:socket|spanner|wrench)/i, /\bplugs?\b/i],
+  [/\bvalve (?:core|spring) (?:tool|compressor|remover)/i, /\bvalves?|core\b/i],
+  [/\bsoldering iron\b/i, /\b(?:solder|desolder|unsolder|tin|melt)\w*\b/i],
+  [/\b(?:rivet gun|riveter)\b/i, /\brivet\w*\b/i],
+]
 
 /** A vacuum cleaner is in use where something is vacuumed, a grease gun where something is greased. */
 const isInVerb = (tool: string, stems: ReadonlyMap<string, number>): boolean =>
@@ -136,6 +151,10 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
   const materials = sheet.materials.filter(mark => !AT_HAND.test(mark.text) && unnamed(mark)).map(finding)
   const tools = sheet.tools.flatMap((mark): Found[] => {
     const last = stemOf(listedThing(mark.text).head)
+    const purpose = PURPOSES.find(([tool]) => tool.test(mark.text))?.[1]
+    const isNamed = listedThing(mark.text).rest.some(word => stems.has(stemOf(word)) || told.has(stemOf(word)))
+    if (purpose !== undefined && !isNamed && !purpose.test(sentences.length > 0 ? near(mark.step) : all))
+      return [finding(mark)]
     if (last === '' || stems.has(last) || isInVerb(mark.text, stems)) return []
     if (told.has(last) || hasSpec(mark)) return []
     if (isForAnother(mark.text, stems)) return [finding(mark)]

@@ -1,7 +1,10 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
 import { shorten } from '@/lib/procedure/shorten'
+import { sharedTime } from '@/lib/procedure/time'
 import { logit } from '@/lib/trade/model'
+import { DISPOSAL } from '@/lib/trade/waste'
+import { harmsPeople } from '../caution-parts'
 import { leftOut } from '../coverage'
 import { isChat } from '../instructing'
 import { ownStems } from '../lateness'
@@ -12,30 +15,51 @@ import { warningOdds } from '../warning'
 import { stemSet } from '../words'
 
 /** Log odds from which on a sentence may be a warning, and from which on it is one. */
-const PERHAPS = logit(0.45)
-const SURELY = logit(0.7)
+const PERHAPS = logit(0.6)
+const SURELY = logit(0.9)
 /** A caution that stands for a sentence says at least this share of what the sentence is about. */
 const SHARED = 0.5
-/** A caution is about what is said near it, seconds. */
+const SHARED_NEAR = 0.15
+/** A caution that was taken from no warning of its own is about what is said near it, seconds. */
 const NEAR = 20
 
+/** Where waste goes is for a step, unless it can hurt someone. */
+const isWarning = ({ text }: Sentence): boolean =>
+  warningOdds(text) >= PERHAPS && !isChat(text) && (!DISPOSAL.test(text) || harmsPeople(text))
+
+/** Cautions and whether each was taken from a sentence that warns. */
+type Source = { readonly caution: Mark; readonly isRooted: boolean }
+
+const sourcesOf = (cautions: readonly Mark[], sentences: readonly Sentence[]): readonly Source[] => {
+  const warnings = sentences.filter(isWarning)
+  return cautions.map(caution => ({
+    caution,
+    isRooted: warnings.some(warning => sharedTime(caution, warning) > 0),
+  }))
+}
+
 /** Whether a caution says elsewhere, in its own words, what the sentence warns of. */
-const saysSo = (caution: Mark, { start, end, text }: Sentence): boolean => {
+const saysSo = ({ caution, isRooted }: Source, { start, end, text }: Sentence): boolean => {
   const own = ownStems(text)
   const said = stemSet(`${caution.text} ${caution.said}`)
   const shared = own.filter(stem => said.has(stem)).length
   return (
     (own.length > 0 && shared >= SHARED * own.length) ||
-    (shared > 0 && caution.start < end + NEAR && caution.end > start - NEAR)
+    (!isRooted &&
+      shared >= SHARED_NEAR * own.length &&
+      shared > 0 &&
+      caution.start < end + NEAR &&
+      caution.end > start - NEAR)
   )
 }
 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const cautions = project.marks.filter(({ kind }) => kind === 'caution')
+  const sources = sourcesOf(cautions, sentences)
   return leftOut(sentences, cautions)
-    .filter(({ text }) => warningOdds(text) >= PERHAPS && !isChat(text))
-    .filter(sentence => !cautions.some(caution => saysSo(caution, sentence)))
+    .filter(isWarning)
+    .filter(sentence => !sources.some(source => saysSo(source, sentence)))
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
       ...(warningOdds(text) < SURELY ? { level: 'consider' } : {}),
@@ -51,14 +75,19 @@ export const warningNotMarked: Rule = {
   why: 'The experienced hand thought the danger worth saying; who only has the sheet never hears it.',
   source: 'IEC/IEEE 82079-1:2019 on warnings (from memory); common practice, no source',
   trips: sample([['step', 'Pull the belt off the pulley']], {
-    talk: ['Pull the belt off the pulley.', 'Mind your fingers, that pulley will have them if it turns.'],
+    talk: ['Pull the belt off the pulley.', 'Mind your fingers, a turning pulley can catch them and break your hand.'],
   }),
   passes: sample(
     [
       ['step', 'Pull the belt off the pulley'],
       ['caution', 'A turning pulley takes fingers off; isolate the motor first', { level: 'warning' }],
     ],
-    { talk: ['Pull the belt off the pulley.', 'Mind your fingers, that pulley will have them if it turns.'] },
+    {
+      talk: [
+        'Pull the belt off the pulley.',
+        'Mind your fingers, a turning pulley can catch them and break your hand.',
+      ],
+    },
   ),
   check,
 }

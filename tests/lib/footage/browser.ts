@@ -6,6 +6,7 @@ import { extname, join, normalize } from 'node:path'
 import { promisify } from 'node:util'
 import { type Browser, chromium, type Page } from '@playwright/test'
 import { build } from 'esbuild'
+import { CHROMIUM, CHROMIUM_ARGS } from '../../chromium'
 import type { Footage } from './page'
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -16,16 +17,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.css': 'text/css',
 }
 
-const FLAGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--autoplay-policy=no-user-gesture-required',
-]
+const FLAGS = [...CHROMIUM_ARGS, '--autoplay-policy=no-user-gesture-required']
 
 /** Bundles the entry and the workers of lib/footage in memory: address -> text. */
 const bundle = async (entry: string): Promise<Map<string, string>> => {
@@ -91,7 +83,7 @@ export const footagePage = async (entry = 'tests/lib/footage/page.ts'): Promise<
   const address = server.address()
   const port = typeof address === 'object' && address !== null ? address.port : 0
   const browser: Browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    executablePath: CHROMIUM,
     args: FLAGS,
   })
   const context = await browser.newContext()

@@ -23,6 +23,8 @@ beforeAll(async () => {
     '300k',
     '-deadline',
     'realtime',
+    '-cpu-used',
+    '8',
     '-c:a',
     'libopus',
     path('web.webm'),

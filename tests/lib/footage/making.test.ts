@@ -283,3 +283,22 @@ test('[F32] of HEVC, which the browser can’t decode, stills are proposed throu
     expect(time).toBeLessThanOrEqual(5)
   }
 }, 120_000)
+
+test('[F32] stopped while ffmpeg works on it, proposing stills throws the reason, and ffmpeg is gone', async () => {
+  const before = page.page.workers().length
+  const said = await page.on<string>(
+    folder.path('other.mp4'),
+    `${OPEN} const control = new AbortController()
+    const plain = Worker.prototype.postMessage
+    Worker.prototype.postMessage = function (message, ...rest) {
+      plain.call(this, message, ...rest)
+      if (message.type === 'EXEC') setTimeout(() => control.abort(new DOMException('stopped', 'AbortError')))
+    }
+    const span = { start: 0, end: 5 }
+    try { await footage.proposeStills(opened.value, span, { signal: control.signal }); return 'went through' }
+    catch (error) { return error.name }
+    finally { Worker.prototype.postMessage = plain }`,
+  )
+  expect(said).toBe('AbortError')
+  await expect.poll(() => page.page.workers().length).toBeLessThanOrEqual(before)
+}, 60_000)

@@ -328,7 +328,7 @@ test('[F48] a full disk is told; the copy before stays as it was, and with room 
 
 test('[F48] stopped in the middle, or the footage gone meanwhile, the copy saved before stays whole', async () => {
   const page = await footagePage('tests/lib/footage/mux-page.ts')
-  const picture = ['-f', 'lavfi', '-i', 'nullsrc=size=1280x720:rate=25:duration=3,noise=alls=100:allf=t']
+  const picture = ['-f', 'lavfi', '-i', 'nullsrc=size=1280x720:rate=25:duration=1,noise=alls=100:allf=t']
   await ffmpeg(...picture, '-c:v', 'libx264', '-qp', '0', '-preset', 'ultrafast', folder.path('large.mp4'))
   const save = (then: string) => `
     const root = await navigator.storage.getDirectory()

@@ -29,6 +29,6 @@ export const makeTalk = async (path: (name: string) => string): Promise<void> =>
     'First take off the belt cover. Four bolts, ten millimetre heads. Be careful, the edge is sharp. Then slacken the tensioner by a quarter turn.'
   await run('espeak-ng', '-v', 'en-us', '-w', path('talk.wav'), words)
   const picture = ['-f', 'lavfi', '-i', 'testsrc2=size=640x360:rate=30:duration=8']
-  const codecs = ['-c:v', 'libx264', '-g', '60', '-pix_fmt', 'yuv420p', '-c:a', 'aac']
+  const codecs = ['-c:v', 'libx264', '-preset', 'veryfast', '-g', '60', '-pix_fmt', 'yuv420p', '-c:a', 'aac']
   await ffmpeg(...picture, '-i', path('talk.wav'), '-shortest', ...codecs, path('end.mp4'))
 }

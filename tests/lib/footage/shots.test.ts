@@ -13,8 +13,8 @@ const CODEC = ['-c:v', 'libx264', '-preset', 'ultrafast', '-pix_fmt', 'yuv420p']
 
 /** A picture made large once, then filmed: the camera's path over it, and what happens to the light. */
 const STILLS = {
-  hills: ['mandelbrot=size=1920x1080:start_scale=3'],
-  coast: ['mandelbrot=size=1920x1080:start_scale=0.05:start_x=-0.74:start_y=0.18'],
+  hills: ['mandelbrot=size=1920x1080:start_scale=3:maxiter=500'],
+  coast: ['mandelbrot=size=1920x1080:start_scale=0.05:start_x=-0.74:start_y=0.18:maxiter=500'],
   chart: ['testsrc2=size=1920x1080'],
   waves: ["nullsrc=size=1920x1080,geq=lum='128+60*sin(X/97)*cos(Y/71+X/301)+40*sin(X*Y/60000)':cb=128:cr=128"],
 } as const

@@ -7,26 +7,18 @@ import { toCaptions } from '@/lib/publish/captions'
 import { toChaptersVtt } from '@/lib/publish/chapter-files'
 import { toChapters } from '@/lib/publish/chapters'
 import { toSpoken } from '@/lib/publish/spoken'
+import { CHROMIUM_ARGS } from '../../chromium'
 import { HOSTILE } from './arbitrary'
 import { exampleProject } from './example'
 
 const executablePath = [process.env.CHROMIUM ?? '', '/usr/bin/chromium'].find(existsSync)
-const ARGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-]
 
 const ms = (seconds: number) => Math.round(seconds * 1000) / 1000
 
 describe.skipIf(executablePath === undefined)('the browser’s own parser of WebVTT (Chromium)', () => {
   let browser: Browser | undefined
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: executablePath ?? '', args: ARGS })
+    browser = await chromium.launch({ executablePath: executablePath ?? '', args: CHROMIUM_ARGS })
   }, 60_000)
   afterAll(() => browser?.close())
 

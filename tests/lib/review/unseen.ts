@@ -82,7 +82,8 @@ const RESTORED = [...RESTORE, 'run-unready']
 /** Which rules answer which kind of fault. */
 const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'missing-caution': ['hazard-no-caution', 'warning-not-marked', 'no-lockout', 'licensed-work'],
-  'licensed-work': ['licensed-work'],
+  'licensed-work': ['licensed-work', 'warning-not-marked'],
+  'no-lockout': ['no-lockout'],
   'no-disposal': ['no-disposal'],
   'not-reconnected': RESTORED,
   'not-refitted': RESTORED,

@@ -1,0 +1,136 @@
+import type { Sentence } from '@/lib/procedure/recording'
+import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
+import { wordSet } from '@/lib/trade/list'
+import { type Action, actionsOf } from './action'
+import { inSteps } from './chunks'
+import { leftOut } from './coverage'
+import { isDisposing } from './disposing'
+import { isChat, withoutLeadIn } from './instructing'
+import { openItems } from './ledger'
+import { onceForLast, onceForText } from './memo'
+import { isAway, type Open, ownerIn, redoneBy } from './restored'
+import type { Subject } from './subject'
+import { isOpposed, isSameThing, type Thing } from './thing'
+import { runsOut, type Undone, undoneBy } from './undone'
+
+/** @returns sentences of the talk that no mark is of, small talk left out. */
+export const leftOfTalk = onceForLast(({ project, sentences }: Subject): readonly Sentence[] =>
+  sentences.length === 0 || project.marks.length === 0
+    ? []
+    : leftOut(sentences, project.marks).filter(({ text }) => !isChat(text)),
+)
+
+/** "Timber out from the blade", "cover back on": the verb a speaker leaves out. */
+const VERBLESS: readonly (readonly [particle: RegExp, verb: string])[] = [
+  [/^[a-z' -]+ (?:out|off|away)\b/i, 'take'],
+  [/^[a-z' -]+ (?:shut|closed)\b/i, 'swing'],
+  [/^[a-z' -]+ (?:back (?:on|in)|back|on|in|home)\b/i, 'put'],
+  [/^[a-z' -]+ down\b/i, 'let'],
+]
+/** A sentence without a verb is short. */
+const SHORT = 9
+
+const ordersIn = onceForText((text: string): readonly Action[] => {
+  const bare = withoutLeadIn(text)
+  const told = actionsOf(bare).filter(({ acts, things }) => acts.size > 0 && things.some(({ head }) => head !== ''))
+  if (told.length > 0 || bare.split(/\s+/).length > SHORT) return told
+  const verb = VERBLESS.find(([particle]) => particle.test(bare))?.[1]
+  return verb === undefined ? [] : actionsOf(`${verb} ${bare}`)
+})
+
+const BRINGS = wordSet(
+  'jam wedge chock block prop pin lock clamp tie strap hook chain place put set lay stand slide slip push tap drive knock hammer insert fit swing fold screw thread wrap pull hang cap plug bung mask tape cover raise stick',
+)
+
+type Row = {
+  readonly step: SheetStep
+  readonly action: Action
+  readonly thing: Thing
+  readonly first: Thing | undefined
+}
+const rowsIn = inSteps((step): readonly Row[] =>
+  isDisposing(step.mark.text)
+    ? []
+    : actionsOf(step.mark.text).flatMap(action =>
+        [...action.things, ...action.along, ...verbThing(action)]
+          .filter(({ head }) => head !== '')
+          .map(thing => ({ step, action, thing, first: action.things[0] })),
+      ),
+)
+
+/** Who chocks the wheels has chocks: the verb names the thing. */
+const verbThing = ({ verb }: Action): readonly Thing[] =>
+  /^(?:chock|wedge|block|prop|pin|clamp|plug|cap|bung|mask|tape|strap)$/.test(verb)
+    ? [{ name: verb, head: verb, words: [verb], rest: [], heads: [verb], isPlural: false }]
+    : []
+
+const isOne = (a: Thing, b: Thing): boolean => isSameThing(a, b) || (a.head === b.head && !isOpposed(a.words, b.words))
+
+/** What a step did to a thing that the order of the talk makes good. */
+const answeredBy = (order: Action, { action, thing }: Row): Undone | undefined => {
+  const undone = undoneBy(action, thing)
+  if (undone !== undefined && redoneBy(order).has(undone)) return undone
+  const isBrought = BRINGS.has(action.verb) && !action.acts.has('remove') && !action.isAgain
+  return isBrought && isTaking(order) ? 'added' : undefined
+}
+
+const isTaking = (order: Action): boolean => order.acts.has('remove') || (isAway(order) && !order.acts.has('refit'))
+
+/** The last step before the order that it makes good, unless a step since then did so in plain words. */
+const openBy = (sheet: Sheet, { start }: Sentence, order: Action, told: Thing): Open | undefined => {
+  const rows = rowsIn(sheet).filter(({ thing }) => isOne(thing, told))
+  const at = rows.findLastIndex(row => row.step.mark.start < start && answeredBy(order, row) !== undefined)
+  const row = rows[at]
+  const undone = row === undefined ? undefined : answeredBy(order, row)
+  if (row === undefined || undone === undefined) return undefined
+  const isDone = rows
+    .slice(at + 1)
+    .some(({ action }) => redoneBy(action).has(undone) || (undone === 'added' && isTaking(action)))
+  if (isDone) return undefined
+  const { mark, number } = row.step
+  return { undone, thing: row.thing, step: mark, number, of: ownerIn(row.action.rest) ?? row.first, among: 1 }
+}
+
+const emptiesIn = inSteps((step): readonly SheetStep[] =>
+  !isDisposing(step.mark.text) &&
+  actionsOf(step.mark.text).some(
+    action =>
+      runsOut(action, [step.mark.text, ...step.checks.map(({ text }) => text)]) !== undefined ||
+      action.things.some(thing => undoneBy(action, thing) === 'drained'),
+  )
+    ? [step]
+    : [],
+)
+const fillsIn = inSteps((step): readonly number[] =>
+  !isDisposing(step.mark.text) && actionsOf(step.mark.text).some(({ verb }) => FILLS.has(verb)) ? [step.number] : [],
+)
+const FILLS = wordSet('fill refill top pour add replenish recharge prime charge')
+
+/** Told to be poured in again, after a step that let it out. */
+const unfilled = (sheet: Sheet, { start }: Sentence, order: Action): Open | undefined => {
+  const [thing] = order.things
+  if (!FILLS.has(order.verb) || thing === undefined) return undefined
+  const step = emptiesIn(sheet).findLast(({ mark }) => mark.start < start)
+  if (step === undefined || fillsIn(sheet).some(number => number > step.number)) return undefined
+  return { undone: 'drained', thing, step: step.mark, number: step.number, of: undefined, among: 1 }
+}
+
+/**
+ * What the talk orders to make good and no mark holds.
+ *
+ * @returns what a step undid, by orders of the talk that no mark covers; empty where there is no timed transcript
+ */
+export const toldOpen = onceForLast((subject: Subject): readonly Open[] => {
+  const { sheet } = subject
+  const known = openItems(sheet)
+  const found: Open[] = []
+  for (const sentence of leftOfTalk(subject))
+    for (const order of isDisposing(sentence.text) ? [] : ordersIn(sentence.text))
+      for (const thing of order.things) {
+        const open =
+          thing.head === '' ? undefined : (openBy(sheet, sentence, order, thing) ?? unfilled(sheet, sentence, order))
+        const isKnown = (other: Open) => other.number === open?.number && other.undone === open.undone
+        if (open !== undefined && ![...known, ...found].some(isKnown)) found.push(open)
+      }
+  return found
+})
