@@ -29,7 +29,7 @@ const VERDICT = anyOf(
 
 /** What is said of a part that may stay. */
 const PRAISE =
-  /\b(?:good(?! ?bye)|fine|okay|ok|happy|all right|alright|enough|perfect|normal|acceptable|will do|leave (?:it|them)\b|(?:can|may) (?:\w+ )?(?:keep|use|reuse|run|put|stay)|stays? in|goes back in|lives|reuse it|safe|carry on|move on|lovely|happy days|we're there|you're there|healthy)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
+  /\b(?:good(?! ?bye)|fine|okay|ok|happy|all right|alright|enough|perfect|normal|acceptable|will do|leaves? (?:it|them|alone|well alone|be)\b|(?:can|may) (?:\w+ )?(?:keep|use|reuse|run|put|stay)|stays? in|goes back in|lives|reuse it|safe|carry on|move on|lovely|happy days|we're there|you're there|healthy)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
 
 /** A sentence without any of these condemns nothing. */
 const MAY =

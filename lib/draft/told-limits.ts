@@ -25,7 +25,7 @@ const boundOf = (text: string, { nominal, unit }: Quantity): Quantity => {
   if (nominal === undefined || !GOES_IN.test(text)) return { ...(nominal === undefined ? {} : { nominal }), ...rest }
   if (MAY_NOT.test(text)) return { high: nominal, ...rest }
   if (!(CONDITION.test(text) && (REFUSED.test(text) || isCondemned(text)))) return { nominal, ...rest }
-  return CANNOT.test(/^[^,;.]*/.exec(text)?.[0] ?? '') ? { low: nominal, ...rest } : { high: nominal, ...rest }
+  return CANNOT.test(/^[^,;]*/.exec(text)?.[0] ?? '') ? { low: nominal, ...rest } : { high: nominal, ...rest }
 }
 
 /** Whether a sentence tells what follows from something going in. */

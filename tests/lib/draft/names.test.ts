@@ -21,10 +21,7 @@ describe('[D14] a spec is named by the thing and what is measured of it', () => 
     ['by what the thing does', ['Tighten the belt until it deflects 8 to 10 millimeters.'], 'belt deflection'],
     [
       'what is poured in',
-      [
-        'Take the level plug out and top it up with 80W-90 gear oil until it weeps out of the hole.',
-        'From dry it takes 80 to 100 millilitres.',
-      ],
+      ['Take the level plug out and top it up with 80W-90 gear oil.', 'From dry it takes 80 to 100 millilitres.'],
       'gear oil quantity',
     ],
     ['a designation whole', ['Torque the M8 bolts to 25 newton metres.'], 'M8 bolt torque'],
