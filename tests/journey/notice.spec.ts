@@ -12,7 +12,7 @@ test('what was said before does not stay: keeping, undoing and letting stand say
   await page.getByRole('button', { name: /^Keep \d+ pencilled marks?$/ }).click()
   await expect(noticeOf(page)).toHaveText(/^\d+ marks kept\.$/)
   // F before the first review says that there is none yet; its answer comes from a worker.
-  await expect(page.locator('header')).not.toContainText('not reviewed yet')
+  await expect(page.getByRole('button', { name: 'not reviewed yet' })).toHaveCount(0)
   await page.keyboard.press('f')
   await expect(noticeOf(page)).toHaveText(/^Finding 1 of/)
   await page.keyboard.press('v')
