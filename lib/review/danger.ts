@@ -42,9 +42,13 @@ const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.
 const OUTDOOR =
   /\b(?:tractor|loader|skid[- ]?steer|excavator|digger|backhoe|dozer|combine|harvester|baler|telehandler|outboard|snowmobile|dumper|grader|road roller)\b/i
 
-const isHere = (hazard: Hazard, sheet: Sheet): boolean =>
-  (hazard.equipment === undefined || hazard.equipment.test(equipmentOf(sheet))) &&
-  !(hazard.id === 'carbon-monoxide' && OUTDOOR.test(equipmentOf(sheet)))
+/** Which hazards such equipment can have at all, and which of them a mere hint can show there, by their index in HAZARDS. */
+const hereOn = onceForText((machine: string) => ({
+  isHere: HAZARDS.map(
+    ({ id, equipment }) => equipment?.test(machine) !== false && !(id === 'carbon-monoxide' && OUTDOOR.test(machine)),
+  ),
+  isHinted: HAZARDS.map(({ hintsIn }) => hintsIn?.test(machine) !== false),
+}))
 
 /** What the fitted model says of a step: log odds from which on a hazard is there, and below which the lexicon's sign is not believed. */
 const SURE = logit(0.9)
@@ -97,6 +101,10 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     if (step.number > seen.last.number) seen.last = step
   }
   const here = rowsOn(machine)
+  const known = hereOn(machine)
+  const indexOf = (hazard: Hazard): number => INDEX.get(hazard) ?? -1
+  const isHere = (hazard: Hazard): boolean => known.isHere[indexOf(hazard)] === true
+  const isHintedHere = (hazard: Hazard): boolean => known.isHinted[indexOf(hazard)] === true
   const end = sheet.steps.at(-1)
   let isOff = false
   let isPulled = false
@@ -105,39 +113,40 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   for (const { step, isCut, isPowered, isWaiting, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
     const odds = isOff ? oddsWith.off(step.mark.text) : oddsWith.on(step.mark.text)
     const oddsOf = (i: number): number => (ahead[i] ?? 0) + (odds[i] ?? 0)
-    const isDoubted = (hazard: Hazard): boolean => oddsOf(INDEX.get(hazard) ?? -1) < DOUBTED
-    for (const [i, hazard] of HAZARDS.entries())
-      if (oddsOf(i) >= SURE && isHere(hazard, sheet)) note(hazard, step, 'hinted', isCut)
+    const isDoubted = (hazard: Hazard): boolean => oddsOf(indexOf(hazard)) < DOUBTED
+    for (let i = 0; i < ahead.length; i++) {
+      const hazard = oddsOf(i) >= SURE && known.isHere[i] === true ? HAZARDS[i] : undefined
+      if (hazard !== undefined) note(hazard, step, 'hinted', isCut)
+    }
     isOff = (isCut || isOff) && !isPowered
     isPulled = isUnplugging || (isPulled && !isPowered)
     for (const hazard of plain) {
       if (isDoubted(hazard)) continue
-      const weight = isHere(hazard, sheet) ? weightOf(hazard, isCut, isOff) : undefined
+      const weight = isHere(hazard) ? weightOf(hazard, isCut, isOff) : undefined
       if (weight !== undefined) note(hazard, step, isWaiting ? 'hinted' : weight, isCut)
     }
     for (const hazard of hinted)
       if (
         !isDoubted(hazard) &&
-        hazard.hintsIn?.test(machine) !== false &&
+        isHintedHere(hazard) &&
         !(hazard.id === 'electric-shock' && isUnplugging) &&
         !(isPulled && BY_POWER.has(hazard.id))
       )
         note(hazard, step, 'hinted', isCut || (isPowered && hazard.id === 'electric-shock'))
     for (const { row, hazard, isHint } of inContext) {
       if (isDoubted(hazard)) continue
-      if (!here.has(row) || !isHere(hazard, sheet) || (hazard.id === 'electric-shock' && isCut)) continue
+      if (!here.has(row) || !isHere(hazard) || (hazard.id === 'electric-shock' && isCut)) continue
       const weight = weightOf(hazard, isCut, isOff)
       const isMade = isCut || (hazard.id === 'electric-shock' && isPulled)
       if (weight !== undefined) note(hazard, step, isHint ? 'hinted' : weight, isMade)
     }
     for (const { text, plain, hinted } of listed) {
       const use = firstUse(text, sheet)
-      for (const hazard of plain)
-        if (isHere(hazard, sheet)) note(hazard, use ?? step, use === undefined ? 'hinted' : 'plain')
-      for (const hazard of hinted) if (hazard.hintsIn?.test(machine) !== false) note(hazard, use ?? step, 'hinted')
+      for (const hazard of plain) if (isHere(hazard)) note(hazard, use ?? step, use === undefined ? 'hinted' : 'plain')
+      for (const hazard of hinted) if (isHintedHere(hazard)) note(hazard, use ?? step, 'hinted')
       // Listed and never named: when it is in use nobody knows, so no caution is late.
       if (use === undefined && end !== undefined)
-        for (const hazard of plain) if (isHere(hazard, sheet)) note(hazard, end, 'hinted')
+        for (const hazard of plain) if (isHere(hazard)) note(hazard, end, 'hinted')
     }
   }
   return all

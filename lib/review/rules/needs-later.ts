@@ -5,6 +5,7 @@ import { inSteps } from '../chunks'
 import { isDisposing } from '../disposing'
 import { grouped } from '../grouped'
 import { quote } from '../late'
+import { onceFor } from '../memo'
 import { moveStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -22,10 +23,11 @@ const TAKES = new Set(['removed', 'disconnected'])
 
 type Row = { readonly step: SheetStep; readonly action: Action; readonly thing: Thing }
 
-const rowsOf = (step: SheetStep): readonly Row[] =>
+const rowsOf = onceFor((step: SheetStep): readonly Row[] =>
   actionsOf(step.mark.text).flatMap(action =>
     action.things.filter(({ head }) => head !== '').map(thing => ({ step, action, thing })),
-  )
+  ),
+)
 
 const rowsIn = inSteps(rowsOf)
 
