@@ -112,6 +112,7 @@ const featuresOf = (
   const reading = readings[i]
   if (reading === undefined) return []
   const { nominal } = quantity
+  const said = straight(reading.text)
   const shape = shapeOf(quantity)
   const dimension = dimensionOf(quantity)
   const own: string[] = []
@@ -143,8 +144,8 @@ const featuresOf = (
     ...(limit.notes.some(note => note.kind === 'question') ? ['open'] : []),
     ...(isRepeat ? ['repeat'] : []),
     ...(isTurnerSize(reading.text, limit.at, limit.to) ? ['turner-size'] : []),
-    ...sizeFeatures(limit, quantity, dimension, reading.text),
-    ...cuesOf(reading.text, limit.at, limit.to, shape),
+    ...sizeFeatures(limit, quantity, dimension, said),
+    ...cuesOf(said, limit.at, limit.to, shape),
     ...(limit.doubt === undefined ? ['sure'] : [`doubt:${limit.doubt}`, `doubt:${limit.doubt}+${shape}`]),
     ...(nominal !== undefined && Number.isInteger(nominal) ? [] : ['fraction']),
     `at:${bucket(i / Math.max(1, readings.length - 1))}`,
@@ -171,6 +172,9 @@ const isTurnerSize = (text: string, at: number, to: number): boolean =>
 const sameLimits = (a: Quantity, b: Quantity): boolean =>
   a.low === b.low && a.high === b.high && a.nominal === b.nominal && a.unit === b.unit
 
+/** A text with straight apostrophes, as the patterns of limits have them; places stay the same. */
+const straight = (text: string): string => (text.includes('’') ? text.replaceAll('’', "'") : text)
+
 /** Reads the limits of a talk, sentence by sentence, units left open settled by what was said before. */
 export const findLimits = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
   const found: LimitFound[] = []
@@ -189,10 +193,12 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         .slice(Math.max(0, i - CONTEXT), i)
         .map(other => other.text)
         .join(' ')
-    const limits = readTold(sentence.text, { context, system })
-    const before = limits.length === 0 ? '' : `${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`
+    const text = straight(sentence.text)
+    const limits = readTold(text, { context, system })
+    const before =
+      limits.length === 0 ? '' : straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
     for (const limit of limits) {
-      const around = { text: sentence.text, sentence: i, recent, system, before, scale }
+      const around = { text, sentence: i, recent, system, before, scale }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
       const quantity = settleQuantity(limit, around, bare)

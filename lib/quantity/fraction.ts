@@ -67,7 +67,6 @@ export const readFraction = (tokens: readonly Token[], i: number): Numeral | und
 const BARE: ReadonlyMap<string, number> = new Map([
   ['eighth', 8],
   ['sixteenth', 16],
-  ['third', 3],
 ])
 
 const isOfLength = (tokens: readonly Token[], i: number): boolean => {

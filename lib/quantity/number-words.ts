@@ -95,6 +95,8 @@ export const NUMBER_STARTS: ReadonlySet<string> = new Set([
   'half',
   'quarter',
   'quarters',
+  'eighth',
+  'sixteenth',
   'point',
   'dot',
   'hundred',

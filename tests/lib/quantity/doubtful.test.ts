@@ -43,6 +43,13 @@ describe('limits without a number as freer talk puts them', () => {
     ['Bring it down level with the others.', 'level with the others'],
     ['No wobble in the idler.', 'No wobble'],
     ['There is a slight drag on the strip.', 'a slight drag'],
+    ['Run it in with just your fingers.', 'just your fingers'],
+    ['Only by hand, and then a nudge of the key.', 'Only by hand'],
+    ['Nuts on with fingers, leave the spanner be.', 'with fingers'],
+    ['Push it in until the edge is flat with the face.', 'flat with the face'],
+    ['Fill till it comes back at you.', 'till it comes back at you'],
+    ['Keep the pointer out of the red.', 'out of the red'],
+    ['Fill to the lower edge of the port.', 'to the lower edge'],
   ] as const)('[Q1] “%s”: “%s”', ([text, part]) => {
     const found = findLooseQualities(text)
     expect(found.map(one => one.text).join('|')).toContain(part)
