@@ -4,8 +4,7 @@ const anyOf = (...rows: readonly string[]): RegExp => new RegExp(`\\b(?:${rows.j
 /** Where what is thrown out ends up. */
 const AWAY =
   '(?:old iron|iron pile|scrap\\w*|bins?|skip|trash\\w*|rubbish|dumpster|junk\\w*|landfill|recycl\\w*|garbage|barrel|dustbin|tip|heap|bucket|fire|dump|graveyard|bone ?yard|wastebasket|museum)\\b'
-const IS =
-  "(?:is|are|it's|that's|they're|he's|she's|we're|you're|counts as|call it|i call it|you can call it|\\w+'s|\\w+'re)"
+const IS = "(?:is|are|'s|'re|counts as|call it)"
 
 /**
  * What is said of a part that fails its limit: thrown out, refused, replaced, done again.

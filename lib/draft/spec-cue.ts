@@ -131,7 +131,11 @@ export const cuesOf = (text: string, at: number, to: number, shape: string): rea
   ]
   if (ahead.trim() === '') cues.push('ahead:nothing')
   else if (/[,:] ?$/.test(ahead)) cues.push('ahead:comma')
-  if (isCondemned(`${ahead}${text.slice(at, to)}${/^[^.;?!]*/.exec(after)?.[0] ?? ''}`)) cues.push('near:condemned')
+  if (
+    (shape === 'least' || shape === 'most') &&
+    isCondemned(`${ahead}${text.slice(at, to)}${/^[^.;?!]*/.exec(after)?.[0] ?? ''}`)
+  )
+    cues.push('near:condemned')
   const whole = text.length - (to - at) < 16 ? ['alone'] : []
   return [...cues, ...cues.map(name => `${shape}+${name}`), ...whole]
 }

@@ -27,10 +27,14 @@ const SAMPLE = 400
 
 /** A sentence that holds no figure, number word or qualitative limit has nothing to read. */
 const MAY_HOLD =
-  /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|fingers|thumb|hand|clicks?|brim|notch\w*|windows?|arrows?|weep\w*|dribbl\w*|square|parallel|straight|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|nipped|loose|every|twice|just|flush|equal|same|nothing|no (?:play|gap|slack|wobble)|(?:line|mark|middle)s?|fingertips?|hands|palm|each (?:other|second|year|month|week|season)|(?:the|its) (?:\w+ )?(?:edge|rim|lip|red|green)|flat (?:with|against|to)|til?l? (?:it|they|she|he|fresh|oil|water|some|the \w+) (?:comes?|runs?|drips?|oozes?|shows?|spills?|flows?|trickles?)|until (?:it|they|she|he|fresh|oil|water|some|the \w+) (?:comes?|runs?|drips?|oozes?|shows?|spills?|flows?|trickles?))\b|\ban? (?:good |full |whole |solid |further |extra |single |complete )?(?:thou|inch|foot|yard|mil|milli\w*|centi\w*|kilo\w*|met(?:re|er)|lit(?:re|er)|quart|pint|gallon|cup|pound|gram|ounce|turn|revolution|minute|second|hour|day|week|month|year|bar|volt|amp|ohm|degree|meg\w*|ton(?:ne)?|kilo|teaspoon|tablespoon|percent)\b/i
+  /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|fingers|thumb|hand|clicks?|brim|notch\w*|windows?|arrows?|weep\w*|dribbl\w*|square|parallel|straight|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|nipped|loose|every|twice|just|flush|equal|same|nothing|no (?:play|gap|slack|wobble)|(?:line|mark|middle)s?)\b|\ban? (?:good |full |whole |solid |further |extra |single |complete )?(?:thou|inch|foot|yard|mil|milli\w*|centi\w*|kilo\w*|met(?:re|er)|lit(?:re|er)|quart|pint|gallon|cup|pound|gram|ounce|turn|revolution|minute|second|hour|day|week|month|year|bar|volt|amp|ohm|degree|meg\w*|ton(?:ne)?|kilo|teaspoon|tablespoon|percent)\b/i
+
+/** Words of limits without a figure that freer talk has: its own look, since one pattern of all is slow. */
+const MAY_HOLD_LOOSE =
+  /\b(?:fingertips?|hands|palm|each (?:other|second|year|month|week|season)|(?:the|its) (?:lower |upper |top |bottom |outer )?(?:edge|rim|lip|red|green)|flat (?:with|against|to)|(?:until|till?) (?:it|they|she|he|fresh|oil|water|some|the \w+) (?:comes?|runs?|drips?|oozes?|shows?|spills?|flows?|trickles?))\b/i
 
 /** @returns whether a sentence may hold a figure, a number word or a qualitative limit: nothing is read in others */
-export const mayHoldLimit = (text: string): boolean => MAY_HOLD.test(text)
+export const mayHoldLimit = (text: string): boolean => MAY_HOLD.test(text) || MAY_HOLD_LOOSE.test(text)
 
 const bucket = (share: number): string => (share < 0.34 ? 'early' : share < 0.67 ? 'middle' : 'late')
 
