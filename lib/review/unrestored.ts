@@ -1,4 +1,5 @@
 import { openItems } from './ledger'
+import { unlocks } from './power'
 import { addStep, placeToMend } from './remedy'
 import type { Open } from './restored'
 import { atMark, type FindingLevel, type Found } from './rule'
@@ -30,25 +31,29 @@ export const unrestored =
   ({ undone, was, never, step, level }: Restoration) =>
   (subject: Subject): readonly Found[] => {
     const { sheet } = subject
-    return [...openItems(sheet), ...toldOpen(subject)]
-      .filter(
-        ({ thing }) =>
-          thing.head !== 'charger' || STAYS_ON_CHARGE.test(`${sheet.heading.title} ${sheet.heading.equipment}`),
-      )
-      .filter(open => open.undone === undone && vagueIn(open.step.text) === undefined)
-      .map(open => {
-        const own = level?.(open)
-        const { thing, number, step: mark } = open
-        return {
-          place: atMark(mark),
-          message: `Step ${number}: ${nameOf(open)} ${thing.isPlural ? 'are' : 'is'} ${was} and never ${never}. Add the step that does it, or say that it stays so.`,
-          remedy: addStep(
-            `${undone}-${thing.words.join('-')}`,
-            step.replace('{}', nameOf(open)),
-            placeToMend(sheet, number),
-            mark,
-          ),
-          ...(own === undefined ? {} : { level: own }),
-        }
-      })
+    return (
+      [...openItems(sheet), ...toldOpen(subject)]
+        .filter(
+          ({ thing }) =>
+            thing.head !== 'charger' || STAYS_ON_CHARGE.test(`${sheet.heading.title} ${sheet.heading.equipment}`),
+        )
+        .filter(open => open.undone === undone && vagueIn(open.step.text) === undefined)
+        // "Turn the isolator on, your padlock and tag off" needs no verb for the lock.
+        .filter(open => undone !== 'locked' || !sheet.steps.slice(open.number).some(({ mark }) => unlocks(mark.text)))
+        .map(open => {
+          const own = level?.(open)
+          const { thing, number, step: mark } = open
+          return {
+            place: atMark(mark),
+            message: `Step ${number}: ${nameOf(open)} ${thing.isPlural ? 'are' : 'is'} ${was} and never ${never}. Add the step that does it, or say that it stays so.`,
+            remedy: addStep(
+              `${undone}-${thing.words.join('-')}`,
+              step.replace('{}', nameOf(open)),
+              placeToMend(sheet, number),
+              mark,
+            ),
+            ...(own === undefined ? {} : { level: own }),
+          }
+        })
+    )
   }

@@ -32,8 +32,8 @@ export type Unseen = {
 
 const FOLDER = 'tests/samples/review'
 
-/** @returns the procedures of each file of a sort (`unseen`: learned from since; `fresh`: not), by the file's name. */
-export const unseenSets = (sort: 'unseen' | 'fresh'): readonly (readonly [string, readonly Unseen[]])[] =>
+/** @returns the procedures of each file of a sort, by the file's name; what was learned from which, see the README there. */
+export const unseenSets = (sort: 'unseen' | 'taught' | 'fresh'): readonly (readonly [string, readonly Unseen[]])[] =>
   readdirSync(FOLDER)
     .filter(file => file.startsWith(sort) && file.endsWith('.json'))
     .sort()

@@ -141,6 +141,7 @@ test.each([
 
 test.each([
   ['Ear plugs, they must be in before the hammer starts, silly me.', true],
+  ['Ear plugs must be in before the hammer starts.', false],
   ['I clean forgot the ear plugs, put them in.', true],
   ['Put the ear plugs in.', false],
 ])('[R2] told late: %s (%s)', (line, isLate) => {
@@ -176,4 +177,24 @@ test('[R2] a main switch turned to zero wants a lock', () => {
     ['step', 'Replace the flap motor'],
   ]
   expect(rulesOf(marks)).toContain('no-lockout')
+})
+
+test.each([
+  ['Die edges are keen and can nick your fingers; wear gloves', 'caution'],
+  ['A hob that looks dead can still burn your hand; let it stand', 'caution'],
+] as const)('[R2] nobody dies of dies or of what looks dead: %s', (text, level) => {
+  const marks: readonly SampleMark[] = [
+    ['caution', text, { level }],
+    ['step', 'Wipe it'],
+  ]
+  expect(rulesOf(marks)).not.toContain('signal-word')
+})
+
+test('[R2] a lock told off without a verb is off', () => {
+  const marks: readonly SampleMark[] = [
+    ['step', 'Lock the isolator off with your padlock and tag'],
+    ['step', 'Change the lamp'],
+    ['step', 'Turn the isolator on, your padlock and tag off'],
+  ]
+  expect(rulesOf(marks)).not.toContain('lock-not-removed')
 })
