@@ -2,6 +2,7 @@ import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { TURNED } from '@/lib/quantity/rejections'
 import type { voteSystem } from '@/lib/quantity/system-vote'
+import { aboutTarget } from './about'
 import { type Found, sizeOf } from './bare-unit'
 import { afterOf, beforeOf, boundAtDistance } from './bounds'
 import { isCondemned, isRemedied } from './condemned'
@@ -182,7 +183,7 @@ const EITHER =
   /^,? ?(?:either (?:way|side|direction)|on either side|each way|up or down|one way or the other|of (?:it|that|this)\b)\b/i
 
 /** `within two either side of it`, `give or take two`: a tolerance about the target said last. */
-const aboutTarget = (quantity: Quantity, limit: Limit, { text, sentence, recent }: Around): Quantity => {
+const aboutSaid = (quantity: Quantity, limit: Limit, { text, sentence, recent }: Around): Quantity => {
   const { low, high, nominal } = quantity
   const isLone = low !== undefined && high !== undefined && nominal === undefined && low === -high
   const by = high ?? nominal
@@ -195,13 +196,7 @@ const aboutTarget = (quantity: Quantity, limit: Limit, { text, sentence, recent 
   )?.quantity
   const isSame = quantity.unit === undefined || target?.unit === quantity.unit || limit.quantity.unit === undefined
   if (target?.nominal === undefined || !isSame) return quantity
-  const round = (value: number): number => Number(value.toPrecision(12))
-  return {
-    low: round(target.nominal - by),
-    high: round(target.nominal + by),
-    nominal: target.nominal,
-    ...(target.unit === undefined ? {} : { unit: target.unit }),
-  }
+  return aboutTarget(target.nominal, by, target.unit)
 }
 
 /** What is known around a limit: its sentence and where that stands, what was said before, the talk's system. */
@@ -224,7 +219,7 @@ export type Around = {
 export const settleQuantity = (limit: Limit, around: Around, bare: Found | undefined): Quantity => {
   const { text, sentence, recent, before, scale } = around
   const own = bare === undefined ? limit.quantity : { ...limit.quantity, unit: bare.unit }
-  const read = aboutTarget(depthOfWater(turnsOrSpeed(heatOrAngle(own, limit, text, scale)), text), limit, around)
+  const read = aboutSaid(depthOfWater(turnsOrSpeed(heatOrAngle(own, limit, text, scale)), text), limit, around)
   const settled = limitNotFault(lastsSoLong(read, limit, text), limit, text)
   const from = recent.findLastIndex(said => said.sentence < sentence - 3) + 1
   const near = recent.slice(from).map(said => said.quantity)

@@ -1,6 +1,7 @@
 import { matchesOf } from '@/lib/quantity/matches'
 import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
+import { aboutTarget } from './about'
 import { isCondemned } from './condemned'
 
 /** What goes into a gap to tell how wide it is. */
@@ -147,16 +148,9 @@ const offAfter = (text: string, limits: readonly Limit[]): readonly Limit[] => {
       kept.push(limit)
       continue
     }
-    const unit = before.quantity.unit
-    const round = (value: number): number => Number(value.toPrecision(12))
     kept[kept.length - 1] = {
       ...before,
-      quantity: {
-        low: round(target - by),
-        high: round(target + by),
-        nominal: target,
-        ...(unit === undefined ? {} : { unit }),
-      },
+      quantity: aboutTarget(target, by, before.quantity.unit),
       text: text.slice(before.at, limit.to),
       to: limit.to,
     }
@@ -181,17 +175,10 @@ const aboutLater = (text: string, limits: readonly Limit[]): readonly Limit[] =>
       kept.push(limit)
       continue
     }
-    const unit = limit.quantity.unit ?? before.quantity.unit
-    const round = (value: number): number => Number(value.toPrecision(12))
     const { doubt: _, ...rest } = limit
     kept[kept.length - 1] = {
       ...rest,
-      quantity: {
-        low: round(target - by),
-        high: round(target + by),
-        nominal: target,
-        ...(unit === undefined ? {} : { unit }),
-      },
+      quantity: aboutTarget(target, by, limit.quantity.unit ?? before.quantity.unit),
       text: text.slice(before.at, limit.to),
       at: before.at,
     }

@@ -36,30 +36,21 @@ describe.each(unseenSets('unseen'))('procedures and faults written by hand, %s',
   })
 })
 
-describe.each(unseenSets('taught'))('procedures whose kinds of fault were learned, %s', (_, procedures) => {
-  test('[R14] three quarters of the faults at least are found where a foreman may point', () => {
-    const faults = tried(procedures)
-    const missed = faults.filter(({ isFound }) => !isFound).map(({ what }) => what)
-    expect(missed.length, missed.join('\n')).toBeLessThanOrEqual(0.25 * faults.length)
-  })
+describe.each([
+  ['taught', 'procedures whose kinds of fault were learned', 0.25, 25],
+  ['fresh', 'procedures hardly anything of which was learned', 0.5, 6],
+] as const)('%s: %s', (sort, _, most, stepsEach) => {
+  describe.each(unseenSets(sort))('%s', (__, procedures) => {
+    test(`[R14] of the faults ${most} at most are not found where a foreman may point`, () => {
+      const faults = tried(procedures)
+      const missed = faults.filter(({ isFound }) => !isFound).map(({ what }) => what)
+      expect(missed.length, missed.join('\n')).toBeLessThanOrEqual(most * faults.length)
+    })
 
-  test('[R14] one finding in 25 steps of the sound ones is wrong at most', () => {
-    const findings = procedures.flatMap(unseen => reviewProject(soundProject(unseen)))
-    const steps = procedures.flatMap(({ marks }) => marks).filter(({ kind }) => kind === 'step').length
-    expect(findings.length).toBeLessThanOrEqual(steps / 25)
-  })
-})
-
-describe.each(unseenSets('fresh'))('procedures hardly anything of which was learned, %s', (_, procedures) => {
-  test('[R14] more than half of the faults are found where a foreman may point', () => {
-    const faults = tried(procedures)
-    const missed = faults.filter(({ isFound }) => !isFound).map(({ what }) => what)
-    expect(missed.length, missed.join('\n')).toBeLessThan(0.5 * faults.length)
-  })
-
-  test('[R14] one finding in six steps of the sound ones is wrong at most', () => {
-    const findings = procedures.flatMap(unseen => reviewProject(soundProject(unseen)))
-    const steps = procedures.flatMap(({ marks }) => marks).filter(({ kind }) => kind === 'step').length
-    expect(findings.length).toBeLessThanOrEqual(steps / 6)
+    test(`[R14] one finding in ${stepsEach} steps of the sound ones is wrong at most`, () => {
+      const findings = procedures.flatMap(unseen => reviewProject(soundProject(unseen)))
+      const steps = procedures.flatMap(({ marks }) => marks).filter(({ kind }) => kind === 'step').length
+      expect(findings.length).toBeLessThanOrEqual(steps / stepsEach)
+    })
   })
 })
