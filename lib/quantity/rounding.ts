@@ -18,7 +18,7 @@ export const roundTo = (value: number, power: number, way: 'nearest' | 'up' | 'd
   // What is a multiple already, but for dust, stays.
   const near = Math.round(scaled)
   const whole =
-    Math.abs(scaled - near) < 1e-9 * Math.max(1, Math.abs(scaled))
+    Math.abs(scaled - near) < 1e-10 * Math.max(1, Math.abs(scaled))
       ? near
       : way === 'nearest'
         ? near
