@@ -178,7 +178,8 @@ export const MORE_HAZARDS: readonly Hazard[] = [
     signals: /\b(?:fold|unfold|collapse)\w*\b[^.;]*\b(?:wheelchair|frame|bed|table|ladder|pram|stroller)\b/i,
     known: /\b(?:pinch\w*|trap\w*|crush\w*|nip\w*|fingers?)\b/i,
     level: 'caution',
-    caution: 'Folding parts pinch fingers: hold it where the maker shows and keep hands off the joints.',
+    caution:
+      'Parts that fold or run together pinch fingers: move them by the place the maker shows and keep hands out of the gap.',
     source: KINDS,
   },
 ]

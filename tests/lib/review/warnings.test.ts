@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { bringsPower, cutsPower } from '@/lib/review/power'
 import { reviewProject } from '@/lib/review/review'
 import { type SampleMark, sample } from '@/lib/review/sample'
 
@@ -77,6 +78,18 @@ describe('steps that bring no danger of their own', () => {
       expect(asksFor('electric-shock', [['step', text]], '230 V ceiling fan')).toBe(false)
     },
   )
+})
+
+test.each([
+  ['Take the level plug out', false, false],
+  ['Pull the mains plug', true, false],
+  ['Turn each blade over and refit it on its seat', false, false],
+  ['Turn the isolator back on', false, true],
+  ['Switch on the pump', false, true],
+  ['Take your lock and tag off', false, true],
+  ['Hang a padlock on the switch', true, false],
+] as const)('[R2] "%s" cuts the power: %s, brings it: %s', (text, isCut, isPowered) => {
+  expect([cutsPower(text), bringsPower(text)]).toEqual([isCut, isPowered])
 })
 
 describe('hazards by class of machine and deed', () => {
