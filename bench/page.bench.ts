@@ -3,13 +3,12 @@ import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { chromium, type Page } from '@playwright/test'
+import { QUIET_CHROMIUM } from '@/lib/cli/quiet-chromium'
 import type { Bench, BenchRow } from './row'
 import { longTalk } from './talk'
 
 const PORT = 4329
 const ADDRESS = `http://127.0.0.1:${PORT}`
-const ARGS =
-  '--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
 
 const serve = async (): Promise<() => void> => {
   const server = spawn('node_modules/.bin/next', ['start', '--hostname', '127.0.0.1', '--port', String(PORT)], {
@@ -65,7 +64,7 @@ export const bench: Bench = {
     const stop = await serve()
     const browser = await chromium.launch({
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-      args: ARGS.split(' '),
+      args: [...QUIET_CHROMIUM],
     })
     const rows: BenchRow[] = []
     try {

@@ -5,21 +5,12 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { TellwrightError } from '@/lib/procedure/problem'
+import { QUIET_CHROMIUM } from './quiet-chromium'
 
 const PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome']
 
 /** Quiet, offline, with a profile of its own that is thrown away. */
-const FLAGS = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--no-pdf-header-footer',
-]
+const FLAGS = ['--headless', ...QUIET_CHROMIUM, '--no-pdf-header-footer']
 
 const findBrowser = (): string => {
   const given = process.env.CHROMIUM

@@ -3,7 +3,8 @@ import type { Project } from '@/lib/procedure/project'
 import type { Sentence } from '@/lib/procedure/recording'
 import { type Span, sharedTime } from '@/lib/procedure/time'
 import { isInstructing } from './instructing'
-import { talkOf } from './subject'
+import { onceForLast } from './memo'
+import { type Subject, talkOf } from './subject'
 
 /** How much of the instructing talk the marks account for. */
 export type Coverage = {
@@ -54,6 +55,11 @@ export const leftOut = (sentences: readonly Sentence[], marks: readonly Mark[]):
   const seconds = coveredSeconds(sentences, marks)
   return sentences.filter(({ start, end }, i) => end > start && (seconds[i] ?? 0) <= GRAZED * (end - start))
 }
+
+/** @returns sentences of the talk that no mark is of; none where nothing is marked yet. Asked once a review. */
+export const leftByMarks = onceForLast(({ project, sentences }: Subject): readonly Sentence[] =>
+  sentences.length === 0 || project.marks.length === 0 ? [] : leftOut(sentences, project.marks),
+)
 
 /**
  * How much of what was told the marks account for.

@@ -10,7 +10,7 @@ import { listedThing } from './listed'
 import { onceForLast, onceForText } from './memo'
 import { isLocking, isMadeGood, isPutBack, type Open, ownerIn, redoneBy } from './restored'
 import { isOpposed, isSameThing, type Thing, toThing } from './thing'
-import { addedBy, runsOut, type Undone, undoneBy } from './undone'
+import { addedBy, isShut, runsOut, type Undone, undoneBy } from './undone'
 import { singular, stemSet } from './words'
 
 /** Verbs that bring something to the job that may be taken away again. */
@@ -84,8 +84,7 @@ const isTelling = ({ acts, verb }: Action): boolean =>
   verb === 'tip' ||
   verb === 'jam'
 
-const isShutting = ({ verb, particle }: Action): boolean =>
-  verb === 'close' || verb === 'shut' || particle === 'off' || particle === 'shut' || particle === 'closed'
+const isShutting = (action: Action): boolean => isShut(action) || action.particle === 'off'
 
 /** What an action undoes or puts in for the time of the work. */
 const opensBy = (action: Action, step: Mark, number: number): readonly Open[] => {

@@ -9,7 +9,7 @@ const UNLOCKS =
 const LOCKS =
   /\b(?:hang|fit|fasten|put|set|clip|place|snap|attach|apply|secure|click)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:on|onto|to|through|over|in)\b/i
 const POWERS =
-  /\b(?:switch|turn|power)\w*\b[^.;]*\bon\b(?! (?:its|the|an?|to|top|your|each|both|their|his|her|my|that|this|one|it)\b)|\b(?:switch|turn|power)(?:ed|s)? (?:back )?on\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b|\b(?:remove|take off|unlock)\w*\b[^.;]*\b(?:padlock|lock|tag)\b/i
+  /\b(?:switch|turn|power)\w*\b[^.;]*\bon\b(?! (?:its|the|an?|to|top|your|each|both|their|his|her|my|that|this|one|it)\b)|\b(?:switch|turn|power)(?:ed|s)? (?:back )?on\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b/i
 
 /** A plug in one's own hand is isolation enough, so pulling it brings no danger of its own. @source OSHA 29 CFR 1910.147(a)(2)(iii)(A), from memory */
 const UNPLUGS =

@@ -3,21 +3,19 @@ import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { wordSet } from '@/lib/trade/list'
 import { type Action, actionsOf } from './action'
 import { inSteps } from './chunks'
-import { leftOut } from './coverage'
+import { leftByMarks } from './coverage'
 import { isDisposing } from './disposing'
 import { isChat, withoutLeadIn } from './instructing'
 import { openItems } from './ledger'
 import { onceForLast, onceForText } from './memo'
 import { isAway, type Open, ownerIn, redoneBy } from './restored'
 import type { Subject } from './subject'
-import { isOpposed, isSameThing, type Thing } from './thing'
+import { isOpposed, isSameThing, type Thing, toThing } from './thing'
 import { runsOut, type Undone, undoneBy } from './undone'
 
 /** @returns sentences of the talk that no mark is of, small talk left out. */
-export const leftOfTalk = onceForLast(({ project, sentences }: Subject): readonly Sentence[] =>
-  sentences.length === 0 || project.marks.length === 0
-    ? []
-    : leftOut(sentences, project.marks).filter(({ text }) => !isChat(text)),
+export const leftOfTalk = onceForLast((subject: Subject): readonly Sentence[] =>
+  leftByMarks(subject).filter(({ text }) => !isChat(text)),
 )
 
 /** "Timber out from the blade", "cover back on": the verb a speaker leaves out. */
@@ -60,9 +58,7 @@ const rowsIn = inSteps((step): readonly Row[] =>
 
 /** Who chocks the wheels has chocks: the verb names the thing. */
 const verbThing = ({ verb }: Action): readonly Thing[] =>
-  /^(?:chock|wedge|block|prop|pin|clamp|plug|cap|bung|mask|tape|strap)$/.test(verb)
-    ? [{ name: verb, head: verb, words: [verb], rest: [], heads: [verb], isPlural: false }]
-    : []
+  /^(?:chock|wedge|block|prop|pin|clamp|plug|cap|bung|mask|tape|strap)$/.test(verb) ? [toThing([verb])] : []
 
 const isOne = (a: Thing, b: Thing): boolean => isSameThing(a, b) || (a.head === b.head && !isOpposed(a.words, b.words))
 

@@ -54,7 +54,8 @@ const CORDS = wordSet('mains power machine wall battery supply charger charging'
 const BUNGS = wordSet('drain filler fill level bung vent sump rubber expansion')
 /** Pulled, these cut the power; a plug is disconnected. */
 const PULLED_OFF = wordSet('isolator breaker disconnect switch fuse')
-const isShut = ({ verb, particle }: Action): boolean =>
+/** @returns whether a way is shut: closed, or turned or pushed shut. */
+export const isShut = ({ verb, particle }: Action): boolean =>
   verb === 'close' || verb === 'shut' || particle === 'shut' || particle === 'closed'
 /** "Jack the wheel off the shaft" with a screw raises nothing. */
 const isForcedOff = (particle: string | undefined): boolean =>

@@ -1,5 +1,4 @@
 import { openItems } from './ledger'
-import { unlocks } from './power'
 import { addStep, placeToMend } from './remedy'
 import type { Open } from './restored'
 import { atMark, type FindingLevel, type Found } from './rule'
@@ -18,6 +17,8 @@ export type Restoration = {
   /** What the added step says, `{}` standing for the thing. */
   readonly step: string
   readonly level?: (open: Open) => FindingLevel | undefined
+  /** What a later step says that makes it good without a verb for it. */
+  readonly redoneBy?: (text: string) => boolean
 }
 
 /** What lives on its charger; a laptop or a bike is unplugged from it for the day. */
@@ -28,32 +29,31 @@ const nameOf = ({ thing }: Open): string => `the ${thing.name}`
 
 /** @returns the check for what is undone in one way and never made good. */
 export const unrestored =
-  ({ undone, was, never, step, level }: Restoration) =>
+  ({ undone, was, never, step, level, redoneBy }: Restoration) =>
   (subject: Subject): readonly Found[] => {
     const { sheet } = subject
-    return (
-      [...openItems(sheet), ...toldOpen(subject)]
-        .filter(
-          ({ thing }) =>
-            thing.head !== 'charger' || STAYS_ON_CHARGE.test(`${sheet.heading.title} ${sheet.heading.equipment}`),
-        )
-        .filter(open => open.undone === undone && vagueIn(open.step.text) === undefined)
-        // "Turn the isolator on, your padlock and tag off" needs no verb for the lock.
-        .filter(open => undone !== 'locked' || !sheet.steps.slice(open.number).some(({ mark }) => unlocks(mark.text)))
-        .map(open => {
-          const own = level?.(open)
-          const { thing, number, step: mark } = open
-          return {
-            place: atMark(mark),
-            message: `Step ${number}: ${nameOf(open)} ${thing.isPlural ? 'are' : 'is'} ${was} and never ${never}. Add the step that does it, or say that it stays so.`,
-            remedy: addStep(
-              `${undone}-${thing.words.join('-')}`,
-              step.replace('{}', nameOf(open)),
-              placeToMend(sheet, number),
-              mark,
-            ),
-            ...(own === undefined ? {} : { level: own }),
-          }
-        })
-    )
+    return [...openItems(sheet), ...toldOpen(subject)]
+      .filter(
+        ({ thing }) =>
+          thing.head !== 'charger' || STAYS_ON_CHARGE.test(`${sheet.heading.title} ${sheet.heading.equipment}`),
+      )
+      .filter(open => open.undone === undone && vagueIn(open.step.text) === undefined)
+      .filter(
+        ({ number }) => redoneBy === undefined || !sheet.steps.slice(number).some(({ mark }) => redoneBy(mark.text)),
+      )
+      .map(open => {
+        const own = level?.(open)
+        const { thing, number, step: mark } = open
+        return {
+          place: atMark(mark),
+          message: `Step ${number}: ${nameOf(open)} ${thing.isPlural ? 'are' : 'is'} ${was} and never ${never}. Add the step that does it, or say that it stays so.`,
+          remedy: addStep(
+            `${undone}-${thing.words.join('-')}`,
+            step.replace('{}', nameOf(open)),
+            placeToMend(sheet, number),
+            mark,
+          ),
+          ...(own === undefined ? {} : { level: own }),
+        }
+      })
   }

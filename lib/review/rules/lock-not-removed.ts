@@ -1,3 +1,4 @@
+import { unlocks } from '../power'
 import type { Rule } from '../rule'
 import { sample } from '../sample'
 import { unrestored } from '../unrestored'
@@ -24,5 +25,7 @@ export const lockNotRemoved: Rule = {
     was: 'locked out',
     never: 'unlocked',
     step: 'Remove the lock and tag from {}',
+    // "Turn the isolator on, your padlock and tag off".
+    redoneBy: unlocks,
   }),
 }

@@ -2,10 +2,10 @@ import type { SheetStep } from '@/lib/procedure/sheet'
 import { shorten } from '@/lib/procedure/shorten'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
 import { inSteps } from '../chunks'
-import { leftOut } from '../coverage'
+import { leftByMarks } from '../coverage'
 import { isDisposing, tellsDisposal } from '../disposing'
 import { quote } from '../late'
-import { onceForLast, onceForText } from '../memo'
+import { onceForText } from '../memo'
 import { addStep } from '../remedy'
 import { atMark, type FindingLevel, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
@@ -30,11 +30,8 @@ const saidIn = inSteps(({ mark, checks, cautions }) =>
 )
 
 /** Where the talk says something spent goes: "the old oil goes in the jar for the oil bank". */
-const toldIn = onceForLast((subject: Subject): string | undefined =>
-  subject.project.marks.length === 0
-    ? undefined
-    : leftOut(subject.sentences, subject.project.marks).find(({ text }) => tellsDisposal(text))?.text,
-)
+const toldIn = (subject: Subject): string | undefined =>
+  leftByMarks(subject).find(({ text }) => tellsDisposal(text))?.text
 
 /** Told in the talk and on no mark: whatever the sheet says of other waste, this is missing. */
 const told = (subject: Subject): readonly Found[] => {

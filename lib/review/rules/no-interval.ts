@@ -1,6 +1,5 @@
 import { shorten } from '@/lib/procedure/shorten'
-import { leftOut } from '../coverage'
-import { onceForLast } from '../memo'
+import { leftByMarks } from '../coverage'
 import { linesOf } from '../proof'
 import { type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
@@ -18,11 +17,8 @@ const COMES_ROUND =
 const OTHER_TIMES = /\b(?:salary|rent|paid|wages|coffee|bus|train|phone|newsletter|seen|saw|last|ago)\b/i
 
 /** A sentence outside every mark that says how often the job is done. */
-const toldIn = onceForLast(({ sentences, project }: Subject): string | undefined =>
-  project.marks.length === 0
-    ? undefined
-    : leftOut(sentences, project.marks).find(({ text }) => COMES_ROUND.test(text) && !OTHER_TIMES.test(text))?.text,
-)
+const toldIn = (subject: Subject): string | undefined =>
+  leftByMarks(subject).find(({ text }) => COMES_ROUND.test(text) && !OTHER_TIMES.test(text))?.text
 
 const check = (subject: Subject): readonly Found[] => {
   const { sheet, project } = subject

@@ -39,13 +39,12 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   if (last === undefined || linesOf(sheet).some(({ text }) => PROVES.test(text) && !/\bclockwise\b/i.test(text)))
     return []
   const leads = lastStep(sheet, isLeads)
-  const message =
-    leads === undefined
-      ? `Three-phase power comes back in step ${last.number}, ${quote(last.mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
-      : `Three-phase leads are connected in step ${leads.number}, ${quote(leads.mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
+  const what = leads === undefined ? 'Three-phase power comes back' : 'Three-phase leads are connected'
+  const { mark, number } = leads ?? last
+  const message = `${what} in step ${number}, ${quote(mark)}, and nobody looks which way the motor turns. Add a check of rotation against the arrow.`
   return [
     {
-      place: atMark((leads ?? last).mark),
+      place: atMark(mark),
       message,
       remedy: addStep('rotation', 'Check the direction of rotation against the arrow', last.number, last.mark),
     },

@@ -1,19 +1,17 @@
 import { shorten } from '@/lib/procedure/shorten'
-import { leftOut } from '../coverage'
+import { leftByMarks } from '../coverage'
 import { isOrder } from '../instructing'
 import type { Found, Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
-const check = ({ project, sentences }: Subject): readonly Found[] => {
-  if (sentences.length === 0 || project.marks.length === 0) return []
-  return leftOut(sentences, project.marks)
+const check = (subject: Subject): readonly Found[] =>
+  leftByMarks(subject)
     .filter(({ text }) => isOrder(text))
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
       message: `The talk tells to do something that no mark holds: "${shorten(text, 80)}" Mark it, or leave it out on purpose.`,
     }))
-}
 
 /** Told and not marked. */
 export const orderNotMarked: Rule = {

@@ -170,6 +170,7 @@ const doubt = (mark: Mark): string | undefined => {
 }
 
 const doubtOf = onceFor(doubt)
+const doubtOn = onceForText((machine: string) => onceFor((mark: Mark) => doubtOf(mark) ?? beyondMachine(mark, machine)))
 
 /** A point lost, a unit swapped. */
 export const specImplausible: Rule = {
@@ -184,9 +185,9 @@ export const specImplausible: Rule = {
   ]),
   passes: sample([['spec', 'tyre pressure', { quantity: { nominal: 2.5, unit: 'bar' } }]]),
   check: ({ project, sheet }) => {
-    const machine = `${sheet.heading.title} ${sheet.heading.equipment}`
+    const doubtHere = doubtOn(`${sheet.heading.title} ${sheet.heading.equipment}`)
     return project.marks.flatMap(mark => {
-      const text = mark.kind === 'spec' ? (doubtOf(mark) ?? beyondMachine(mark, machine)) : undefined
+      const text = mark.kind === 'spec' ? doubtHere(mark) : undefined
       return text === undefined
         ? []
         : [{ place: atMark(mark), message: `"${mark.text}": ${text} Look at the unit and the decimal point.` }]

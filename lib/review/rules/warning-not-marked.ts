@@ -30,13 +30,8 @@ const isWarning = ({ text }: Sentence): boolean =>
 /** Cautions and whether each was taken from a sentence that warns. */
 type Source = { readonly caution: Mark; readonly isRooted: boolean }
 
-const sourcesOf = (cautions: readonly Mark[], sentences: readonly Sentence[]): readonly Source[] => {
-  const warnings = sentences.filter(isWarning)
-  return cautions.map(caution => ({
-    caution,
-    isRooted: warnings.some(warning => sharedTime(caution, warning) > 0),
-  }))
-}
+const sourcesOf = (cautions: readonly Mark[], warnings: readonly Sentence[]): readonly Source[] =>
+  cautions.map(caution => ({ caution, isRooted: warnings.some(warning => sharedTime(caution, warning) > 0) }))
 
 /** Whether a caution says elsewhere, in its own words, what the sentence warns of. */
 const saysSo = ({ caution, isRooted }: Source, { start, end, text }: Sentence): boolean => {
@@ -56,9 +51,9 @@ const saysSo = ({ caution, isRooted }: Source, { start, end, text }: Sentence): 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const cautions = project.marks.filter(({ kind }) => kind === 'caution')
-  const sources = sourcesOf(cautions, sentences)
-  return leftOut(sentences, cautions)
-    .filter(isWarning)
+  const warnings = sentences.filter(isWarning)
+  const sources = sourcesOf(cautions, warnings)
+  return leftOut(warnings, cautions)
     .filter(sentence => !sources.some(source => saysSo(source, sentence)))
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
