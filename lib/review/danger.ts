@@ -4,7 +4,7 @@ import type { Hazard } from '@/lib/trade/hazard'
 import { MACHINE_HAZARDS, type MachineHazards } from '@/lib/trade/hazards-machine'
 import { logit } from '@/lib/trade/model'
 import { isAgainst } from './answering'
-import { inSteps } from './chunks'
+import { atSteps, inSteps } from './chunks'
 import { sheetOdds, stepOdds } from './hazard-odds'
 import { contextHazards, HAZARDS, hazardsIn, hintsIn, rowsOn } from './hazard-signs'
 import { listedThing } from './listed'
@@ -64,7 +64,7 @@ const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
 const WAITS =
   /^(?:then |now )?(?:wait|(?:let|leave|allow|give)\b[^.;]*\b(?:cool|settle|rest|stop|drain|bleed|run down|spin down|come to|stand)\w*|stand by)\b/i
 /** What a step says of power and of hazards. */
-const signsIn = inSteps(step => {
+const signsIn = atSteps(step => {
   const { mark, checks, tools, materials } = step
   const texts = [mark.text, ...checks.map(({ text }) => text)]
   const [isCut, isPowered] = [cutsPower(mark.text) || unlocks(mark.text), bringsPower(mark.text)]
@@ -74,7 +74,7 @@ const signsIn = inSteps(step => {
     .filter(own => own.plain.length + own.hinted.length > 0)
   const inContext = texts.flatMap(contextHazards)
   const isWaiting = WAITS.test(mark.text)
-  return [{ step, isCut, isPowered, isWaiting, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext }]
+  return [{ isCut, isPowered, isWaiting, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext }]
 })
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
@@ -179,7 +179,7 @@ export const unspoken = (sheet: Sheet): readonly Hazard[] => {
 }
 
 /** @returns the cautions of a sheet's steps with the number of their step, in order. */
-export const cautionsIn = inSteps(({ cautions, number }) => cautions.map(mark => ({ mark, number })))
+export const cautionsIn = atSteps(({ cautions }) => cautions.map(mark => ({ mark })))
 
 /** Whether a step sets going what was still: a caution against moving parts is in time there. */
 export const isPowering = ({ mark }: SheetStep): boolean => bringsPower(mark.text)
@@ -213,8 +213,8 @@ export const presences = onceForLast((sheet: Sheet): readonly Presence[] => {
   }))
 })
 
-const protectingIn = inSteps(({ mark, checks, number }) =>
-  [mark, ...checks].flatMap(({ text }) => [...protectedBy(text)]).map(hazard => ({ hazard, number })),
+const protectingIn = atSteps(({ mark, checks }) =>
+  [mark, ...checks].flatMap(({ text }) => [...protectedBy(text)]).map(hazard => ({ hazard })),
 )
 
 /** From which step on something worn, set up or listed answers a hazard; 0 where it is only listed. */

@@ -3,7 +3,7 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import { wordSet } from '@/lib/trade/list'
 import { FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
-import { inSteps } from './chunks'
+import { atSteps } from './chunks'
 import { isDisposing } from './disposing'
 import { grouped } from './grouped'
 import { listedThing } from './listed'
@@ -86,16 +86,18 @@ const isTelling = ({ acts, verb }: Action): boolean =>
 
 const isShutting = (action: Action): boolean => isShut(action) || action.particle === 'off'
 
+type Unplaced = Omit<Open, 'number'>
+
 /** What an action undoes or puts in for the time of the work. */
-const opensBy = (action: Action, step: Mark, number: number): readonly Open[] => {
+const opensBy = (action: Action, step: Mark): readonly Unplaced[] => {
   const things = action.acts.has('lock') && action.things.length === 0 ? [LOCK] : action.things
   const of = ownerIn(action.rest)
   const added = addedBy(action).map(
-    (thing): Open => ({ undone: 'added', thing, step, number, of: action.things[0], among: 1 }),
+    (thing): Unplaced => ({ undone: 'added', thing, step, of: action.things[0], among: 1 }),
   )
-  const undone = things.flatMap((thing): readonly Open[] => {
+  const undone = things.flatMap((thing): readonly Unplaced[] => {
     const undone = undoneBy(action, thing)
-    return undone === undefined ? [] : [{ undone, thing, step, number, of, among: things.length }]
+    return undone === undefined ? [] : [{ undone, thing, step, of, among: things.length }]
   })
   return [...added, ...undone]
 }
@@ -116,7 +118,7 @@ const fluidIn = ({ heading }: Sheet): string | undefined =>
   FLUIDS_BY_JOB.find(([job]) => job.test(`${heading.title} ${heading.equipment}`))?.[1]
 
 const LINES = wordSet('hose line pipe fitting union nut coupling banjo tube connector')
-const isLine = ({ thing, undone }: Open): boolean =>
+const isLine = ({ thing, undone }: Unplaced): boolean =>
   (undone === 'disconnected' || undone === 'removed' || undone === 'loosened') &&
   (thing.words.includes('hose') ||
     thing.words.includes('line') ||
@@ -125,17 +127,17 @@ const isLine = ({ thing, undone }: Open): boolean =>
   LINES.has(thing.head)
 
 /** What a step tells the ledger; read once a step. */
-const tellingIn = inSteps(({ mark, number, checks }) => {
+const tellingIn = atSteps(({ mark, checks }) => {
   const tells = tellsOf(mark.text)
   const texts = [mark.text, ...checks.map(({ text }) => text)]
   const telling = actionsOf(mark.text)
     .filter(isTelling)
-    .map(action => ({ action, drained: runsOut(action, texts), opens: opensBy(action, mark, number) }))
+    .map(action => ({ action, drained: runsOut(action, texts), opens: opensBy(action, mark) }))
   const done = checks.filter(({ text }) => tellsOf(text).isDone).map(({ text }) => stemSet(text))
   const isLevel = checks.some(({ text }) => LEVEL.test(text))
   const isIdle =
     tells.isDisposal || (telling.length + done.length === 0 && !tells.isGeneral && !tells.isLeftSo && !isLevel)
-  return isIdle ? [] : [{ mark, number, checks, tells, stems: stemSet(mark.text), telling, done }]
+  return isIdle ? [] : [{ mark, checks, tells, stems: stemSet(mark.text), telling, done }]
 })
 
 type Telling = ReturnType<typeof tellingIn>[number]
@@ -182,7 +184,7 @@ class Ledger {
         drained ?? (this.#fluid !== undefined && opens.some(isLine) ? toThing(this.#fluid.split(' ')) : undefined)
       if (lost !== undefined) this.#runOut(lost, mark, number)
       if (BINDS.has(action.verb)) this.#bound.push(...action.things)
-      for (const item of this.#opened(opens)) {
+      for (const item of this.#opened(opens.map(own => ({ ...own, number })))) {
         if (action.verb.startsWith('un') && this.#bound.some(other => isSameThing(other, item.thing))) continue
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(

@@ -1,15 +1,15 @@
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import type { Act } from '@/lib/trade/pairs'
 import { actionsOf } from './action'
-import { inSteps } from './chunks'
+import { atSteps } from './chunks'
 import { onceForLast } from './memo'
 
 /** Everything the sheet tells to do or look at, in order: steps, then their checks. */
 export type Line = { readonly text: string; readonly step: SheetStep; readonly isCheck: boolean }
 
-const linesIn = inSteps((step): readonly Line[] => [
-  { text: step.mark.text, step, isCheck: false },
-  ...step.checks.map(({ text }) => ({ text, step, isCheck: true })),
+const linesIn = atSteps(({ mark, checks }): readonly Omit<Line, 'step'>[] => [
+  { text: mark.text, isCheck: false },
+  ...checks.map(({ text }) => ({ text, isCheck: true })),
 ])
 
 /** @returns every step and check of a sheet in order. */

@@ -73,7 +73,7 @@ export const reviewProject = (project: Project, { rules = NO_SHOP_RULES }: Revie
   const starts = new Map(project.marks.map(({ id, start }) => [id, start]))
   const findings = [
     ...WHOLE_RULES.flatMap(rule => weighed(rule, rule.check(subject), subject)),
-    ...foundInMarks(cutMarks(project.marks)).flatMap(([rule, found]) => weighed(rule, found, subject)),
+    ...foundInMarks(cutMarks(subject.project.marks)).flatMap(([rule, found]) => weighed(rule, found, subject)),
   ]
   return findings
     .map((finding, i) => ({ finding, i, start: startOf(finding.place, starts) }))

@@ -1,7 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
-import { inSteps } from './chunks'
+import { atSteps } from './chunks'
 import { isDisposing } from './disposing'
 import { quote } from './late'
 import { moveStep } from './remedy'
@@ -32,8 +32,8 @@ const EMPTIES =
 const FILLING =
   /\b(?:fill|refill|top up|pour|prime)\w*\b[^.;]*\b(?:tank|heater|boiler|oil|water|coolant|system|sump|gearbox|reservoir|cylinder|level|fluid)\b|\b(?:fill|refill)\b/i
 
-const fillingIn = inSteps(step => {
-  const { text } = step.mark
+const fillingIn = atSteps(({ mark }) => {
+  const { text } = mark
   const isDisposed = isDisposing(text)
   const empties = !isDisposed && EMPTIES.test(text)
   const fills = !isDisposed && !empties && FILLING.test(text) && actionsOf(text).some(({ acts }) => acts.has('fill'))
@@ -42,7 +42,7 @@ const fillingIn = inSteps(step => {
     actionsOf(text).some(
       action => isRun(action) && !action.things.some(({ head }) => /^(?:water|valve|tap|pump)$/.test(head)),
     )
-  return empties || fills || powers ? [{ step, empties, fills, powers }] : []
+  return empties || fills || powers ? [{ empties, fills, powers }] : []
 })
 
 /** @returns what is switched on before what was drained is filled again. */

@@ -1,7 +1,9 @@
+import type { Mark } from '@/lib/procedure/mark'
 import type { Project } from '@/lib/procedure/project'
 import type { Sentence, Transcript } from '@/lib/procedure/recording'
-import { type Sheet, type SheetStep, toSheet } from '@/lib/procedure/sheet'
+import { type Sheet, toSheet } from '@/lib/procedure/sheet'
 import { toSentences } from '@/lib/transcript/sentence'
+import { steadied } from './chunks'
 import { onceFor } from './memo'
 import { NO_SHOP_RULES, type ShopRules } from './shop'
 
@@ -24,31 +26,39 @@ const NO_SENTENCES: readonly Sentence[] = []
 export const talkOf = ({ recording }: Project): readonly Sentence[] =>
   recording.transcript === null ? NO_SENTENCES : sentencesOf(recording.transcript)
 
-let lastSteps: readonly SheetStep[] = []
+let lastMarks = new Map<string, Mark>()
 
-const LISTS = ['cautions', 'specs', 'checks', 'reasons', 'symptoms', 'tools', 'materials'] as const
-
-const isSameList = <T>(a: readonly T[], b: readonly T[]): boolean =>
-  a === b || (a.length === b.length && a.every((value, i) => value === b[i]))
-
-/** A step that says what it said keeps its identity, so that what was found out about it is known still. */
-const steady = (step: SheetStep): SheetStep => {
-  const old = lastSteps[step.number - 1]
-  return old !== undefined && old.mark === step.mark && LISTS.every(list => isSameList(old[list], step[list]))
-    ? old
-    : step
+const isSameButPlace = (a: Mark, b: Mark): boolean => {
+  const [keys, others] = [Object.keys(a) as (keyof Mark)[], Object.keys(b)]
+  return keys.length === others.length && keys.every(key => key === 'place' || a[key] === b[key])
 }
 
-const steadySheet = (sheet: Sheet): Sheet => {
-  const steps = sheet.steps.map(steady)
-  lastSteps = steps
-  return { ...sheet, steps }
+/**
+ * Steps that only moved up or down as the mark they were in the last review, so that what was found out about it is known still.
+ * Where a step stands is the sheet's to say: no rule reads `place`.
+ */
+const steadyMarks = (marks: readonly Mark[]): readonly Mark[] => {
+  const all = marks.map(mark => {
+    const old = mark.kind === 'step' ? lastMarks.get(mark.id) : undefined
+    return old !== undefined && (old === mark || isSameButPlace(old, mark)) ? old : mark
+  })
+  lastMarks = new Map(all.map(mark => [mark.id, mark]))
+  return all.every((mark, i) => mark === marks[i]) ? marks : all
 }
 
 /** @returns everything the rules look at, computed once for all of them. */
-export const toSubject = (project: Project, shop: ShopRules = NO_SHOP_RULES): Subject => ({
-  project,
-  sheet: steadySheet(toSheet(project)),
-  sentences: talkOf(project),
-  shop,
-})
+export const toSubject = (project: Project, shop: ShopRules = NO_SHOP_RULES): Subject => {
+  const marks = steadyMarks(project.marks)
+  const known = new Map(project.marks.map((mark, i) => [mark, marks[i]]))
+  const sheet = toSheet(project)
+  const steps = sheet.steps.map(step => {
+    const mark = known.get(step.mark) ?? step.mark
+    return mark === step.mark ? step : { ...step, mark }
+  })
+  return {
+    project: marks === project.marks ? project : { ...project, marks },
+    sheet: { ...sheet, steps: steadied(steps) },
+    sentences: talkOf(project),
+    shop,
+  }
+}

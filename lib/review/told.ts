@@ -2,7 +2,7 @@ import type { Sentence } from '@/lib/procedure/recording'
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { wordSet } from '@/lib/trade/list'
 import { type Action, actionsOf } from './action'
-import { inSteps } from './chunks'
+import { atSteps } from './chunks'
 import { leftByMarks } from './coverage'
 import { isDisposing } from './disposing'
 import { isChat, withoutLeadIn } from './instructing'
@@ -46,13 +46,13 @@ type Row = {
   readonly thing: Thing
   readonly first: Thing | undefined
 }
-const rowsIn = inSteps((step): readonly Row[] =>
-  isDisposing(step.mark.text)
+const rowsIn = atSteps(({ mark }): readonly Omit<Row, 'step'>[] =>
+  isDisposing(mark.text)
     ? []
-    : actionsOf(step.mark.text).flatMap(action =>
+    : actionsOf(mark.text).flatMap(action =>
         [...action.things, ...action.along, ...verbThing(action)]
           .filter(({ head }) => head !== '')
-          .map(thing => ({ step, action, thing, first: action.things[0] })),
+          .map(thing => ({ action, thing, first: action.things[0] })),
       ),
 )
 
@@ -87,18 +87,18 @@ const openBy = (sheet: Sheet, { start }: Sentence, order: Action, told: Thing): 
   return { undone, thing: row.thing, step: mark, number, of: ownerIn(row.action.rest) ?? row.first, among: 1 }
 }
 
-const emptiesIn = inSteps((step): readonly SheetStep[] =>
+const emptiesIn = atSteps(step =>
   !isDisposing(step.mark.text) &&
   actionsOf(step.mark.text).some(
     action =>
       runsOut(action, [step.mark.text, ...step.checks.map(({ text }) => text)]) !== undefined ||
       action.things.some(thing => undoneBy(action, thing) === 'drained'),
   )
-    ? [step]
+    ? [{}]
     : [],
 )
-const fillsIn = inSteps((step): readonly number[] =>
-  !isDisposing(step.mark.text) && actionsOf(step.mark.text).some(({ verb }) => FILLS.has(verb)) ? [step.number] : [],
+const fillsIn = atSteps(({ mark }) =>
+  !isDisposing(mark.text) && actionsOf(mark.text).some(({ verb }) => FILLS.has(verb)) ? [{}] : [],
 )
 const FILLS = wordSet('fill refill top pour add replenish recharge prime charge')
 
@@ -106,8 +106,8 @@ const FILLS = wordSet('fill refill top pour add replenish recharge prime charge'
 const unfilled = (sheet: Sheet, { start }: Sentence, order: Action): Open | undefined => {
   const [thing] = order.things
   if (!FILLS.has(order.verb) || thing === undefined) return undefined
-  const step = emptiesIn(sheet).findLast(({ mark }) => mark.start < start)
-  if (step === undefined || fillsIn(sheet).some(number => number > step.number)) return undefined
+  const step = emptiesIn(sheet).findLast(({ step: { mark } }) => mark.start < start)?.step
+  if (step === undefined || fillsIn(sheet).some(later => later.step.number > step.number)) return undefined
   return { undone: 'drained', thing, step: step.mark, number: step.number, of: undefined, among: 1 }
 }
 

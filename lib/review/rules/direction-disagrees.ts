@@ -1,6 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { type Action, actionsOf } from '../action'
-import { inSteps } from '../chunks'
+import { atSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
@@ -68,7 +68,7 @@ const usual = ({ direction, does }: Turn): boolean =>
   (direction !== 'left' && direction !== 'right') ||
   (direction === 'right') === (does === 'tightens')
 
-const turnings = inSteps(({ mark, number }) => turnsIn(mark.text).map(turn => ({ mark, number, turn })))
+const turnings = atSteps(({ mark }) => turnsIn(mark.text).map(turn => ({ mark, turn })))
 
 /** What is only turned and then comes off was loosened; what is turned after it went on was tightened. */
 const settled = (sheet: Subject['sheet'], { turn, number }: { readonly turn: Turn; readonly number: number }): Turn => {

@@ -1,6 +1,6 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { actionsOf } from '../action'
-import { inSteps } from '../chunks'
+import { atSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
@@ -46,10 +46,10 @@ const isStepwise = (steps: readonly SheetStep[]): boolean => {
   return own >= 2 && own >= 0.4 * steps.length
 }
 
-const turningIn = inSteps(step => (turnedIn(step.mark.text).length > 0 ? [step] : []))
+const turningIn = atSteps(({ mark }) => (turnedIn(mark.text).length > 0 ? [{}] : []))
 
 const check = ({ sheet }: Subject): readonly Found[] => {
-  const steps = turningIn(sheet)
+  const steps = turningIn(sheet).map(({ step }) => step)
   if (!isStepwise(steps)) return []
   const known = steps.filter(hasTool).flatMap(({ mark }) => turnedIn(mark.text))
   const seen: Thing[] = []

@@ -1,6 +1,6 @@
 import { DEFERS, LICENSED, type LicensedWork } from '@/lib/trade/licensed'
 import { actionsOf } from '../action'
-import { inSteps } from '../chunks'
+import { atSteps, inSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { addCaution } from '../remedy'
@@ -42,10 +42,10 @@ const inContext = onceForText((text: string): readonly LicensedWork[] =>
   ),
 )
 
-const licensedSteps = inSteps(({ mark, number, tools }) =>
+const licensedSteps = atSteps(({ mark, tools }) =>
   [mark, ...tools].flatMap(({ text }) => [
-    ...licensedIn(text).map(work => ({ mark, number, work, isSure: true })),
-    ...inContext(text).map(work => ({ mark, number, work, isSure: false })),
+    ...licensedIn(text).map(work => ({ mark, work, isSure: true })),
+    ...inContext(text).map(work => ({ mark, work, isSure: false })),
   ]),
 )
 const deferringIn = inSteps(({ mark, cautions, checks, reasons }) =>

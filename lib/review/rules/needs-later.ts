@@ -1,7 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from '../action'
-import { inSteps } from '../chunks'
+import { atSteps, type StepBody } from '../chunks'
 import { isDisposing } from '../disposing'
 import { grouped } from '../grouped'
 import { quote } from '../late'
@@ -21,26 +21,27 @@ const AGAIN = new Set(
 const MAKES = new Set('cut mix make prepare build print mill bend form crimp splice shape assemble'.split(' '))
 const TAKES = new Set(['removed', 'disconnected'])
 
-type Row = { readonly step: SheetStep; readonly action: Action; readonly thing: Thing }
+type Unplaced = { readonly action: Action; readonly thing: Thing }
+type Row = Unplaced & { readonly step: SheetStep }
 
-const rowsOf = onceFor((step: SheetStep): readonly Row[] =>
-  actionsOf(step.mark.text).flatMap(action =>
-    action.things.filter(({ head }) => head !== '').map(thing => ({ step, action, thing })),
+const rowsOf = onceFor(({ mark }: StepBody): readonly Unplaced[] =>
+  actionsOf(mark.text).flatMap(action =>
+    action.things.filter(({ head }) => head !== '').map(thing => ({ action, thing })),
   ),
 )
 
-const rowsIn = inSteps(rowsOf)
+const rowsIn = atSteps(rowsOf)
 
-const isAgain = ({ action }: Row): boolean =>
+const isAgain = ({ action }: Unplaced): boolean =>
   AGAIN.has(action.verb) || (action.particle === 'back' && action.acts.has('refit'))
 
-const isTaking = ({ action, thing }: Row): boolean => {
+const isTaking = ({ action, thing }: Unplaced): boolean => {
   const undone = undoneBy(action, thing)
   return undone !== undefined && TAKES.has(undone)
 }
 
 /** Whether `earlier` needs what `later` brings about. */
-const isUpsideDown = (earlier: Row, later: Row): boolean => {
+const isUpsideDown = (earlier: Unplaced, later: Unplaced): boolean => {
   if (isAgain(earlier) && isTaking(later)) return true
   if (
     MAKES.has(later.action.verb) &&
@@ -53,7 +54,7 @@ const isUpsideDown = (earlier: Row, later: Row): boolean => {
   return isTight && FASTENERS.has(earlier.thing.head) && isFitting(later) && later.thing.words.length > 1
 }
 
-const isFitting = ({ action }: Row): boolean =>
+const isFitting = ({ action }: Unplaced): boolean =>
   action.acts.has('refit') &&
   !action.acts.has('remove') &&
   action.verb !== 'tighten' &&
@@ -61,17 +62,17 @@ const isFitting = ({ action }: Row): boolean =>
   !action.acts.has('close') === !AGAIN.has(action.verb)
 
 /** Whether a row can need anything of a later one at all. */
-const mayNeed = (row: Row): boolean =>
+const mayNeed = (row: Unplaced): boolean =>
   isAgain(row) ||
   (row.action.acts.has('refit') && !MAKES.has(row.action.verb)) ||
   ((row.action.verb === 'torque' || row.action.verb === 'tighten') && FASTENERS.has(row.thing.head))
 
-const wantedIn = inSteps((step: SheetStep): readonly Row[] => rowsOf(step).filter(mayNeed))
+const wantedIn = atSteps((step): readonly Unplaced[] => rowsOf(step).filter(mayNeed))
 
 /** Rows that may bring about what an earlier one needs. */
-const mayBring = (row: Row): boolean =>
+const mayBring = (row: Unplaced): boolean =>
   isTaking(row) || (row.thing.words.length > 1 && (MAKES.has(row.action.verb) || isFitting(row)))
-const bringingIn = inSteps((step: SheetStep): readonly Row[] => rowsOf(step).filter(mayBring))
+const bringingIn = atSteps((step): readonly Unplaced[] => rowsOf(step).filter(mayBring))
 
 /** Said to be open, off or free already: "cap the open ports" comes after what opened them. */
 const STATE =
@@ -80,20 +81,22 @@ const LEAVES_OPEN = new Set<Act>(['disconnect', 'remove', 'open', 'loosen', 'dra
 const PIPED =
   /^(?:hose|line|pipe|tube|union|fitting|coupling|lead|wire|cable|connector|cover|cap|plug|valve|pump|injector|nut|banjo|flange|filter|cylinder|ram|gasket|seal|sensor|element|motor|bearing|shaft|tank)$/
 
-const statesIn = inSteps((step: SheetStep): readonly SheetStep[] => (STATE.test(step.mark.text) ? [step] : []))
-const leavingIn = inSteps((step: SheetStep): readonly SheetStep[] =>
+const statesIn = atSteps(({ mark }) => (STATE.test(mark.text) ? [{}] : []))
+const leavingIn = atSteps(step =>
   actionsOf(step.mark.text).some(
     ({ acts, things }) =>
       [...acts].some(act => LEAVES_OPEN.has(act)) && !acts.has('refit') && things.some(({ head }) => PIPED.test(head)),
   )
-    ? [step]
+    ? [{}]
     : [],
 )
 
 /** A step that takes something for open which only a later one opens. */
 const tooSoon = (sheet: Subject['sheet']): readonly Found[] =>
-  statesIn(sheet).flatMap(step => {
-    const opening = leavingIn(sheet).filter(({ mark }) => mark !== step.mark)
+  statesIn(sheet).flatMap(({ step }) => {
+    const opening = leavingIn(sheet)
+      .map(own => own.step)
+      .filter(({ mark }) => mark !== step.mark)
     const later = opening.find(({ number }) => number > step.number)
     if (later === undefined || opening.some(({ number }) => number < step.number)) return []
     const message = `Step ${step.number}, ${quote(step.mark)}, takes for open what only step ${later.number}, ${quote(later.mark)}, opens. Put that one first.`
@@ -102,7 +105,7 @@ const tooSoon = (sheet: Subject['sheet']): readonly Found[] =>
 
 /** What has to be made up before it is used. */
 const MIXES = new Set('mix dilute dissolve prepare brew blend stir make'.split(' '))
-const mixingIn = inSteps((step: SheetStep): readonly Row[] =>
+const mixingIn = atSteps((step): readonly Unplaced[] =>
   rowsOf(step).filter(
     ({ action, thing }) =>
       MIXES.has(action.verb) && MIXTURE.test(thing.head) && (action.verb !== 'make' || action.particle === 'up'),

@@ -1,7 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { shorten } from '@/lib/procedure/shorten'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
-import { inSteps } from '../chunks'
+import { atSteps, inSteps } from '../chunks'
 import { leftByMarks } from '../coverage'
 import { isDisposing, tellsDisposal } from '../disposing'
 import { quote } from '../late'
@@ -22,8 +22,8 @@ const namedIn = onceForText(
 const speaksOfDisposal = onceForText((text: string): boolean => DISPOSAL.test(text) || isDisposing(text))
 const OTHER = /\b(?:condensate|water|rinse|swarf|packaging|drained water)\b/i
 
-const arisingIn = inSteps(step =>
-  [step.mark, ...step.checks, ...step.materials].flatMap(({ text }) => wastesIn(text)).map(waste => ({ waste, step })),
+const arisingIn = atSteps(step =>
+  [step.mark, ...step.checks, ...step.materials].flatMap(({ text }) => wastesIn(text)).map(waste => ({ waste })),
 )
 const saidIn = inSteps(({ mark, checks, cautions }) =>
   [mark, ...checks, ...cautions].map(({ text }) => text).filter(speaksOfDisposal),

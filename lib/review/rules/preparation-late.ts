@@ -1,7 +1,7 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { PREPARATIONS, type Preparation } from '@/lib/trade/preparations'
 import { actionsOf } from '../action'
-import { inSteps } from '../chunks'
+import { atSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
 import { moveStep } from '../remedy'
@@ -52,9 +52,9 @@ const isAbout = ({ id }: Preparation, early: string, late: string): boolean => {
 type Turn = { prepares?: SheetStep; needs?: SheetStep }
 
 /** The first step that prepares and the first that needs it, for each preparation. */
-const turnsIn = inSteps(step => {
+const turnsIn = atSteps(step => {
   const { prepares, needs } = reads(step.mark.text)
-  return prepares.size + needs.size === 0 ? [] : [{ step, prepares, needs }]
+  return prepares.size + needs.size === 0 ? [] : [{ prepares, needs }]
 })
 
 const firstOf = (sheet: Subject['sheet']): ReadonlyMap<Preparation, Turn> => {
@@ -77,13 +77,13 @@ const WITNESS =
 const NO_WITNESS = /\b(?:wear|level|liquid|before|new|out of (?:order|service)|date)\b/i
 
 /** What a step marks, takes off and puts back. */
-const handlesIn = inSteps(step => {
+const handlesIn = atSteps(step => {
   const actions = actionsOf(step.mark.text)
   const marks =
     WITNESS.test(step.mark.text) && !NO_WITNESS.test(step.mark.text) ? actions.flatMap(({ things }) => things) : []
   const off = actions.filter(({ acts }) => acts.has('remove') || acts.has('disconnect')).flatMap(({ things }) => things)
   const on = actions.filter(({ acts }) => acts.has('refit') || acts.has('connect')).flatMap(({ things }) => things)
-  return marks.length + off.length + on.length === 0 ? [] : [{ step, marks, off, on }]
+  return marks.length + off.length + on.length === 0 ? [] : [{ marks, off, on }]
 })
 
 /** A part marked for its place once it is already off. */

@@ -1,6 +1,6 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { type Action, actionsOf } from '../action'
-import { inSteps } from '../chunks'
+import { atSteps } from '../chunks'
 import { quote } from '../late'
 import { onceFor, onceForText } from '../memo'
 import { moveStep } from '../remedy'
@@ -35,14 +35,14 @@ const isBack = ({ acts }: Action): boolean =>
 
 type Off = { readonly thing: Thing; readonly drain: boolean; readonly step: SheetStep; used?: SheetStep }
 
-const takenOff = (action: Action, step: SheetStep): readonly Off[] =>
+const takenOff = (action: Action): readonly Omit<Off, 'step'>[] =>
   action.things.flatMap(thing => {
     const undone = undoneBy(action, thing)
     const drain = isDrain(thing)
     if (undone === undefined || undone === 'switched-off' || undone === 'locked' || undone === 'closed') return []
     const isGuard =
       GUARDS.test(thing.head) || (PLATES.test(thing.head) && GUARDS.test(ownerIn(action.rest)?.head ?? ''))
-    return drain || (undone === 'removed' && isGuard) ? [{ thing, drain, step }] : []
+    return drain || (undone === 'removed' && isGuard) ? [{ thing, drain }] : []
   })
 
 /** Poured away, it fills nothing. */
@@ -50,13 +50,13 @@ const AWAY =
   /\b(?:pour|tip|empty)\w*\b[^.;]*\b(?:away|out|down|(?:in(?:to)?|to) (?:the |a |an )?(?:[a-z-]+ ){0,2}(?:drain|sink|gully|sewer|toilet|bucket|waste|drum|ditch|bin|can))\b/i
 
 /** What a step takes off, puts back, fills and runs; read once a step. */
-const movesIn = inSteps(step => {
+const movesIn = atSteps(step => {
   const actions = actionsOf(step.mark.text)
-  const takes = actions.map(action => takenOff(action, step))
+  const takes = actions.map(takenOff)
   const fills = AWAY.test(step.mark.text) ? [] : actions.filter(({ acts, verb }) => acts.has('fill') && FILLS.has(verb))
   const runs = actions.some(isRun) && !NOT_A_RUN.test(step.mark.text)
   const isIdle = !runs && fills.length === 0 && takes.every(own => own.length === 0) && !actions.some(isBack)
-  return isIdle ? [] : [{ step, actions, takes, fills, runs }]
+  return isIdle ? [] : [{ actions, takes, fills, runs }]
 })
 
 const isRunning = ({ mark }: SheetStep): boolean =>
@@ -75,7 +75,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
           if (item.used !== undefined) found.push(finding(item, item.used, step))
           return false
         })
-      off.push(...taken.map(own => ({ ...own })))
+      off.push(...taken.map(own => ({ ...own, step })))
     }
     for (const item of off) {
       if (item.step === step || !(item.drain ? fills.length > 0 && isInto(item.thing, fills) : runs)) continue
@@ -122,10 +122,10 @@ const mayPower = onceFor(
 )
 
 /** Running what has no power: the step stood before the power was cut. */
-const poweringIn = inSteps(step => {
+const poweringIn = atSteps(step => {
   const actions = actionsOf(step.mark.text)
   const waits = waitsForPower(step.mark.text)
-  return actions.filter((action, i) => mayPower(action) || (waits && i === 0)).map(action => ({ step, action, waits }))
+  return actions.filter((action, i) => mayPower(action) || (waits && i === 0)).map(action => ({ action, waits }))
 })
 
 const runWithoutPower = (sheet: Subject['sheet']): readonly Found[] => {

@@ -2,7 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import { SAME_PART } from '@/lib/trade/pairs'
 import { PART_NAMES } from '@/lib/trade/part-names'
 import { type Action, actionsOf } from '../action'
-import { inSteps } from '../chunks'
+import { atSteps, inSteps } from '../chunks'
 import { quote } from '../late'
 import { openItems } from '../ledger'
 import { listedThing } from '../listed'
@@ -32,11 +32,11 @@ const namesIn = inSteps(({ mark }) =>
 type Good = { readonly mark: Mark; readonly number: number; readonly action: Action; readonly thing: Thing }
 
 /** What makes good something, with the thing it names. */
-const goodIn = inSteps(({ mark, number }): readonly Good[] =>
+const goodIn = atSteps(({ mark }): readonly Omit<Good, 'number'>[] =>
   actionsOf(mark.text).flatMap(action =>
     redoneBy(action).size === 0
       ? []
-      : action.things.filter(({ head }) => head !== '').map(thing => ({ mark, number, action, thing })),
+      : action.things.filter(({ head }) => head !== '').map(thing => ({ mark, action, thing })),
   ),
 )
 
@@ -62,11 +62,11 @@ type Move = {
   readonly particle: string
   readonly thing: Thing
 }
-const movesIn = inSteps(({ mark, number }): readonly Move[] =>
+const movesIn = atSteps(({ mark }): readonly Omit<Move, 'number'>[] =>
   actionsOf(mark.text).flatMap(({ verb, particle, things }) =>
     particle === undefined || BACK[particle] === undefined
       ? []
-      : things.filter(({ head }) => head !== '').map(thing => ({ mark, number, verb, particle, thing })),
+      : things.filter(({ head }) => head !== '').map(thing => ({ mark, verb, particle, thing })),
   ),
 )
 
@@ -98,15 +98,13 @@ const swung = (sheet: Subject['sheet']): readonly Found[] => {
 }
 
 /** What steps take in hand: "with the barring handle". */
-const inHandIn = inSteps(({ mark, number }) =>
-  actionsOf(mark.text).flatMap(({ along }) =>
-    along.filter(({ head }) => head !== '').map(thing => ({ mark, number, thing })),
-  ),
+const inHandIn = atSteps(({ mark }) =>
+  actionsOf(mark.text).flatMap(({ along }) => along.filter(({ head }) => head !== '').map(thing => ({ mark, thing }))),
 )
 
 /** Everything steps name. */
-const namedIn = inSteps(({ mark, number }) =>
-  actionsOf(mark.text).flatMap(({ things, along }) => [...things, ...along].map(thing => ({ number, thing }))),
+const namedIn = atSteps(({ mark }) =>
+  actionsOf(mark.text).flatMap(({ things, along }) => [...things, ...along].map(thing => ({ thing }))),
 )
 
 /** A tool taken out under a name that nobody named before, while one that was put to use is never taken out. */

@@ -1,14 +1,14 @@
-import { inSteps } from '../chunks'
+import { atSteps } from '../chunks'
 import { doneTooEarly, quote, saysWhen } from '../late'
 import { moveStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
 
-const sayingIn = inSteps(step => (saysWhen(step.mark.text) ? [step] : []))
+const sayingIn = atSteps(({ mark }) => (saysWhen(mark.text) ? [{}] : []))
 
 const check = ({ sheet }: Subject): readonly Found[] =>
-  sayingIn(sheet).flatMap(({ mark, number }) => {
+  sayingIn(sheet).flatMap(({ step: { mark, number } }) => {
     const early = doneTooEarly(mark.text, sheet.steps, number)
     if (early === undefined) return []
     const message = `Step ${number}, ${quote(mark)}, says that it comes first, but step ${early.number}, ${quote(early.mark)}, stands before it. Move it up.`

@@ -1,9 +1,8 @@
 import type { Mark } from '@/lib/procedure/mark'
-import type { SheetStep } from '@/lib/procedure/sheet'
 import { formatQuantity } from '@/lib/quantity/format'
 import type { Reading } from '@/lib/quantity/read'
 import { dimensionOf } from '@/lib/quantity/units'
-import { inSteps } from '../chunks'
+import { inSteps, type StepBody } from '../chunks'
 import { disagree } from '../disagreeing'
 import { quote } from '../late'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
@@ -59,7 +58,7 @@ const remedyFor = ({ id, text }: Mark, { told, spec }: Pair): Remedy | undefined
   }
 }
 
-const checkStep = ({ mark, specs }: SheetStep): readonly Found[] => {
+const checkStep = ({ mark, specs }: StepBody): readonly Found[] => {
   const pairs = specs.length === 0 ? [] : contradictionsIn(mark.text, specs)
   const [first] = pairs
   if (first === undefined) return []

@@ -2,7 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import { IMPLIED_TOOLS } from '@/lib/trade/implied-tools'
 import { PART_HEADS } from '@/lib/trade/parts'
 import { TOOL_HEADS, WEAK_TOOLS } from '@/lib/trade/tools'
-import { inSteps } from '../chunks'
+import { atSteps } from '../chunks'
 import { isDisposing } from '../disposing'
 import { quote } from '../late'
 import { listedThing, namedThing } from '../listed'
@@ -103,12 +103,12 @@ const listTool = (step: Mark, name: string): Remedy => ({
 const WITH_WHAT = /\b(?:with (?:a|an|the|your|two|some)?\s?(?!care)[\w-]+|using|by hand)\b/i
 
 /** Tools that steps name or imply, in order. */
-const needsIn = inSteps(({ mark, number, checks }) => {
+const needsIn = atSteps(({ mark, checks }) => {
   if (isDisposing(mark.text)) return []
   const named = [mark, ...checks].flatMap(own => toolsIn(own.text))
   // Told with what, nobody looks for another tool.
   const implied = impliedBy(mark.text).filter(({ id }) => id === 'air' || !WITH_WHAT.test(mark.text))
-  return named.length + implied.length === 0 ? [] : [{ mark, number, named, implied }]
+  return named.length + implied.length === 0 ? [] : [{ mark, named, implied }]
 })
 
 const check = ({ sheet, project }: Subject): readonly Found[] => {
