@@ -170,6 +170,8 @@ const purposeOf = ({ verb, rest }: Clause): string | undefined => {
 const DRIVES = new Set('drive run zip gun send spin sink start work'.split(' '))
 const DRIVEN: ReadonlySet<Act> = new Set<Act>(['tighten', 'refit', 'connect', 'close'])
 
+const CAUGHT = /^(?:snaps?|clicks?|latch(?:es)?|catch(?:es)?)$/
+
 const finish = (clause: Clause, before: Thing | undefined): Action => {
   const { rest } = clause
   const purpose = purposeOf(clause)
@@ -177,11 +179,17 @@ const finish = (clause: Clause, before: Thing | undefined): Action => {
   const particle = purpose === undefined ? (clause.particle ?? distantParticle(verb, rest)) : undefined
   const along = alongIn(rest)
   // "Plug the line with a blanking plug" connects nothing.
-  const isCapped = (verb === 'plug' || verb === 'cap') && along.length > 0
+  const isCapped = (verb === 'plug' || verb === 'cap') && particle === undefined && along.length > 0
   const things = thingsOf(clause, before)
   const isDriven =
     DRIVES.has(verb) && particle !== 'out' && particle !== 'off' && things.some(({ head }) => FASTENERS.has(head))
-  const acts = isCapped ? NO_ACTS : isDriven ? DRIVEN : (hingedActs(verb, particle, things) ?? actsFor(verb, particle))
+  // "Swing the lid up until it latches" closes it, wherever its hinge is.
+  const isCaught = rest.includes('until') && rest.some(token => CAUGHT.test(token))
+  const acts = isCapped
+    ? NO_ACTS
+    : isDriven
+      ? DRIVEN
+      : (hingedActs(verb, isCaught ? 'shut' : particle, things) ?? actsFor(verb, particle))
   return {
     verb,
     ...(particle === undefined ? {} : { particle }),

@@ -88,7 +88,7 @@ export const actsFor = (verb: string, particle: string | undefined): ReadonlySet
 
 /** What goes along is the thing's own, or the hands'. */
 const OWN = wordSet('its their your both two one a all care')
-const FAR = wordSet('off out away apart loose free back home shut open closed')
+const FAR = wordSet('off out away apart together loose free back home shut open closed')
 const AT_END = wordSet('on in up down')
 /** Little words that show that a particle belongs to what stands before it: "next to the off switch", "to shut off". */
 const BINDS = wordSet('the a an to of from in on at by for and is')

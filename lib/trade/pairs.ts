@@ -81,7 +81,7 @@ export type Act = keyof typeof ACTS
 /** Words that follow a verb and change what it does. */
 export const PARTICLES: ReadonlySet<string> = new Set(
   wordList(
-    'off, out, up, down, back, on, in, away, apart, over, home, shut, open, loose, free, clear, aside, tight, closed, wide',
+    'off, out, up, down, back, on, in, away, apart, together, over, home, shut, open, loose, free, clear, aside, tight, closed, wide',
   ),
 )
 
@@ -94,7 +94,8 @@ export const NOT_PUT_BACK: ReadonlySet<string> = new Set(
     watch, excess, drip, spill, foam, fluid, coolant, fuel, petrol, gasoline, slag, spatter, bubble, stain, mark, paste, flux, solder,
     obstruction, blockage, clog, waste, silicone, remnant, remains, fragment, filament, contamination, clutter, snow, ice, nest, root, mud,
     sand, grit, stone, thread, cardboard, jewel, tension, slack, play, load, weight, pressure, charge, lock, tag, padlock, lockout, hand,
-    finger, finish, wax, sticker, staple, reading, sample, vehicle, puller, feather, grime, mineral, matter, growth, mould, mold, slime, glass, shard, nail, splinter, coin, paper, ammunition, food, leftover, liquid, wash, trigger, button, pedal`),
+    finger, finish, wax, sticker, staple, reading, sample, vehicle, puller, feather, grime, mineral, matter, growth, mould, mold, slime, glass, shard, nail, splinter, coin, paper, ammunition, food, leftover, liquid, wash, trigger, button, pedal,
+    coating, insulation, sheathing, tablet, pellet, granule, refrigerant, silt, scum, lime, crust`),
 )
 
 /** The same, but only where nothing more is said of them: a tray, a drain pan; not the cup tray. */
@@ -148,6 +149,9 @@ export const OPPOSITES: readonly (readonly [string, string])[] = [
   ['input', 'output'],
   ['cut-in', 'cut-out'],
   ['open', 'closed'],
+  ['oxygen', 'acetylene'],
+  ['oxygen', 'propane'],
+  ['oxygen', 'fuel'],
 ]
 
 /** Names that mean much the same part, heads in the singular. */

@@ -39,6 +39,21 @@ describe('what is put back is not missed', () => {
 })
 
 describe('what is put back in other words', () => {
+  test('[R3] two halves pushed together, a plug put in with something', () => {
+    expect(
+      left('Uncouple the air connector of the spindle', 'Press the air connector of the spindle together'),
+    ).toEqual([])
+    expect(left('Pull the kettle plug out of the socket', 'Plug the kettle in with a dry cloth')).toEqual([])
+  })
+
+  test('[R3] what hangs below is shut by swinging it up until it catches', () => {
+    expect(left('Unlatch the ceiling hatch', 'Fold the ceiling hatch up until both hooks click')).toEqual([])
+  })
+
+  test('[R3] what is stripped for good', () => {
+    expect(left('Peel the insulation off the wire end')).toEqual([])
+  })
+
   test('[R3] the last of a list that reads like a verb', () => {
     expect(left('Pull the sleeve, the crank and the handle off', 'Refit the sleeve, crank and handle')).toEqual([])
     expect(left('Draw the worm and drive gear out', 'Refit the worm and drive gear')).toEqual([])
