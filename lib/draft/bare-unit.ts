@@ -28,6 +28,9 @@ const ALSO = /\b(?:or|rather|make it)(?: every| about| only| just)? $/i
 const TURNED =
   /\b(?:turn\w*|screw\w*|back(?:ed)? (?:it |them )?off|touch\w*|contact|hand[- ]?tight|finger[- ]?tight|snug|clockwise|nut|slacken\w*|undo)\b/i
 
+/** `then a quarter back`. */
+const TURNED_AFTER = /^ (?:more|back|further|past|tighter|looser|backwards?)\b/i
+
 /** Lengths of another order than what is set on a bench. */
 const AFAR = new Set(['m', 'km', '[mi_i]', '[ft_i]'])
 
@@ -43,6 +46,22 @@ const SOURCE =
 /** How close two sources stand. Common practice, no source. */
 const NEAR_SOURCE = 1.8
 const SOURCE_REACH = 40
+
+/** `count to thirty`, `a slow count of twenty`. */
+const COUNTED_TO = /\bcount(?:ing|ed|s)?(?: slowly| out| up)?(?: to| of| off)?(?: about| around| maybe)? $/i
+/** `every six months, and the belt every two`. */
+const EVERY =
+  /\b(?:every|each|(?:again|next|then|it's|is) (?:at|after|in)|it's(?: more like)?|more like every)(?: about| around)? $/i
+const EVERY_REACH = 2
+/** Takes back what was said just before, so that what follows is of the same. */
+const AMENDS =
+  /(?:,|^| )(?:no|nah|nope|sorry|wait|excuse me|hang on|hold on|i mean|correction|i tell a lie|scratch that|what am i (?:saying|talking about))\b[^.;?!]{0,60}$/i
+/** Units of how often something is done. */
+const RECURS = new Set(['d', 'wk', 'mo', 'a', 'km', '[mi_i]'])
+/** Nothing is done every so many days, months or years. */
+const LEAST_FAR = 1000
+const DRIVEN =
+  /\b(?:ride|rides|riding|drive|driven|road|oil|brakes?|tyres?|tires?|belt|chain|car|bike|truck|trailer|engine|service|miles|kilomet\w+|inspect\w*|look|rivers?)\b/i
 
 /** What turns at hundreds or thousands of revs. */
 const TURNS =
@@ -107,16 +126,26 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   if (quantity.unit !== undefined || !hasNumber(quantity) || /degrees?\b|°/i.test(limit.text)) return undefined
   const take = (by: string, unit: string | undefined): Found | undefined =>
     unit === undefined ? undefined : { unit, by }
+  if (limit.doubt === 'a count' || limit.doubt === 'a rate') return undefined
   const isFraction = FRACTION.test(limit.text)
-  if (isFraction && TURNED.test(text)) return take('turning', 'circ')
+  if (isFraction && (TURNED.test(text) || TURNED_AFTER.test(text.slice(limit.to)))) return take('turning', 'circ')
   if (RULER.test(limit.text)) return take('rule', '[in_i]')
   const size = sizeOf(quantity)
+  const ahead = text.slice(0, limit.at)
+  if (COUNTED_TO.test(ahead)) return take('counting', 's')
+  if (EVERY.test(ahead) && !/^ (?:[a-z]+ )?[a-z]+s\b/i.test(text.slice(limit.to))) {
+    const kept = lastSaid(recent, sentence - EVERY_REACH, ({ quantity: { unit } }) => RECURS.has(unit ?? ''))
+    if (size < LEAST_FAR && kept !== undefined) return take('every', kept.quantity.unit)
+    if (size >= LEAST_FAR && DRIVEN.test(`${before} ${text}`)) return take('every', system === 'us' ? '[mi_i]' : 'km')
+  }
   const also = lastSaid(recent, sentence)
   if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
     return take('also', also.quantity.unit)
   const measured =
-    toMeasurand(text, limit.at, limit.to) ?? (PULLED.test(text.slice(0, limit.at)) ? 'torque' : undefined)
+    toMeasurand(around.unitless, limit.at, limit.to) ?? (PULLED.test(text.slice(0, limit.at)) ? 'torque' : undefined)
   const own = warmOnly(measured, size)
+  const amended = AMENDS.test(ahead) ? lastSaid(recent, sentence - 1, said => fits(said, size, 6)) : undefined
+  if (amended !== undefined) return take('amended', amended.quantity.unit)
   const beside = lastSaid(recent, sentence, said => fits(said, size, 10))
   if (beside !== undefined && (own === undefined || toDimension(beside.quantity.unit) === own))
     return take('beside', beside.quantity.unit)

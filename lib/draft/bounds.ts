@@ -1,6 +1,7 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { sizeOf } from './bare-unit'
+import { isBroughtTo } from './brought'
 import { isCondemned } from './condemned'
 import { toDimension } from './dimension'
 
@@ -18,6 +19,10 @@ export const afterOf = (text: string, to: number): string =>
 export const beforeOf = (text: string, at: number): string =>
   /[^.;?!]*$/.exec(text.slice(Math.max(0, at - REACH), at))?.[0] ?? ''
 
+const NO_MORE = /^,? (?:and |but )?(?:no|not) (?:\w+ )?more\b/i
+/** `25, up to 28`: from the one to the other. */
+const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
+
 /** Alternatives of one pattern, each a row. */
 const anyOf = (...rows: readonly string[]): RegExp => new RegExp(`(?:${rows.join('|')})`, 'i')
 
@@ -29,7 +34,10 @@ const WHOSE = '(?:the|my|your|our|his|their|its)'
 
 /** Said after a figure, it is the most. @source common practice, no source */
 const MOST_AFTER = anyOf(
-  "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
+  '^,? or (?:anything )?(?:less|under|below|quicker|faster|closer|tighter|lower|cooler|thinner|shorter)\\b(?! (?:or|it|he|she|they|you|the)\\b)',
+  '^ (?:maximal|maximum|max)\\b',
+  "^[^,]{0,30},? (?:that's |and that's |it's )?over the odds\\b",
+  "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
   `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\\b${NEXT})`,
   `^[^,]{0,30},? (?:and )?at a (?:push|pinch|stretch)\\b`,
   `^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |own |upper |top )?(?:limit|max(?:imum)?|ceiling|most|lot|cut-?off)\\b`,
@@ -50,6 +58,9 @@ const MOST_AFTER = anyOf(
 )
 /** Said after a figure, it is the least. */
 const LEAST_AFTER = anyOf(
+  '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
+  '^,? (?:and|or|on) (?:up|upwards?|above)\\b(?! (?:to|the|it|and)\\b)',
+  '^[^,]{0,24},? (?:anyhow|easy|easily)(?:$|[,.;])',
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:thinnest|lowest|smallest|shortest|coldest|slowest|tightest|narrowest|lightest|shallowest|coolest|fewest|lower)\\b`,
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch|shade) )?(?:more|longer|higher|over|bigger|thicker|warmer|later)\\b`,
   `^,? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?better| (?:if|when) you\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
@@ -69,7 +80,7 @@ const AWAY = /\b(?:keep|stand|stay|step|back)\b[^.;\d]{0,30}$/i
 const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
 /** Said before a figure, it is the most. */
 const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may) be out by|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off)|differ|vary|deviate|drift|stray|wander)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
 /** `the longest you may hold it is five seconds`. */
 const MOST_IS =
   /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
@@ -122,6 +133,11 @@ const toHigh = ({ nominal, unit }: Quantity): Quantity => ({
   ...(nominal === undefined ? {} : { high: nominal }),
   ...(unit === undefined ? {} : { unit }),
 })
+const toNominal = ({ high, unit }: Quantity): Quantity => ({
+  ...(high === undefined ? {} : { nominal: high }),
+  ...(unit === undefined ? {} : { unit }),
+})
+
 const toLow = ({ nominal, unit }: Quantity): Quantity => ({
   ...(nominal === undefined ? {} : { low: nominal }),
   ...(unit === undefined ? {} : { unit }),
@@ -187,12 +203,32 @@ export const boundAtDistance = (
   )
     return { low: quantity.high, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
   if (
+    quantity.high !== undefined &&
+    quantity.low === undefined &&
+    quantity.nominal === undefined &&
+    (isBroughtTo(limit, ahead) || (toDimension(quantity.unit) === 'turn' && /\bno more$/i.test(limit.text)))
+  )
+    return toNominal(quantity)
+  if (
+    quantity.nominal !== undefined &&
+    quantity.high !== undefined &&
+    quantity.low === undefined &&
+    UP_TO.test(limit.text)
+  )
+    return {
+      low: quantity.nominal,
+      high: quantity.high,
+      ...(quantity.unit === undefined ? {} : { unit: quantity.unit }),
+    }
+  if (
     !hasNumber(quantity) ||
     quantity.nominal === undefined ||
     quantity.low !== undefined ||
     quantity.high !== undefined
   )
     return quantity
+  // "Half a turn and no more" is how far to turn.
+  if (toDimension(quantity.unit) === 'turn' && NO_MORE.test(after)) return quantity
   if (
     LEAST_AFTER.test(after) ||
     LEAST_IS.test(ahead) ||

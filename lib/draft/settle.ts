@@ -17,7 +17,7 @@ export type Said = { readonly quantity: Quantity; readonly sentence: number }
 const HEAT =
   /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
 const ANGLE =
-  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|past contact|swing|clockwise)\b/i
+  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|past contact|swing|clockwise)\b/i
 
 /** Degrees that are turned or cut to more often than heated to. Common practice, no source. */
 const COMMON_ANGLES = new Set([1, 2, 15, 22.5, 30, 45, 60, 90, 120, 135, 180, 270, 360])
@@ -205,6 +205,8 @@ export type Around = {
   readonly sentence: number
   readonly recent: readonly Said[]
   readonly system: System
+  /** The sentence with blanks for the figures that have a unit of their own: their units tell nothing of another figure. */
+  readonly unitless: string
   /** What was said in the two sentences before. */
   readonly before: string
   /** The scale the talk counts temperature in, where it tells. */

@@ -179,6 +179,15 @@ const sameLimits = (a: Quantity, b: Quantity): boolean =>
 /** A text with straight apostrophes, as the patterns of limits have them; places stay the same. */
 const straight = (text: string): string => (text.includes('’') ? text.replaceAll('’', "'") : text)
 
+/** A text with blanks for the limits whose unit was said, where others have none. */
+const withoutUnits = (text: string, limits: readonly Limit[]): string => {
+  if (!limits.some(({ quantity }) => quantity.unit === undefined && hasNumber(quantity))) return text
+  let said = text
+  for (const { quantity, at, to } of limits)
+    if (quantity.unit !== undefined) said = said.slice(0, at) + ' '.repeat(to - at) + said.slice(to)
+  return said
+}
+
 /** Reads the limits of a talk, sentence by sentence, units left open settled by what was said before. */
 export const findLimits = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
   const found: LimitFound[] = []
@@ -201,8 +210,9 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     const limits = readTold(text, { context, system })
     const before =
       limits.length === 0 ? '' : straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
+    const unitless = withoutUnits(text, limits)
     for (const limit of limits) {
-      const around = { text, sentence: i, recent, system, before, scale }
+      const around = { text, sentence: i, recent, system, before, scale, unitless }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
       const quantity = settleQuantity(limit, around, bare)

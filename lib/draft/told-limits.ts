@@ -3,6 +3,8 @@ import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
 import { aboutTarget } from './about'
 import { isCondemned } from './condemned'
+import { countLimits } from './counted'
+import { sayPlainly } from './said-plainly'
 
 /** What goes into a gap to tell how wide it is. */
 const FEELERS = /[ -](?:feelers?(?: gauges?| blades?)?|shims?|leaf|leaves)\b/gi
@@ -204,10 +206,10 @@ const saidAgain = (limits: readonly Limit[]): readonly Limit[] =>
  * @returns in the order of the text, stated equivalents left out
  */
 export const readTold = (text: string, options: ReadOptions): readonly Limit[] => {
-  const read = readQuantities(text, { ...options, keepsDoubtful: true }).filter(
+  const read = readQuantities(sayPlainly(text), { ...options, keepsDoubtful: true }).filter(
     limit => limit.equivalentOf === undefined,
   )
-  const told = [...feelerLimits(text, options), ...halfLimits(text)]
+  const told = [...feelerLimits(text, options), ...halfLimits(text), ...countLimits(text, options)]
   const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
   const all = [...rest, ...told].sort((a, b) => a.at - b.at)
   return saidAgain(endsCalled(text, offAfter(text, aboutLater(text, all))))

@@ -1,6 +1,7 @@
 import type { Draft, Drafted } from './draft'
 import type { Lexeme } from './lexemes'
 import { isValuePlace } from './lists'
+import { isMeasuring } from './measuring'
 import { recallValue } from './recall'
 import { voteSystem } from './system-vote'
 import { TOOLS } from './thing-words'
@@ -194,7 +195,8 @@ const isCounting = ({ lexemes }: Drafted, draft: Draft): boolean =>
 export const keepBare = (drafted: Drafted, draft: Draft): void => {
   if (isValue(drafted, draft)) return
   const isOne = draft.nominal === 1 && draft.phrase.term.number?.numeral.hasFigures !== true
-  if (isOne || isCounting(drafted, draft) || isYear(draft)) draft.dropped = 'a number without a unit'
+  if (isOne || (isCounting(drafted, draft) && !isMeasuring(drafted, draft)) || isYear(draft))
+    draft.dropped = 'a number without a unit'
   else draft.doubt = 'a number without a unit'
 }
 

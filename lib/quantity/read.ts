@@ -53,15 +53,13 @@ export type ReadOptions = {
   readonly system?: 'us' | 'metric' | undefined
 }
 
-/** Doubts that more of the talk can settle; the others are certain enough to leave the phrase out. */
-const OPEN_DOUBTS: ReadonlySet<string> = new Set([
-  'about another time, machine or person',
-  'time already spent',
-  'a time without a reason to be a limit',
-  'a distance without a reason to be a limit',
-  'an idiom',
-  'a size or rating by its article',
-  'an electrical rating',
+/** Doubts that no more of the talk can settle: such a phrase is left out even for a caller that weighs doubts itself. */
+const SHUT_DOUBTS: ReadonlySet<string> = new Set([
+  'the size of a tool',
+  'a price',
+  'a size',
+  'part of what was said before',
+  'what used to be',
 ])
 
 const toReading = (
@@ -113,7 +111,7 @@ export const readQuantities = (
     if (draft.dropped !== undefined || draft.unit === undefined) continue
     const reason = whyNoSpec(drafted, draft)
     if (reason === undefined) continue
-    if (keepsDoubtful && OPEN_DOUBTS.has(reason)) draft.doubt = reason
+    if (keepsDoubtful && !SHUT_DOUBTS.has(reason)) draft.doubt = reason
     else draft.dropped = reason
   }
   dropToolSizes(drafts)

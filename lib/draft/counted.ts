@@ -1,0 +1,39 @@
+import { matchesOf } from '@/lib/quantity/matches'
+import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
+
+/** What is counted out in a job and has no unit. @source common practice, no source */
+const COUNTED =
+  /[ -](?:full |good |clear |slow |steady |short |even |more |whole |complete |clean |small |big |little )?(?:drops?|threads?|strokes?|squirts?|pumps?|shots?|layers?|passes|coats?|clicks?|notch(?:es)?|bubbles?|digits?|divisions?|graduations?|beats?|pulses|pulsations?|blinks?|flashes|cycles|links?|teeth|broken wires|wires|drips?|winds|wraps?|graduations?)\b(?: of (?:grease|oil|sealer|sealant|tape|paint|lubricant|threads?))?/gi
+const WOUND = /\b(?:wraps?|winds)\b/i
+/** How often: `forty drops a minute`. */
+const RATE = /^,? (?:a|per|each|every|to the|in (?:a|the|each|every|one)|in one) (?:minute|second|hour)\b/i
+/** Characters before it in which the number is said. */
+const REACH = 48
+
+/**
+ * `forty to sixty drops a minute`, `at least five threads`: counts, which have a number and no unit. Each is doubtful, for
+ * most of what is counted in talk is no limit.
+ *
+ * @returns in the order of the text
+ */
+export const countLimits = (text: string, options: ReadOptions): readonly Limit[] =>
+  matchesOf(text, COUNTED).flatMap((match): readonly Limit[] => {
+    const start = Math.max(0, match.index - REACH)
+    const said = text.slice(start, match.index)
+    // Read as a length, since a number alone is read with more doubt; the unit is taken off again.
+    const read = readQuantities(`${said} mm`, { ...options, keepsDoubtful: true }).at(-1)
+    if (read?.quantity.unit !== 'mm' || read.to < said.length) return []
+    const { unit: _, ...number } = read.quantity
+    const end = match.index + match[0].length
+    const rate = RATE.exec(text.slice(end))
+    return [
+      {
+        ...read,
+        quantity: WOUND.test(match[0]) ? { ...number, unit: 'circ' } : number,
+        text: text.slice(start + read.at, end),
+        at: start + read.at,
+        to: end + (rate?.[0].length ?? 0),
+        doubt: rate === null ? 'a count' : 'a rate',
+      },
+    ]
+  })

@@ -1,0 +1,107 @@
+const SMALL: ReadonlyMap<string, number> = new Map(
+  'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
+    .split(' ')
+    .map((word, i) => [word, i + 10]),
+)
+const TENS: ReadonlyMap<string, number> = new Map(
+  'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ').map((word, i) => [word, 10 * i + 20]),
+)
+const ONES: ReadonlyMap<string, number> = new Map(
+  'zero one two three four five six seven eight nine'.split(' ').map((word, i) => [word, i]),
+)
+const ONE = 'one|two|three|four|five|six|seven|eight|nine'
+const TEEN = [...SMALL.keys()].join('|')
+const TEN = [...TENS.keys()].join('|')
+
+/** Value of a number word under a hundred, hyphened or not; undefined for others. */
+const under100 = (word: string): number | undefined => {
+  const [tens = '', ones] = word.toLowerCase().split('-')
+  const above = SMALL.get(tens) ?? TENS.get(tens) ?? ONES.get(tens)
+  return ones === undefined || above === undefined ? above : above + (ONES.get(ones) ?? 0)
+}
+
+type Rule = {
+  readonly pattern: RegExp
+  /** From the groups of a match, what is said in other words; undefined where nothing is. */
+  readonly plain: (...groups: readonly string[]) => string | undefined
+}
+
+const RULER: ReadonlyMap<string, number> = new Map([
+  ['sixteenth', 16],
+  ['thirty-second', 32],
+  ['thirtysecond', 32],
+  ['sixty-fourth', 64],
+  ['sixtyfourth', 64],
+])
+/** Two figures this far apart are no ends of a range: thirteen-fifty is a number. Common practice, no source. */
+const FAR_APART = 2.5
+
+const RULES: readonly Rule[] = [
+  // Divisions of a rule: `a 32nd`, `a sixteenth`, but not of a turn.
+  {
+    pattern:
+      /\b(?:an?|one) (16th|32nd|64th|sixteenth|thirty-?second|sixty-?fourth)\b(?! (?:of an? (?!inch)|turn|note))/gi,
+    plain: (name = '') => `1/${/^\d/.test(name) ? Number.parseInt(name, 10) : RULER.get(name.toLowerCase())}`,
+  },
+  // `thirteen-fifty` revs, `eleven-eighty`.
+  {
+    pattern: new RegExp(`\\b(${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)-((?:${TEN})(?:-(?:${ONE}))?)\\b`, 'gi'),
+    plain: (above = '', below = '') => {
+      const [a, b] = [under100(above), under100(below)]
+      return a === undefined || b === undefined || b < FAR_APART * a ? undefined : String(100 * a + b)
+    },
+  },
+  // `five-oh to seven-oh`.
+  {
+    pattern: new RegExp(`\\b(${ONE})-oh\\b`, 'gi'),
+    plain: (tens = '') => String(10 * (ONES.get(tens.toLowerCase()) ?? 0)),
+  },
+  // `more than, oh, thirty thousandths`.
+  {
+    pattern:
+      /(?<=\b(?:than|about|at|to|by|of|is|say|under|over|within|around|near|roughly|between)),? (?:oh|uh|um|ah|er|eh|hm+|what|let's say|let me (?:think|see)|i'd say|what is it|call it|shall we say),(?= )/gi,
+    plain: () => '',
+  },
+  // `more than a single volt`.
+  { pattern: /\ban? single(?= \w)/gi, plain: () => 'one' },
+  // `two metres twelve`.
+  {
+    pattern: new RegExp(
+      `\\b(\\d|${ONE}|ten) (met(?:re|er)s?) (\\d\\d|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)\\b(?! ?(?:mm|mill?|centi|cm|inch|degrees|bar|volt|minute|second|by|screws|bolts|times|pieces))`,
+      'gi',
+    ),
+    plain: (above = '', unit = '', below = '') => {
+      const [a, b] = [
+        /\d/.test(above) ? Number(above) : under100(above),
+        /\d/.test(below) ? Number(below) : under100(below),
+      ]
+      return a === undefined || b === undefined ? undefined : `${a}.${b} ${unit}`
+    },
+  },
+  // `grams to every litre`.
+  {
+    pattern: /\b(grams?) (?:to|in|per|for|into|on|with)(?: each| every| the| a| one)* (lit(?:re|er))\b/gi,
+    plain: (gram, litre) => `${gram} per ${litre}`,
+  },
+]
+
+/** A sentence without any of these is plain. */
+const MAY =
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |met(?:re|er)s? |lit(?:re|er)\b)/i
+
+/**
+ * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the
+ * same: what becomes shorter is filled up with blanks.
+ *
+ * @returns text of the same length
+ */
+export const sayPlainly = (text: string): string => {
+  if (!MAY.test(text)) return text
+  let said = text
+  for (const { pattern, plain } of RULES)
+    said = said.replace(pattern, (whole: string, ...rest: readonly unknown[]) => {
+      const put = plain(...rest.filter(part => typeof part === 'string').slice(0, -1))
+      return put === undefined || put.length > whole.length ? whole : put.padEnd(whole.length)
+    })
+  return said
+}
