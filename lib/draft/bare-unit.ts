@@ -1,5 +1,6 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
+import { isCount } from './counted'
 import { toDimension } from './dimension'
 import { habitOf, toMeasurand } from './measurand'
 import type { Around, Said } from './settle'
@@ -126,7 +127,7 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   if (quantity.unit !== undefined || !hasNumber(quantity) || /degrees?\b|°/i.test(limit.text)) return undefined
   const take = (by: string, unit: string | undefined): Found | undefined =>
     unit === undefined ? undefined : { unit, by }
-  if (limit.doubt === 'a count' || limit.doubt === 'a rate') return undefined
+  if (isCount(limit)) return undefined
   const isFraction = FRACTION.test(limit.text)
   if (isFraction && (TURNED.test(text) || TURNED_AFTER.test(text.slice(limit.to)))) return take('turning', 'circ')
   if (RULER.test(limit.text)) return take('rule', '[in_i]')
@@ -139,10 +140,9 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
     if (size >= LEAST_FAR && DRIVEN.test(`${before} ${text}`)) return take('every', system === 'us' ? '[mi_i]' : 'km')
   }
   const also = lastSaid(recent, sentence)
-  if (also !== undefined && ALSO.test(text.slice(0, limit.at)) && isAlike(size, sizeOf(also.quantity), 12))
+  if (also !== undefined && ALSO.test(ahead) && isAlike(size, sizeOf(also.quantity), 12))
     return take('also', also.quantity.unit)
-  const measured =
-    toMeasurand(around.unitless, limit.at, limit.to) ?? (PULLED.test(text.slice(0, limit.at)) ? 'torque' : undefined)
+  const measured = toMeasurand(around.unitless, limit.at, limit.to) ?? (PULLED.test(ahead) ? 'torque' : undefined)
   const own = warmOnly(measured, size)
   const amended = AMENDS.test(ahead) ? lastSaid(recent, sentence - 1, said => fits(said, size, 6)) : undefined
   if (amended !== undefined) return take('amended', amended.quantity.unit)

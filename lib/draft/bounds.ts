@@ -129,19 +129,16 @@ const WEARS =
 const GROWS =
   /\b(?:play|gap|slack|stretch\w*|runout|run-out|clearance|bend|bent|out|wobble|wobbles|swing\w*|sway|shake|float|backlash|error|difference|apart|elongation|sag|bow|drop|leak\w*|drips?|loss|creep|lift|drift\w*|vibration|noise|twist|warp\w*)\b/i
 
-const toHigh = ({ nominal, unit }: Quantity): Quantity => ({
-  ...(nominal === undefined ? {} : { high: nominal }),
-  ...(unit === undefined ? {} : { unit }),
-})
-const toNominal = ({ high, unit }: Quantity): Quantity => ({
-  ...(high === undefined ? {} : { nominal: high }),
-  ...(unit === undefined ? {} : { unit }),
-})
+type End = 'low' | 'high' | 'nominal'
 
-const toLow = ({ nominal, unit }: Quantity): Quantity => ({
-  ...(nominal === undefined ? {} : { low: nominal }),
-  ...(unit === undefined ? {} : { unit }),
-})
+/** The one figure of a quantity as another end of it. */
+export const figureAs = (end: End, quantity: Quantity): Quantity => {
+  const { unit } = quantity
+  const alone: Partial<Record<End, number>> = { [end]: sizeOf(quantity) }
+  return unit === undefined ? alone : { ...alone, unit }
+}
+const toHigh = (quantity: Quantity): Quantity => figureAs('high', quantity)
+const toLow = (quantity: Quantity): Quantity => figureAs('low', quantity)
 
 /** What is waited for: `thirty seconds or better`, which of a response would be the most. */
 const WAITED =
@@ -182,8 +179,7 @@ export const boundAtDistance = (
   near: readonly Quantity[],
 ): Quantity => {
   const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
-  if (isBend(limit, text, ahead, quantity))
-    return { low: sizeOf(quantity), ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
+  if (isBend(limit, text, ahead, quantity)) return toLow(quantity)
   if (
     quantity.low !== undefined &&
     quantity.high === undefined &&
@@ -201,14 +197,14 @@ export const boundAtDistance = (
     toDimension(quantity.unit) === 'length' &&
     isWorn()
   )
-    return { low: quantity.high, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
+    return toLow(quantity)
   if (
     quantity.high !== undefined &&
     quantity.low === undefined &&
     quantity.nominal === undefined &&
     (isBroughtTo(limit, ahead) || (toDimension(quantity.unit) === 'turn' && /\bno more$/i.test(limit.text)))
   )
-    return toNominal(quantity)
+    return figureAs('nominal', quantity)
   if (
     quantity.nominal !== undefined &&
     quantity.high !== undefined &&

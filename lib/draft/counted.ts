@@ -3,12 +3,17 @@ import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/q
 
 /** What is counted out in a job and has no unit. @source common practice, no source */
 const COUNTED =
-  /[ -](?:full |good |clear |slow |steady |short |even |more |whole |complete |clean |small |big |little )?(?:drops?|threads?|strokes?|squirts?|pumps?|shots?|layers?|passes|coats?|clicks?|notch(?:es)?|bubbles?|digits?|divisions?|graduations?|beats?|pulses|pulsations?|blinks?|flashes|cycles|links?|teeth|broken wires|wires|drips?|winds|wraps?|graduations?)\b(?: of (?:grease|oil|sealer|sealant|tape|paint|lubricant|threads?))?/gi
+  /[ -](?:full |good |clear |slow |steady |short |even |more |whole |complete |clean |small |big |little )?(?:drops?|threads?|strokes?|squirts?|pumps?|shots?|layers?|passes|coats?|clicks?|notch(?:es)?|bubbles?|digits?|divisions?|graduations?|beats?|pulses|pulsations?|blinks?|flashes|cycles|links?|teeth|broken wires|wires|drips?|winds|wraps?)\b(?: of (?:grease|oil|sealer|sealant|tape|paint|lubricant|threads?))?/gi
 const WOUND = /\b(?:wraps?|winds)\b/i
 /** How often: `forty drops a minute`. */
 const RATE = /^,? (?:a|per|each|every|to the|in (?:a|the|each|every|one)|in one) (?:minute|second|hour)\b/i
 /** Characters before it in which the number is said. */
 const REACH = 48
+
+const [COUNT, A_RATE] = ['a count', 'a rate']
+
+/** @returns whether a limit is a count, so that its number has no unit to look for */
+export const isCount = ({ doubt }: Limit): boolean => doubt === COUNT || doubt === A_RATE
 
 /**
  * `forty to sixty drops a minute`, `at least five threads`: counts, which have a number and no unit. Each is doubtful, for
@@ -33,7 +38,7 @@ export const countLimits = (text: string, options: ReadOptions): readonly Limit[
         text: text.slice(start + read.at, end),
         at: start + read.at,
         to: end + (rate?.[0].length ?? 0),
-        doubt: rate === null ? 'a count' : 'a rate',
+        doubt: rate === null ? COUNT : A_RATE,
       },
     ]
   })

@@ -1,24 +1,14 @@
-const SMALL: ReadonlyMap<string, number> = new Map(
-  'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
-    .split(' ')
-    .map((word, i) => [word, i + 10]),
-)
-const TENS: ReadonlyMap<string, number> = new Map(
-  'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ').map((word, i) => [word, 10 * i + 20]),
-)
-const ONES: ReadonlyMap<string, number> = new Map(
-  'zero one two three four five six seven eight nine'.split(' ').map((word, i) => [word, i]),
-)
-const ONE = 'one|two|three|four|five|six|seven|eight|nine'
-const TEEN = [...SMALL.keys()].join('|')
+import { DENOMINATORS, ONES, TEENS, TENS } from '@/lib/quantity/number-words'
+import { toTokens } from '@/lib/quantity/tokens'
+import { readSmall } from '@/lib/quantity/whole-number'
+
+const ONE = [...ONES.keys()].filter(word => word !== 'zero').join('|')
+const TEEN = [...TEENS.keys()].join('|')
 const TEN = [...TENS.keys()].join('|')
 
-/** Value of a number word under a hundred, hyphened or not; undefined for others. */
-const under100 = (word: string): number | undefined => {
-  const [tens = '', ones] = word.toLowerCase().split('-')
-  const above = SMALL.get(tens) ?? TENS.get(tens) ?? ONES.get(tens)
-  return ones === undefined || above === undefined ? above : above + (ONES.get(ones) ?? 0)
-}
+/** Value of a number under a hundred, in words or figures; undefined for others. */
+const under100 = (said: string): number | undefined =>
+  /^\d+$/.test(said) ? Number(said) : readSmall(toTokens(said), 0)?.value
 
 type Rule = {
   readonly pattern: RegExp
@@ -26,13 +16,6 @@ type Rule = {
   readonly plain: (...groups: readonly string[]) => string | undefined
 }
 
-const RULER: ReadonlyMap<string, number> = new Map([
-  ['sixteenth', 16],
-  ['thirty-second', 32],
-  ['thirtysecond', 32],
-  ['sixty-fourth', 64],
-  ['sixtyfourth', 64],
-])
 /** Two figures this far apart are no ends of a range: thirteen-fifty is a number. Common practice, no source. */
 const FAR_APART = 2.5
 
@@ -41,7 +24,8 @@ const RULES: readonly Rule[] = [
   {
     pattern:
       /\b(?:an?|one) (16th|32nd|64th|sixteenth|thirty-?second|sixty-?fourth)\b(?! (?:of an? (?!inch)|turn|note))/gi,
-    plain: (name = '') => `1/${/^\d/.test(name) ? Number.parseInt(name, 10) : RULER.get(name.toLowerCase())}`,
+    plain: (name = '') =>
+      `1/${/^\d/.test(name) ? Number.parseInt(name, 10) : DENOMINATORS.get(name.toLowerCase().replace('-', ''))}`,
   },
   // `thirteen-fifty` revs, `eleven-eighty`.
   {
@@ -71,10 +55,7 @@ const RULES: readonly Rule[] = [
       'gi',
     ),
     plain: (above = '', unit = '', below = '') => {
-      const [a, b] = [
-        /\d/.test(above) ? Number(above) : under100(above),
-        /\d/.test(below) ? Number(below) : under100(below),
-      ]
+      const [a, b] = [under100(above), under100(below)]
       return a === undefined || b === undefined ? undefined : `${a}.${b} ${unit}`
     },
   },

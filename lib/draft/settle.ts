@@ -4,7 +4,7 @@ import { TURNED } from '@/lib/quantity/rejections'
 import type { voteSystem } from '@/lib/quantity/system-vote'
 import { aboutTarget } from './about'
 import { type Found, sizeOf } from './bare-unit'
-import { afterOf, beforeOf, boundAtDistance } from './bounds'
+import { afterOf, beforeOf, boundAtDistance, figureAs } from './bounds'
 import { isCondemned, isRemedied } from './condemned'
 import { toDimension } from './dimension'
 
@@ -108,9 +108,7 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
   if (!(isPlain || isDenied)) return undefined
   const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
   const isOpened = OPENED.test(ahead)
-  const rest = unit === undefined ? {} : { unit }
-  const turned: Quantity =
-    low === undefined ? { ...(high === undefined ? {} : { low: high }), ...rest } : { high: low, ...rest }
+  const turned = figureAs(low === undefined ? 'low' : 'high', quantity)
   if (limit.notes.some(note => note.text === TURNED))
     return UNLESS.test(ahead) || OR_ELSE.test(after) ? turned : quantity
   if (UNLESS.test(ahead) || OR_ELSE.test(after) || (!isOpened && ASKED.test(ahead))) return quantity
@@ -121,7 +119,7 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
 
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */
 const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity => {
-  const { low, high, nominal, unit } = quantity
+  const { low, high, nominal } = quantity
   if (nominal !== undefined) return quantity
   const ahead = text.slice(Math.max(0, limit.at - 28), limit.at)
   const condemned = condemnedSide(quantity, limit, text)
@@ -138,9 +136,8 @@ const limitNotFault = (quantity: Quantity, limit: Limit, text: string): Quantity
     REFUSED.test(text) ||
     (ANYTHING.test(`${text.slice(0, limit.at)}${limit.text}`) && !PRAISE.test(text))
   if (!isRefused) return quantity
-  const rest = unit === undefined ? {} : { unit }
-  if (low !== undefined && high === undefined && OVER.test(limit.text)) return { high: low, ...rest }
-  if (high !== undefined && low === undefined && UNDER.test(limit.text)) return { low: high, ...rest }
+  if (low !== undefined && high === undefined && OVER.test(limit.text)) return figureAs('high', quantity)
+  if (high !== undefined && low === undefined && UNDER.test(limit.text)) return figureAs('low', quantity)
   return quantity
 }
 
@@ -155,7 +152,7 @@ const lastsSoLong = (quantity: Quantity, limit: Limit, text: string): Quantity =
   toDimension(quantity.unit) === 'time' &&
   /^over (?:about |around |a |an |one |\w+ )/i.test(limit.text) &&
   !BOUNDED_TIME.test(text.slice(0, limit.at))
-    ? { nominal: quantity.low, ...(quantity.unit === undefined ? {} : { unit: quantity.unit }) }
+    ? figureAs('nominal', quantity)
     : quantity
 
 const WATER: Readonly<Record<string, string>> = { "[in_i'H2O]": '[in_i]', 'mm[H2O]': 'mm', 'cm[H2O]': 'cm' }

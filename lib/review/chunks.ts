@@ -81,7 +81,8 @@ export type StepBody = Omit<SheetStep, 'number'>
 
 const LISTS = ['cautions', 'specs', 'checks', 'reasons', 'symptoms', 'tools', 'materials'] as const
 
-const isSameList = <T>(a: readonly T[], b: readonly T[]): boolean =>
+/** @returns whether two lists hold the very same entries */
+export const isSameList = <T>(a: readonly T[], b: readonly T[]): boolean =>
   a === b || (a.length === b.length && a.every((value, i) => value === b[i]))
 
 type Steady = { readonly step: SheetStep; readonly body: StepBody }

@@ -3,7 +3,7 @@ import type { Project } from '@/lib/procedure/project'
 import type { Sentence, Transcript } from '@/lib/procedure/recording'
 import { type Sheet, toSheet } from '@/lib/procedure/sheet'
 import { toSentences } from '@/lib/transcript/sentence'
-import { steadied } from './chunks'
+import { isSameList, steadied } from './chunks'
 import { onceFor } from './memo'
 import { NO_SHOP_RULES, type ShopRules } from './shop'
 
@@ -43,7 +43,7 @@ const steadyMarks = (marks: readonly Mark[]): readonly Mark[] => {
     return old !== undefined && (old === mark || isSameButPlace(old, mark)) ? old : mark
   })
   lastMarks = new Map(all.map(mark => [mark.id, mark]))
-  return all.every((mark, i) => mark === marks[i]) ? marks : all
+  return isSameList(all, marks) ? marks : all
 }
 
 /** @returns everything the rules look at, computed once for all of them. */
