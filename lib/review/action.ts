@@ -8,7 +8,7 @@ import { alongIn, type Clause, meanwhileIn, readClause, thingsOf } from './claus
 import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, PREPOSITIONS, SKIPPED, SURE_VERBS } from './grammar'
 import { onceForText } from './memo'
 import type { Thing } from './thing'
-import { isSmall, isVerb, NUMBER_WORDS, tokensOf } from './words'
+import { isSmall, isVerb, NUMBER_WORDS, tokensOf, verbOf } from './words'
 
 /** One thing a text tells to do: "take the upper tray off" is verb take, particle off, thing "upper tray". */
 export type Action = {
@@ -82,7 +82,15 @@ const isUnknownVerb = (token: string, next: string | undefined): boolean =>
   !/(?:ing|ed|ness|tion|ment|ity)$/.test(token) &&
   (next === 'the' || !/(?:er|or)$/.test(token))
 
+/** "Disconnect locked out", "battery unplugged": a noun and what was done to it; "replace worn parts" goes on. */
+const isAbsolute = (segment: Segment, token: string, next: string | undefined): boolean => {
+  if (segment.after === '.' || next === undefined || !next.endsWith('ed') || isVerb(next)) return false
+  const after = segment.tokens[segment.tokens.indexOf(token) + 2]
+  return verbOf(next) !== undefined && (after === undefined || PARTICLES.has(after) || PREPOSITIONS.has(after))
+}
+
 const isVerbHere = (segment: Segment, isFirst: boolean, token: string, next: string | undefined): boolean => {
+  if (isAbsolute(segment, token, next)) return false
   if (!isVerb(token)) return isFirst && isUnknownVerb(token, next)
   if (
     segment.after === ',' &&

@@ -7,7 +7,7 @@ import { isVerb, tokensOf } from './words'
 const DEATH =
   /\b(?:kill\w*|death|(?:can|could|may|might|will|would|you|people|they|and|or|to|must|who|someone|somebody|workers?|riders?) die\b|died\b|(?<!\b(?:the|both|two|dies?|thread|cutting|of) )dies\b|(?<!proved? )(?<!prove it )(?<!\b(?:looks?|seems?|appears?|stays?|goes|went|gone) )dead(?:ly)?(?! test| leg| band)|fatal\w*|lethal|electrocut\w*|suffocat\w*|asphyx\w*|drown\w*)\b/i
 const INJURY =
-  /\b(?:injur\w*|burn(?:s|ed|t)?\b(?! (?:out|into|onto|up|away)\b)|cuts?\b|cut off|crush\w*|shock\w*|blind\w*|poison\w*|scald\w*|maim\w*|amputat\w*|sever(?:s|ed)?|lacerat\w*|pinch\w*|trap(?:s|ped)?|pierc\w*|punctur\w*|bruis\w*|break(?:s)? (?:bones|fingers|a)|deaf\w*|frostbite|sting\w*|infect\w*|irritat\w*|hurt\w*|harm\w*|bites?|explo\w*|fire|ignite\w*|toxic|crash\w*|(?:you|people|person|somebody|someone|anybody|operator|technician|rider)s?(?: (?:can|may|could|will|might))? fall\w*|a fall|falls? (?:from|off|down)|caught|drawn in|hit (?:you|your|the face)|strain\w*|inhal\w*|breath\w*|sick|cancer|slip\w*|entangl\w*|kickback|fly out|flies out|thrown|fingers? off|(?:through|into|in|off|burns?|cuts?|your|take off|lose|catch(?:es)?|crush(?:es)?|trap(?:s)?|meet|reach(?:es)?|on) (?:bare |your |a |the |an? |their )?(?:fingers?|skin|eyes?|hands?|toes?|feet|foot|face|limbs?|lungs?|hearing)|(?:damag|harm|injur|hurt|ruin|break|catch|crack|smash|strain|tear|take|pull|rip|tak)\w*\b[^.;,]{0,14}\b(?:hearing|eyes?|eyesight|sight|skin|lungs?|hands?|fingers?|toes?|feet|foot|face|back|ribs?|bones?|clothing|clothes|sleeves?|hair|teeth|limbs?)|hospital|(?:very |badly |seriously )?(?:ill|unwell)\b|stab\w*|gash\w*|swallow\w*|choke)\b/i
+  /\b(?:injur\w*|burn(?:s|ed|t)?\b(?! (?:out|into|onto|up|away)\b)|cuts?\b|cut off|crush\w*|shock\w*|blind\w*|poison\w*|scald\w*|maim\w*|amputat\w*|sever(?:s|ed)?|lacerat\w*|pinch\w*|trap(?:s|ped)?|pierc\w*|punctur\w*|bruis\w*|break(?:s)? (?:bones|fingers|a)|deaf\w*|frostbite|sting\w*|infect\w*|irritat\w*|hurt\w*|harm\w*|bites?|explo\w*|fire|ignite\w*|toxic|crash\w*|(?:you|people|person|somebody|someone|anybody|operator|technician|rider)s?(?: (?:can|may|could|will|might))? fall\w*|a fall|falls? (?:from|off|down)|caught|drawn in|hit (?:you|your|the face)|strain\w*|inhal\w*|breath\w*|sick|cancer|slip\w*|entangl\w*|kickback|fly out|flies out|thrown|fingers? off|(?:through|into|in|off|burns?|cuts?|your|take off|lose|catch(?:es)?|crush(?:es)?|trap(?:s)?|meet|reach(?:es)?|on) (?:bare |your |a |the |an? |their )?(?:fingers?|skin|eyes?|hands?|toes?|feet|foot|face|limbs?|lungs?|hearing)|(?:damag|harm|injur|hurt|ruin|break|catch|crack|smash|strain|tear|take|pull|rip|tak)\w*\b[^.;,]{0,14}\b(?:hearing|eyes?|eyesight|sight|skin|lungs?|hands?|fingers?|toes?|feet|foot|face|back|ribs?|bones?|clothing|clothes|sleeves?|hair|teeth|limbs?)|hospital|(?:very |badly |seriously )?(?:ill|unwell)\b|stab\w*|gash\w*|swallow\w*|choke|run (?:you|people|someone|somebody|anyone|a person|a child) (?:over|down)|runs? (?:you|people) over|asthma|silicosis|dermatitis|allerg\w*|disease|illness\w*|pneumonia|legionn\w*|hernia|concuss\w*|unconscious|faint\w*|dizz\w*|nausea|headaches?|rash(?:es)?|blister\w*|vomit\w*|knock(?:s)? (?:you|a person|someone|people))\b/i
 /** Parts of the body, and what is done to them; those that machines have too only as somebody's. English, no source. */
 const BODY =
   "skin|eyes?|eyesight|hands?|fingers?|thumbs?|fingernails?|knuckles?|wrists?|feet|toes?|ankles?|knees?|spine|scalp|hair|hearing|lungs?|limbs?|bones?|flesh|sleeves?|clothing|you|people|person|anyone|somebody|someone|users?|riders?|operators?|helpers?|bystanders?|child(?:ren)?|(?:your|an?|his|her|the (?:user's|rider's)) (?:arm|leg|foot|face|back|head|neck|hip|skull|rib|jaw|nose|ear|elbow|shoulder|chest|heart|life|sight|eye|body|nail|palm)s?"
@@ -17,7 +17,15 @@ const HARMED = new RegExp(`\\b(?:${HARMS})\\w*\\b[^.;:]{0,30}?\\b(?:${BODY})\\b`
 /** What an order forbids or asks for is no consequence. */
 const ORDERED =
   /(?:^|[;:,.]\s*)(?:do not|don't|never|keep|wear|use|let|have|stay|stand|put|take|leave|hold|lift|cut|mind|watch|nip|grip|clamp|tighten|turn|push|pull|press|squeeze|work)\b[^.;:,]*/gi
-const isHarmed = (text: string): boolean => HARMED.test(text.replaceAll(ORDERED, ' '))
+/** What comes at somebody, and what pulls somebody in. */
+const STRUCK = new RegExp(
+  `\\b(?:throw|fling|hurl|spit|shoot|blow|bring|send|drop|fall|come|swing|spring|fly|flies|whip|lash|jump|run|go)\\w*\\b[^.;:]{0,40}?\\b(?:at|into|in|onto|on|through|over|toward|towards|under) (?:${BODY})\\b|\\b(?:pull|drag|draw|wind|suck|snatch|grab|tear|rip|sweep)\\w* (?:${BODY}|arms?|legs?) (?:in|into|off|under|round|between|down|along|out)\\b`,
+  'i',
+)
+const isHarmed = (text: string): boolean => {
+  const told = text.replaceAll(ORDERED, ' ')
+  return HARMED.test(told) || STRUCK.test(told)
+}
 
 const DAMAGE =
   /\b(?:damag\w*|dent\w*|gouge\w*|nick(?:s|ed)?|kink\w*|chaf\w*|burst\w*|flood\w*|shatter\w*|melt\w*|stretch\w*|flatten\w*|cross-?thread\w*|blunt\w*|discolou?r\w*|ruin\w*|wreck\w*|destroy\w*|strip(?:s|ped)?|crack(?:s|ed)?|leak\w*|warp\w*|seiz\w*|fail\w*|scrap|break(?:s|age)?|broken|(?<!(?:^|[.;:,–-]\s?|\b(?:and|then|always|to|must|you|or)\s))wear\w*|contaminat\w*|corro\w*|jam\w*|distort\w*|bend(?:s)?|bent|snap\w*|score[sd]?|scratch\w*|chip(?:s|ped)?|clog\w*|foul\w*|overheat\w*|burns? out|come apart|comes? loose|locks? the|void\w*|lose\w*|lost|short(?:s|ed)? (?:out|circuit)|swell\w*|dries|harden\w*|stain\w*|trip(?:s|ped)?|blow(?:s)? the (?:fuse|seal)|spoil\w*|soak\w*|carries over|grit|pop(?:s)? out|come out|shear\w*|deform\w*|rust\w*|tear(?:s)?|torn|misalign\w*|shorten\w*|reduc\w*|weaken\w*|starv\w*|drives? grit|drain(?:s|ed)? the|wrong reading|(?:to|into) (?:pieces|bits|scrap)|won't|doesn't|will not|cannot)\b/i
@@ -60,6 +68,11 @@ const hasOrder = (clause: string): boolean => {
   return isOrdering(first) || (!HAPPENS.test(clause) && rest.some(isOrdering))
 }
 
+/** What dies besides people: bacteria, plants, an engine. */
+const OTHER_DEATHS =
+  /\bkill(?:s|ed|ing)?\b (?:off )?(?:the |all |any |your |every )?(?:[\w-]+ )?(?:bacteria|germs?|microbes|fish|plants?|weeds?|grass|lawn|crops?|trees?|yeast|cultures?|bees?|brood|algae|insects?|engine|motor|board|chip|sensor|battery|cells?|pump|seal|lamp|power|signal)\b|\b(?:fish|plants?|bees?|yeast|bacteria|battery|motor|engine|pump|grass) (?:can |could |will |may )?dies?\b/gi
+const ofPeople = (text: string): string => text.replaceAll(OTHER_DEATHS, 'spoils')
+
 /** What a caution says and how grave its consequence is. */
 export type CautionParts = {
   readonly hasHazard: boolean
@@ -68,7 +81,8 @@ export type CautionParts = {
 }
 
 /** @returns the three parts a safety message is made of. @source ANSI Z535.6 (from memory): hazard, consequence, avoidance */
-export const cautionParts = onceForText((text: string): CautionParts => {
+export const cautionParts = onceForText((whole: string): CautionParts => {
+  const text = ofPeople(whole)
   const consequence = DEATH.test(text)
     ? 'death'
     : INJURY.test(text) || isHarmed(text)
@@ -87,7 +101,7 @@ const SERIOUS =
   /\b(?:serious\w*|sever(?:e|ely)|maim\w*|amputat\w*|blind\w*|cut off|take (?:off )?(?:your |a )?fingers?|fingers? off|limb|permanent\w*|lose (?:a|an|your)|(?:tear|rip|pull|take|cut|chop|bite|slice|wrench)s? off (?:a |an |your |the )?(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?)|(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?) off|for life|crippl\w*|paraly[sz]\w*|break\w* (?:a |an |your |the )?(?:back|neck|hip|skull|spine|leg|arm|jaw)|inject\w*|cost\w* (?:you )?(?:a |an |your |the )?(?:arm|leg|hand|limb|sight|eye|hearing|life)|explo\w*|fracture\w*)\b/i
 
 /** @returns whether the text speaks of grave harm to people. */
-export const isSerious = (text: string): boolean => DEATH.test(text) || SERIOUS.test(text)
+export const isSerious = (text: string): boolean => DEATH.test(ofPeople(text)) || SERIOUS.test(text)
 
 const PEOPLE =
   /\b(?:you|your|fingers?|hands?|skin|eyes?|people|person|someone|anybody|burns? (?:skin|you|badly)|injur\w*|lungs?|hearing|shock|cuts?|scald\w*|crush\w*|poison\w*|face|feet|foot|toes?|bones?|ribs?|back|limbs?|arms?|legs?|hearing|clothing|hair|child\w*)\b/i

@@ -30,6 +30,7 @@ const MORE: Readonly<Record<string, Signs>> = {
       /\b(?:pull\w*|take|draw) (?:out )?(?:the|its) (?:[\w-]+ )*plug\b|\bswitch(?:ed)? off\b|\bpower(?:ed)? (?:off|down)\b/i,
     knownOnly:
       /\b(?:shock\w*|electr(?!ician)\w*|live|isolat\w*|prove[ds]? (?:it |them |the \w+ )?dead|dead|lock(?:ed)? ?out|volt(?:s|age)?|\d+ ?v|mains|discharg\w*|unplug\w*|breaker|current)\b/i,
+    noHint: /\b(?:bolt|chain|bead|nut|rivet|ice|concrete|rock|link|shear) breakers?\b/i,
   },
   fuel: { knownOnly: /\b(?:vapou?rs?|flammable|ignit\w*|sparks?|flames?|smok\w*|fire|explo\w*|burst into)\b/i },
   pressure: {
@@ -63,7 +64,7 @@ const MORE: Readonly<Record<string, Signs>> = {
       /\b(?:(?:a |you |to )fall|falls? (?:from|off|down)|fall(?:ing)? (?:from|off)|ladders?|height|roof|harness|slip off|climb\w*|platform|scaffold|rungs?)\b/i,
     signals:
       /\b(?:(?:work|access|lift|aerial|elevating) platforms?|mewp|cherry picker|scissor lift|man ?lift|bucket truck|climb\w* (?:up|onto|on|the|into|to)|(?:go|get) up (?:with|on|onto|to|the)|(?:on|onto) (?:the )?(?:roof|top of the (?:machine|tank|vehicle|silo|trailer|truck|container|unit|oven|boiler))|catwalk|(?:telegraph|light|lamp|utility) pole|trestles?)\b/i,
-    not: /\b(?:lay|place|load|put)\w*\b[^.;]*\bon(?:to)? the trestles?\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b/i,
+    not: /\b(?:lay|place|load|put)\w*\b[^.;]*\bon(?:to)? the trestles?\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b|^(?!.*\b(?:climb|ladder|steps|harness|(?:up|on) the mast)\b).*\bmast\b/i,
   },
   sharp: {
     not: /\briving knife\b/i,

@@ -1,7 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sheet } from '@/lib/procedure/sheet'
 import { wordSet } from '@/lib/trade/list'
-import { FASTENERS } from '@/lib/trade/pairs'
+import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
 import { atSteps } from './chunks'
 import { isDisposing } from './disposing'
@@ -24,7 +24,7 @@ const ASSEMBLY = new Set<Undone>(['removed', 'opened', 'disconnected', 'loosened
 const GENERAL =
   /\b(?:in reverse|reverse order|(?:reassemble|refit|replace|reinstall|fasten|secure|reconnect|return|put) (?:back )?(?:everything|the (?:rest|remaining|others?|machine|unit|parts)|all (?:the )?(?:(?:removed|other|remaining) )?(?:parts|components|covers|panels|guards|items|connections))\b)/i
 const LEFT_SO =
-  /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b/i
+  /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b|\bfor the (?:night|day|weekend|winter|season|holidays?)\b|\bovernight\b/i
 const DONE =
   /\b(?:refitted|replaced|reinstalled|fitted|in place|back on|back in|closed|shut|reconnected|connected|plugged in|tight|tightened|torqued|secured?|filled|refilled|full|latched|seated|restored|lowered)\b/i
 
@@ -62,12 +62,16 @@ const tellsOf = onceForText((text: string) => ({
 }))
 
 /** Verbs whose object stays where it is: what goes along is brought. */
-const COVERING = wordSet('wedge chock block mask cover cap plug tie strap support tape clamp wrap')
+const COVERING = wordSet('wedge chock block mask cover cap plug tie strap support tape clamp wrap lock hold prop peg')
+
+/** "Draw the clamp bars up hard": tightened and never loosened before, a clamp was put there for the work. */
+const isDrawnTight = (verb: string, acts: ReadonlySet<Act>): boolean =>
+  acts.has('tighten') && (verb === 'draw' || verb === 'pull' || verb === 'wind' || verb === 'crank' || verb === 'pinch')
 
 const broughtBy = ({ acts, verb, things, along }: Action): readonly Thing[] => {
   if (acts.has('remove')) return []
   if (COVERING.has(verb)) return verb === 'tape' || verb === 'strap' ? [...things, ...along] : along
-  return acts.has('refit') || PLACING.has(verb) ? [...things, ...along] : []
+  return acts.has('refit') || PLACING.has(verb) || isDrawnTight(verb, acts) ? [...things, ...along] : []
 }
 
 /** "Take the lid off and set it on a towel" does not put it back. */
@@ -234,7 +238,8 @@ class Ledger {
     return items.filter(({ undone, thing }) => {
       const isTaken = undone === 'removed' || undone === 'disconnected' || undone === 'loosened'
       if (isTaken && this.#isPresent(thing)) return false
-      if ((undone === 'removed' || undone === 'raised') && this.#isTool(thing)) return false
+      if ((undone === 'removed' || undone === 'raised' || undone === 'disconnected') && this.#isTool(thing))
+        return false
       return undone !== 'opened' || !this.#shut.some(other => isSameThing(other, thing))
     })
   }

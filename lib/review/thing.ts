@@ -24,13 +24,25 @@ const TRAILING = new Set(
   ),
 )
 
+/** How a part is found or made, which names none: the wetted rope is the rope. English, no source. */
+const STATES = new Set(
+  'wet wetted cracked broken bent soaked damaged dirty failed dead split perished burnt seized rusty rusted greased oiled cleaned rinsed dried fresh spare spent blunt dull chipped torn frayed leaking clogged blocked swollen soiled refurbished sharpened tired faulty defective'.split(
+    ' ',
+  ),
+)
+
 /** @returns the thing that a phrase names. */
 export const toThing = (phrase: readonly string[]): Thing => {
   let to = phrase.length
   while (to > 1 && TRAILING.has(phrase[to - 1] ?? '')) to--
   const kept = phrase
     .slice(0, to)
-    .filter((word, i) => word === 'back' || (word === 'half' && i === to - 1) || !isSmall(word))
+    .filter(
+      (word, i) =>
+        word === 'back' ||
+        (i === to - 1 && (word === 'half' || STATES.has(word))) ||
+        (!isSmall(word) && !STATES.has(word)),
+    )
   const words = kept.map(singular)
   const last = kept.at(-1) ?? ''
   const head = words.at(-1) ?? ''

@@ -54,6 +54,8 @@ const CORDS = wordSet('mains power machine wall battery supply charger charging'
 const BUNGS = wordSet('drain filler fill level bung vent sump rubber expansion')
 /** Pulled, these cut the power; a plug is disconnected. */
 const PULLED_OFF = wordSet('isolator breaker disconnect switch fuse')
+/** Tripped, these cut the power; any other switch is tripped to see it act. */
+const TRIPPED = wordSet('breaker isolator disconnect mains supply')
 /** @returns whether a way is shut: closed, or turned or pushed shut. */
 export const isShut = ({ verb, particle }: Action): boolean =>
   verb === 'close' || verb === 'shut' || particle === 'shut' || particle === 'closed'
@@ -140,6 +142,7 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
     acts.has('off') &&
     verb !== 'unplug' &&
     (verb !== 'pull' || PULLED_OFF.has(head)) &&
+    (verb !== 'trip' || TRIPPED.has(head)) &&
     (isCut(thing) || (!NOT_POWER.has(head) && rest.some(word => MAINS.has(word))))
   )
     return 'switched-off'
@@ -159,6 +162,8 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
   if (head === 'plug' && (words.some(word => CORDS.has(word)) || rest.some(word => SOCKETS.has(word))))
     return acts.has('remove') ? 'disconnected' : undefined
+  if (acts.has('remove') && (isTravel(action) || isAdjusting(action, thing))) return undefined
+  if (acts.has('remove') && isTurnedOut(action)) return 'loosened'
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if ((verb === 'cut' || verb === 'snip' || verb === 'break') && !PIPED.has(head)) return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
@@ -166,6 +171,22 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
     return LOOSENS.has(verb) || WOUND.has(head) ? 'loosened' : undefined
   return undefined
 }
+
+/** "Run the backrest from flat to upright", "turn the wheel from lock to lock": it only travels. */
+const TRAVELS = wordSet('run drive move cycle swing turn travel slide operate jog sweep take rotate crank')
+const isTravel = ({ verb, rest }: Action): boolean => TRAVELS.has(verb) && rest[0] === 'from' && rest.includes('to')
+
+/** "Unwind the regulator until the gauge reads zero", "back the screws out until they turn free": turned, not taken off. */
+const WINDS = wordSet('unwind back wind screw unscrew turn spin run ease')
+const ADJUSTS = wordSet(
+  'regulator adjuster handwheel knob dial control spindle stem spring preload handle lever throttle choke',
+)
+const isWound = ({ verb, rest }: Action): boolean =>
+  WINDS.has(verb) && rest.some(word => word === 'until' || word === 'till')
+const isAdjusting = (action: Action, { words }: Thing): boolean =>
+  isWound(action) && words.some(word => ADJUSTS.has(word))
+const isTurnedOut = (action: Action): boolean => isWound(action) && action.rest.some(word => LOOSE.has(word))
+const LOOSE = wordSet('free loose slack freely')
 
 const ofAction = onceFor((_: Action) => new Map<Thing, Undone | undefined>())
 

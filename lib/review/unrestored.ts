@@ -39,7 +39,11 @@ export const unrestored =
       )
       .filter(open => open.undone === undone && vagueIn(open.step.text) === undefined)
       .filter(
-        ({ number }) => redoneBy === undefined || !sheet.steps.slice(number).some(({ mark }) => redoneBy(mark.text)),
+        ({ number }) =>
+          redoneBy === undefined ||
+          !sheet.steps
+            .slice(number - 1)
+            .some(({ mark, checks }, i) => (i > 0 && redoneBy(mark.text)) || checks.some(({ text }) => redoneBy(text))),
       )
       .map(open => {
         const own = level?.(open)

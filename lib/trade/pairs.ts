@@ -95,7 +95,8 @@ export const NOT_PUT_BACK: ReadonlySet<string> = new Set(
     obstruction, blockage, clog, waste, silicone, remnant, remains, fragment, filament, contamination, clutter, snow, ice, nest, root, mud,
     sand, grit, stone, thread, cardboard, jewel, tension, slack, play, load, weight, pressure, charge, lock, tag, padlock, lockout, hand,
     finger, finish, wax, sticker, staple, reading, sample, vehicle, puller, feather, grime, mineral, matter, growth, mould, mold, slime, glass, shard, nail, splinter, coin, paper, ammunition, food, leftover, liquid, wash, trigger, button, pedal,
-    coating, insulation, sheathing, tablet, pellet, granule, refrigerant, silt, scum, lime, crust`),
+    coating, insulation, sheathing, tablet, pellet, granule, refrigerant, silt, scum, lime, crust,
+    tail, stub, offcut, trimming, sprue, dross, peeling, cone, pendant, disinfectant, wipe, salt, chaff, straw, manure, litter, feed`),
 )
 
 /** The same, but only where nothing more is said of them: a tray, a drain pan; not the cup tray. */

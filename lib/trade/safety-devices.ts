@@ -4,6 +4,8 @@ export type SafetyDevice = {
   readonly machine: RegExp
   /** What a step has to handle before the device is in question; without it, any work on the machine. */
   readonly touched?: RegExp
+  /** What only uses the device while other work is done. */
+  readonly used?: RegExp
   readonly proves: RegExp
   readonly name: string
 }
@@ -82,6 +84,7 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     machine:
       /\b(?:wheelchairs?|rollators?|mobility scooters?|power chairs?|patient (?:lifts?|hoists?)|hospital beds?|stretchers?|prams?|strollers?)\b/i,
     touched: /\b(?:brakes?|wheel locks?|parking|motors?|wheels?|castors?|casters?|tyres?|tires?)\b/i,
+    used: /^(?:press|set|apply|release|lock|unlock|engage|put|push|pull|let|flip|step|kick|tread|free|chock|switch)\b[^.;]*\b(?:brakes?|brake pedals?|wheel locks?|castors?|casters?|wheels?)\b/i,
     proves:
       /\b(?:brakes?|wheel locks?)\b[^.;]*\b(?:holds?|stops?|lock\w*|grips?|work)\b|\b(?:hold|holds|roll|push|stop|stops|test|try|check)\w*\b[^.;]*\b(?:brakes?|wheel locks?)\b|\bdoes not (?:roll|move|creep)\b/i,
     name: 'parking brake',

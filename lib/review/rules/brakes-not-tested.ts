@@ -17,7 +17,7 @@ const PART =
   /\bbrake (?:pads?|shoes?|linings?|calipers?|hoses?|lines?|pipes?|fluid|cables?|levers?|pedals?|dis[ck]s?|drums?|rotors?|cylinders?|bands?)\b|\bcaliper (?:bolts?|pins?|pistons?|bracket|mount\w*)\b|\b(?:pads?|bolts?|pins?|pistons?)\b (?:\w+ )?(?:on|of|from|in|into|to) the calipers?\b/i
 /** Pumped up, and seen to hold before anyone moves off. */
 const HOLDS =
-  /\b(?:(?:brakes?|lever|pedal)\b[^.;]*\b(?:hold\w*|stops?|stopped|bites?|grips?|keeps?)|brakes? held|(?:squeeze|press|pull)\b[^.;]*\bbrak\w*[^.;]*\b(?:while|as you|and)\b[^.;]*\b(?:push|roll|rock|move|walk|ride|drive)|(?:hold|holds|push|roll|rock|stop\w*|walking pace|spin)\b[^.;]*\bbrak\w*|brake test|test\w*[^.;]*\bbrak\w*|brakes? (?:work|function)\w*|slow speed|low speed[^.;]*brak\w*|wheels? lock)/i
+  /\b(?:(?:brakes?|lever|pedal)\b[^.;]*\b(?:hold\w*|stops?|stopped|bites?|grips?|keeps?)|brakes? held|(?:squeeze|press|pull)\b[^.;]*\bbrak\w*[^.;]*\b(?:while|as you|and)\b[^.;]*\b(?:push|roll|rock|move|walk|ride|drive)|(?:hold|holds|push|roll|rock|stop\w*|walking pace|spin)\b[^.;]*\bbrak\w*|brake test|test\w*[^.;]*\bbrak\w*|brakes? (?:work|function)\w*|slow speed|low speed[^.;]*brak\w*|wheels? lock|(?:ten|twelve|fifteen|\w+ty|two|three|four|five|six|several|a few|some|\d+) (?:\w+ ){0,2}stops\b)/i
 
 /** Putting a brake on holds the machine; it is no work on the brake. */
 const applies = (text: string): boolean =>
@@ -29,7 +29,8 @@ const applies = (text: string): boolean =>
         verb === 'squeeze' ||
         verb === 'pump' ||
         verb === 'hold' ||
-        (/^(?:put|pull|switch|lock|push|press)$/.test(verb) && (particle === 'on' || particle === undefined))) &&
+        (/^(?:put|pull|switch|lock|push|press)$/.test(verb) &&
+          (particle === 'on' || particle === 'down' || particle === 'home' || particle === undefined))) &&
       things.some(
         ({ head, words }) => head === 'brake' || (/^(?:lever|pedal|handle)$/.test(head) && words.includes('brake')),
       ),

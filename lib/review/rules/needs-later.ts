@@ -25,9 +25,11 @@ type Unplaced = { readonly action: Action; readonly thing: Thing }
 type Row = Unplaced & { readonly step: SheetStep }
 
 const rowsOf = onceFor(({ mark }: StepBody): readonly Unplaced[] =>
-  actionsOf(mark.text).flatMap(action =>
-    action.things.filter(({ head }) => head !== '').map(thing => ({ action, thing })),
-  ),
+  isDisposing(mark.text)
+    ? []
+    : actionsOf(mark.text).flatMap(action =>
+        action.things.filter(({ head }) => head !== '').map(thing => ({ action, thing })),
+      ),
 )
 
 const rowsIn = atSteps(rowsOf)

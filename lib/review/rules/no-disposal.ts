@@ -23,7 +23,10 @@ const speaksOfDisposal = onceForText((text: string): boolean => DISPOSAL.test(te
 const OTHER = /\b(?:condensate|water|rinse|swarf|packaging|drained water)\b/i
 
 const arisingIn = atSteps(step =>
-  [step.mark, ...step.checks, ...step.materials].flatMap(({ text }) => wastesIn(text)).map(waste => ({ waste })),
+  [step.mark, ...step.checks, ...step.materials]
+    .filter(({ text }) => !isDisposing(text))
+    .flatMap(({ text }) => wastesIn(text))
+    .map(waste => ({ waste })),
 )
 const saidIn = inSteps(({ mark, checks, cautions }) =>
   [mark, ...checks, ...cautions].map(({ text }) => text).filter(speaksOfDisposal),

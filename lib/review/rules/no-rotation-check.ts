@@ -23,7 +23,11 @@ const CHANGES =
 const NEW_MOTOR =
   /\bnew\b[^.;]*\b(?:motor|pump|fan|compressor|blower)\b|\b(?:swap|replace|exchange|change|rewind|renew)\b[^.;]*\b(?:motor|pump|compressor)\b/i
 const isLeads = ({ mark }: SheetStep): boolean =>
-  LEADS.test(mark.text) && CHANGES.test(mark.text) && !/\b(?:battery|earth|ground|sensor|probe|hose)\b/i.test(mark.text)
+  LEADS.test(mark.text) &&
+  CHANGES.test(mark.text) &&
+  !/\b(?:battery|earth|ground|sensor|probe|hose|wire (?:brush|wool|cup|cutters?|strippers?)|drive (?:wheel|belt|chain|shaft))\b/i.test(
+    mark.text,
+  )
 const swapsPhases = (step: SheetStep): boolean => isLeads(step) || NEW_MOTOR.test(step.mark.text)
 
 const check = ({ sheet }: Subject): readonly Found[] => {

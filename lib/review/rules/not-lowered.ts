@@ -2,6 +2,8 @@ import type { Rule } from '../rule'
 import { sample } from '../sample'
 import { unrestored } from '../unrestored'
 
+const LOWERS = /\b(?:lowering|(?:comes?|sinks?|goes|settles?) (?:slowly |smoothly |evenly )?down)\b/i
+
 /** What was raised comes down. */
 export const notLowered: Rule = {
   id: 'not-lowered',
@@ -20,5 +22,12 @@ export const notLowered: Rule = {
     ['step', 'Refit the wheel'],
     ['step', 'Lower the car'],
   ]),
-  check: unrestored({ undone: 'raised', was: 'raised', never: 'lowered', step: 'Lower {}' }),
+  check: unrestored({
+    undone: 'raised',
+    was: 'raised',
+    never: 'lowered',
+    step: 'Lower {}',
+    // "Pull the emergency lowering collar", "Load comes down slowly".
+    redoneBy: text => LOWERS.test(text),
+  }),
 }

@@ -12,7 +12,12 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   const machine = `${sheet.heading.title} ${sheet.heading.equipment}`
   return SAFETY_DEVICES.flatMap(device => {
     if (!device.machine.test(machine) || !sheet.steps.some(({ mark }) => RUNS.test(mark.text))) return []
-    if (device.touched !== undefined && !sheet.steps.some(({ mark }) => device.touched?.test(mark.text))) return []
+    const { touched, used } = device
+    if (
+      touched !== undefined &&
+      !sheet.steps.some(({ mark: { text } }) => touched.test(text) && used?.test(text) !== true)
+    )
+      return []
     if (linesOf(sheet).some(({ text }) => device.proves.test(text))) return []
     const last = sheet.steps.findLast(({ mark }) => RUNS.test(mark.text))
     const message = `The ${device.name} is not tried before the machine goes back to work. Add the test the maker’s manual gives.`

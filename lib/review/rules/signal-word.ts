@@ -27,7 +27,7 @@ const isMinor = (text: string): boolean =>
 /** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
 const fitting = ({ text }: Mark): readonly Level[] | undefined => {
   const { consequence } = cautionParts(text)
-  if (WILL.test(text)) return ['danger', 'warning']
+  if (WILL.test(text) && isSerious(text)) return ['danger', 'warning']
   if (isSerious(text)) return ['warning', 'danger']
   if (isMinor(text)) return ['caution', 'warning']
   if (harmsPeople(text) || (consequence === 'injury' && hurts(text)))
