@@ -75,6 +75,9 @@ const LEAST_AFTER = anyOf(
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:little|few|thin|low|short|shallow|near|close|cold|tight)\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:above|over)|over|above|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
 )
+/** `anything from one megohm up`. */
+const FROM = /\bfrom\b/i
+const UPWARDS = /^,? (?:up|upwards?|onwards?|on up)\b(?! (?:to|the|it|and)\b)/i
 /** People kept this far off: the least. */
 const AWAY = /\b(?:keep|stand|stay|step|back)\b[^.;\d]{0,30}$/i
 const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
@@ -227,6 +230,7 @@ export const boundAtDistance = (
   if (toDimension(quantity.unit) === 'turn' && NO_MORE.test(after)) return quantity
   if (
     LEAST_AFTER.test(after) ||
+    (FROM.test(limit.text) && UPWARDS.test(after)) ||
     LEAST_IS.test(ahead) ||
     STILL_GOOD.test(ahead) ||
     AS_LOW.test(ahead) ||

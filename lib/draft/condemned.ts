@@ -17,6 +17,7 @@ const VERDICT = anyOf(
   '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|out (?:it|they|he|she) (?:goes|go|comes?)\\b',
   `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
   `${IS} an? (?:new|fresh) \\w+`,
+  `${IS} (?:(?:a|good|enough|sufficient|the) )?(?:cause|reason|grounds?|sign) (?:for|to|of) (?:an? |the )?(?:re\\w+|scrap\\w*|change|changing|exchange|swap\\w*|new|overhaul|bin\\w*|wear|trouble)\\b`,
   "(?:is|are|'s|'re) (?:not|no longer|never) (?:road[- ])?(?:legal|allowed|safe|good|acceptable|fit|usable|right|okay|ok|worth|permitted|serviceable|healthy|normal)\\b|(?:isn't|aren't) (?:legal|allowed|safe|good|acceptable|fit|usable|right|okay|ok|worth|permitted|healthy|normal)\\b|illegal\\b",
   '(?:throw|throws|chuck|sling|toss|pitch|bin|scrap) (?:it|them|her|him|that|the \\w+)\\b',
   "(?:won't|will not|don't|do not|doesn't|does not|isn't|aren't|wouldn't|would not|refuses? to|never|nobody) (?:\\w+ ){0,2}?(?:runs?|use|reuse|re-use|refit|re-fit|fit|put|sign|pass(?:es)?|let|leaves?|serve|ride|drive|fly|trust|keep|sell|go(?:es)? (?:back|out|in|on)|going (?:back|out|in|on)|leaving|stays?|argue|bother|accept|release|hand)\\b",
@@ -28,7 +29,7 @@ const VERDICT = anyOf(
 
 /** What is said of a part that may stay. */
 const PRAISE =
-  /\b(?:good(?! ?bye)|fine|okay|ok|happy|all right|alright|enough|perfect|normal|acceptable|will do|leaves? (?:it|them|alone|well alone|be)\b|(?:can|may) (?:\w+ )?(?:keep|use|reuse|run|put|stay)|stays? in|goes back in|lives|reuse it|safe|carry on|move on|lovely|happy days|we're there|you're there|healthy)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
+  /\b(?:good(?! ?bye)|fine|okay|ok|happy|content|pleased|satisfied|(?:is|'s) (?:the|a|my|our) (?:rule|aim|target|goal)|all right|alright|enough|perfect|normal|acceptable|will do|leaves? (?:it|them|alone|well alone|be)\b|(?:can|may) (?:\w+ )?(?:keep|use|reuse|run|put|stay)|stays? in|goes back in|lives|reuse it|safe|carry on|move on|lovely|happy days|we're there|you're there|healthy)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
 
 /** A sentence without any of these condemns nothing. */
 const MAY =
@@ -56,3 +57,31 @@ const FOLLOWS =
  */
 export const isRemedied = (ahead: string, after: string, isOver: boolean): boolean =>
   (OPENS.test(ahead) || (isOver && FIRST.test(ahead) && FOLLOWS.test(after))) && !PRAISE.test(`${ahead} ${after}`)
+
+/** Opens the telling of a fault whatever is measured: `any cell more than`, `a nick deeper than`, `the minute it goes over`. */
+const TELLS =
+  /(?:^|[,;]|\b(?:and|but|so|or|now)\b) ?(?:anything|anyone|any|an?|the (?:minute|moment|second|day))\b(?: [\w'-]+){0,5} ?$/i
+const ANYTHING = /^any(?:thing|one)?\b/i
+/** Of a part that wears, told first: `thinner than 2 mil and it's new shoes`. */
+const WORSE =
+  /^(?:thinner|narrower|shorter|shallower|weaker|lower|smaller|deeper|wider|longer|looser|thicker|bigger|rougher|flatter|higher|hotter|slacker) than\b/i
+const ASKED =
+  /\b(?:should|must|wants?|needs?|has to|have to|had to|ought|shall|looking for|after|keep|stay|get (?:it|them)|likes?|aim|supposed|until|till?|before|wait|let|leave|make sure|limit|rule|always|or so|guess|else|otherwise|if not|in case|unless)\b/i
+const HEAD = /^ ?(?:and |but |so |or |now )?$/i
+const TO_CLAUSE =
+  /(?:^|[^\w])(?:,|and|so|then)? ?(?:it|that|there|you|i|we|they|the|this|those)(?:'s|'re|'ll|'d)?\b|^ \w+s\b/i
+
+/**
+ * @param ahead the words before a one-sided limit, in its sentence
+ * @param said the limit's own words
+ * @param after the words after it, to the end of the sentence
+ * @returns whether what lies beyond is told as an event with something following from it, and nothing is asked for or
+ * praised: `any cell more than 0.05 off the rest, top it up`
+ */
+export const isEventTold = (ahead: string, said: string, after: string): boolean => {
+  const clause = /[^,;]*$/.exec(ahead)?.[0] ?? ''
+  const isOpened = TELLS.test(ahead) || (ANYTHING.test(said) && HEAD.test(clause))
+  const isWorse = WORSE.test(said) && HEAD.test(clause) && TO_CLAUSE.test(after)
+  if (!(isOpened || isWorse) || !/\w/.test(after)) return false
+  return !(ASKED.test(clause) || ASKED.test(after) || PRAISE.test(`${clause} ${after}`))
+}

@@ -64,11 +64,29 @@ const RULES: readonly Rule[] = [
     pattern: /\b(grams?) (?:to|in|per|for|into|on|with)(?: each| every| the| a| one)* (lit(?:re|er))\b/gi,
     plain: (gram, litre) => `${gram} per ${litre}`,
   },
+  // `after the first hour`, `for another minute`: one of them.
+  {
+    pattern:
+      /\b(?:the|its|that|your|her|his|their|a) first(?= (?:hour|minute|day|week|month|year|mile|kilomet(?:re|er))\b)/gi,
+    plain: () => 'one',
+  },
+  {
+    pattern: /\banother(?= (?:hour|minute|day|week|month|turn|inch|millimet(?:re|er)|lit(?:re|er))\b)/gi,
+    plain: () => 'one',
+  },
+  { pattern: /\bthe(?= (?:quarter of an|half) hour\b)/gi, plain: () => 'a' },
+  // `a thousand, twelve hundred`.
+  {
+    pattern: new RegExp(`\\b(?:an?|one) thousand(,| to| or| and) (${TEEN}) hundred\\b`, 'gi'),
+    plain: (sign = '', hundreds = '') => `1000${sign} ${100 * (under100(hundreds) ?? 0)}`,
+  },
+  // `no further apart than three`.
+  { pattern: /\b[a-z]{3,}er (?:apart|off|out|away|down|back|up)(?= than\b)/gi, plain: () => 'more' },
 ]
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |first |another |the (?:half|quarter)|thousand|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

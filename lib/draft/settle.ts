@@ -5,7 +5,7 @@ import type { voteSystem } from '@/lib/quantity/system-vote'
 import { aboutTarget } from './about'
 import { type Found, sizeOf } from './bare-unit'
 import { afterOf, beforeOf, boundAtDistance, figureAs } from './bounds'
-import { isCondemned, isRemedied } from './condemned'
+import { isCondemned, isEventTold, isRemedied } from './condemned'
 import { toDimension } from './dimension'
 
 /** Which system of units the whole talk counts in. */
@@ -91,6 +91,9 @@ const OPENED = /\b(?:if|when|whenever|once|as soon as|the moment|anything|any)\b
 /** What is asked for is no fault, whatever else is said. */
 const ASKED =
   /\b(?:keep|stay|get|hold|bring|set|leave|make|wants?|needs?|must|should|shall|has to|have to|ought to|likes?|aim for|looking for|i'm after|we're after|you're after|you see)\b(?: (?:\w+|it's|they're|there's)){0,3} $/i
+/** `it must come out in less than a minute`: how soon is asked for. */
+const ASKED_SOON =
+  /\b(?:must|should|has to|have to|ought to|needs? to|wants? to)\b[^,.;]{0,40}\b(?:in|within)(?: just)? $/i
 const UNLESS = /\b(?:unless|except|as long as|so long as|provided)\b[^,.;]*$/i
 const OR_ELSE = /^[^.;?!]{0,30}?,? \b(?:or(?! (?:so|more|less|under|over)\b)|otherwise|else|if not)\b/i
 
@@ -111,10 +114,12 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
   const turned = figureAs(low === undefined ? 'low' : 'high', quantity)
   if (limit.notes.some(note => note.text === TURNED))
     return UNLESS.test(ahead) || OR_ELSE.test(after) ? turned : quantity
-  if (UNLESS.test(ahead) || OR_ELSE.test(after) || (!isOpened && ASKED.test(ahead))) return quantity
+  if (UNLESS.test(ahead) || OR_ELSE.test(after) || (!isOpened && (ASKED.test(ahead) || ASKED_SOON.test(ahead))))
+    return quantity
   if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead) || (isDenied && !isOpened)) return undefined
   const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after, low !== undefined)
-  return isFault || isCondemned(`${ahead}${said}${after}`) ? turned : undefined
+  const isEvent = isPlain && isEventTold(ahead, said, /^[^.;?!]*/.exec(text.slice(limit.to))?.[0] ?? '')
+  return isFault || isEvent || isCondemned(`${ahead}${said}${after}`) ? turned : undefined
 }
 
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */

@@ -5,6 +5,7 @@ import { aboutTarget } from './about'
 import { isCondemned } from './condemned'
 import { countLimits } from './counted'
 import { sayPlainly } from './said-plainly'
+import { joinEnds } from './two-ends'
 
 /** What goes into a gap to tell how wide it is. */
 const FEELERS = /[ -](?:feelers?(?: gauges?| blades?)?|shims?|leaf|leaves)\b/gi
@@ -212,5 +213,5 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   const told = [...feelerLimits(text, options), ...halfLimits(text), ...countLimits(text, options)]
   const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
   const all = [...rest, ...told].sort((a, b) => a.at - b.at)
-  return saidAgain(endsCalled(text, offAfter(text, aboutLater(text, all))))
+  return saidAgain(joinEnds(text, endsCalled(text, offAfter(text, aboutLater(text, all)))))
 }

@@ -116,12 +116,19 @@ const roleAt = (tokens: readonly Token[], i: number): Match<Role> | undefined =>
   return role !== undefined && isAfter && opens && readNumeral(tokens, role.to) !== undefined ? undefined : role
 }
 
+/** `in 3` is no `in3`: the power of a unit's sign touches it. */
+const unitAt = (tokens: readonly Token[], i: number) => {
+  const unit = longestMatch(UNIT_WORDS, tokens, i)
+  const last = tokens[i + 1]
+  return unit?.to === i + 2 && last?.is === 'figure' && !last.isGlued ? undefined : unit
+}
+
 const lexemeAt = (tokens: readonly Token[], i: number, before: Lexeme | undefined): Lexeme => {
   const designation = readDesignation(tokens, i)
   if (designation !== undefined)
     return Object.assign(common(tokens, i, designation.to), { is: 'name' as const, designation })
   const afterNumber = before?.is === 'number'
-  const unit = longestMatch(UNIT_WORDS, tokens, i)
+  const unit = unitAt(tokens, i)
   const role =
     before?.is !== 'number' && tokens[i]?.text === 'min' ? { value: 'min' as const, to: i + 1 } : roleAt(tokens, i)
   const asUnit = (): Lexeme | undefined =>

@@ -17,7 +17,7 @@ const LABELS = set(
 
 /** Words that may follow a bare number that is a value; a noun there makes it a count. */
 const AFTER_VALUE = set(
-  "/ oiled lubed lubricated loaded unloaded new used empty then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight behind ahead aft up down everywhere although though allowed permitted together altogether low high lowest highest my your our would will 's 'd 'll 're",
+  "/ oiled lubed lubricated loaded unloaded new used empty then and or to on for front rear intake exhaust inlet in at if is with when while but so the first second final , . ; : ? ! ( ) — max maximum minimum tops each all after before cold hot by as inner outer back it that which dry wet it's that's that’s here there please cause because of-course okay ok right left across side until till every once again from plus minus you we i they this per not no just now for under over inlet outlet either between - a an where depending straight behind ahead aft up down everywhere although though allowed permitted together altogether low high lowest highest my your our would will 's 'd 'll 're i i'm i'd i'll i've he he's she she's we're we've we'd we'll you're you've you'd you'll they're they'll",
 )
 
 /** Whether the number is followed by something that leaves it a value: an end, a stop or a small word. */

@@ -45,7 +45,7 @@ const hasVerdict = ({ text, lexemes }: Drafted, from: number, to: number): boole
 }
 
 const PRAISE =
-  /\b(?:good|fine|safe|okay|ok|happy|alright|all right|golden|you can|leave it|move on|carry on|keep going|go ahead|reuse|re-use|perfect|great|normal|acceptable|pass(?:es)?|done|lives?|proceed)\b/
+  /\b(?:good|fine|safe|okay|ok|happy|content|pleased|satisfied|alright|all right|golden|you can|leave it|move on|carry on|keep going|go ahead|reuse|re-use|perfect|great|normal|acceptable|pass(?:es)?|done|lives?|proceed)\b/
 
 const hasPraise = ({ text, lexemes }: Drafted, from: number, to: number): boolean =>
   PRAISE.test(text.slice(lexemes[from]?.at ?? 0, lexemes[to - 1]?.to ?? 0).toLowerCase())

@@ -29,6 +29,9 @@ describe('what condemns is beyond the limit', () => {
     ['If a 6 millimetre drill slips in, it’s used up.', { high: 6 }],
     ['If the gap is more than 0.4 millimetres, shim it.', { high: 0.4 }],
     ['The cable’s bend is to be no tighter than 90 millimetres.', { low: 90 }],
+    ['Any groove deeper than 3 millimetres, mark it with chalk.', { high: 3 }],
+    ['Thinner than 4 millimetres and it’s a trip to the store.', { low: 4 }],
+    ['A swing of more than 12 millimetres is reason for an overhaul.', { high: 12 }],
   ] as const)('[D11] %s', ([text, quantity]) => {
     expect(lastOf(METRIC, text)).toEqual(mm(quantity))
   })
@@ -52,6 +55,9 @@ describe('what is asked for or praised is no fault', () => {
     ['I don’t put it back unless there’s more than 6 millimetres.', { low: 6 }],
     ['It needs more than 5 millimetres of clearance, and it comes off easily.', { low: 5 }],
     ['When you have less than 0.2 millimetres, carry on.', { high: 0.2 }],
+    ['I am content if it moves no more than 0.2 millimetres.', { high: 0.2 }],
+    ['Under 3 millimetres is the rule, I don’t want a bolt in there before that.', { high: 3 }],
+    ['Anything under 3 millimetres is fine by me.', { high: 3 }],
   ] as const)('[D11] %s', ([text, quantity]) => {
     expect(lastOf(METRIC, text)).toEqual(mm(quantity))
   })
@@ -81,8 +87,24 @@ describe('bounds and ranges in people’s order', () => {
     ['11 bar, you can be half a bar off.', { low: 10.5, high: 11.5, nominal: 11, unit: 'bar' }],
     ['Not less than twenty minutes but not past an hour.', { low: 20, high: 60, unit: 'min' }],
     ['Give it from ten minutes to a quarter of an hour.', { low: 10, high: 15, unit: 'min' }],
+    ['More than thirty psi running and less than ninety.', { low: 30, high: 90, unit: '[psi]' }],
+    ['I never go under 20 newton metres or over 35.', { low: 20, high: 35, unit: 'N.m' }],
+    ['Grease it every 300 hours, maybe 350.', { low: 300, high: 350, unit: 'h' }],
+    ['Hold it four, five inches off.', { low: 4, high: 5, unit: '[in_i]' }],
+    ['It must drain in less than a minute, bucket or no bucket.', { high: 1, unit: 'min' }],
   ] as const)('[D11] %s', ([text, quantity]) => {
     expect(lastOf(METRIC, text)).toEqual([quantity])
+  })
+
+  test('[D11] figures of two things stay two', () => {
+    expect(
+      lastOf(METRIC, 'The gauge reads up to two hundred bar, and it must not fall under one hundred eighty.'),
+    ).toEqual([
+      { high: 200, unit: 'bar' },
+      { low: 180, unit: 'bar' },
+    ])
+    expect(lastOf(METRIC, 'One, two, three inches, and so on.').length).toBeGreaterThan(0)
+    expect(lastOf(METRIC, 'One, two, three inches, and so on.')).not.toContainEqual({ low: 2, high: 3, unit: '[in_i]' })
   })
 
   test('[D11] a figure and the time before it are two', () => {

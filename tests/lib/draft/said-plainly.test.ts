@@ -47,6 +47,11 @@ describe('limits that are said another way', () => {
     ['Four bar maximum.', [{ high: 4, unit: 'bar' }]],
     ['Back it off half a turn and no more.', [{ nominal: 0.5, unit: 'circ' }]],
     ['Snug it, then a quarter back.', [{ nominal: 0.25, unit: 'circ' }]],
+    ['Look at the nuts again after the first hour.', [{ nominal: 1, unit: 'h' }]],
+    ['Let it soak for another minute.', [{ nominal: 1, unit: 'min' }]],
+    ['They shall be no further apart than 4 millimetres.', [{ high: 4, unit: 'mm' }]],
+    ['I like anything from two megohm up.', [{ low: 2, unit: 'MOhm' }]],
+    ['A thousand, twelve hundred revs.', [{ low: 1000, high: 1200, unit: '{rev}/min' }]],
   ] as const)('[D11] %s', ([text, limits]) => {
     expect(limitsOf([text]).filter(({ nominal, low, high }) => (nominal ?? low ?? high) !== undefined)).toEqual(limits)
   })

@@ -28,6 +28,12 @@ describe('readings', () => {
     expect(text.slice(23, 48)).toBe('nine or ten newton metres')
   })
 
+  test('[Q2] the power of a unit’s sign touches it: in 3 is no in3', () => {
+    expect(only('The flap shuts in 3 to 5 seconds.').quantity).toEqual({ low: 3, high: 5, unit: 's' })
+    expect(only('Grease it again in 3 months.').quantity).toEqual({ nominal: 3, unit: 'mo' })
+    expect(only('Fill it with 12 in³ of oil.').quantity).toEqual({ nominal: 12, unit: '[cin_i]' })
+  })
+
   test('[Q2] a value taken back is no reading, and the one that stands names it', () => {
     const reading = only('gland nuts, 26, no, hang on, 16 newton metres')
     expect(reading.quantity).toEqual({ nominal: 16, unit: 'N.m' })
