@@ -185,7 +185,10 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
       </main>
       <ThumbBar surface={surface} onSurface={show} />
       <p className={styles.notice} role="status">
-        <span key={notice.number}>{notice.text}</span>
+        <span key={notice.number}>
+          {notice.text}
+          {notice.aside !== '' && <span className="apart">: {notice.aside}</span>}
+        </span>
       </p>
       <BenchDialogs
         open={dialog}

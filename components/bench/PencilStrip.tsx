@@ -75,7 +75,9 @@ export const PencilStrip = ({
       )}
       {marks.length > 0 && coverage.instructing > 0 && (
         <span className={styles.coverage}>
-          marks cover {Math.round(coverage.share * 100)} % of the instructing talk
+          <span title="of the instructing talk: what is to be done, minded, measured or looked at">
+            marks cover {Math.round(coverage.share * 100)} % <span>of the instructing talk</span>
+          </span>
           {coverage.left.length > 0 && (
             <Button look="quiet" onClick={onNextLeft}>
               Next of {coverage.left.length} left over

@@ -26,7 +26,8 @@ export type BenchNow = {
   readonly choose: (id: string | undefined) => void
   readonly chooseFinding: (finding: Finding | undefined) => void
   readonly setWords: (words: WordRange | undefined) => void
-  readonly tell: (notice: string) => void
+  /** @param aside stands in sight already: announced with the notice, not shown in it */
+  readonly tell: (notice: string, aside?: string) => void
   readonly saveFile: () => void
   /** Brings a surface to the front where only one is shown. */
   readonly show: (surface: Surface) => void

@@ -9,8 +9,11 @@ import { toldOf } from './told'
  * @param show chooses a mark that undoing or redoing is about
  */
 export const useNotice = (session: Session, first: string, show: (mark: string) => void) => {
-  const [notice, setNotice] = useState({ text: first, number: 0 })
-  const tell = useCallback((text: string) => setNotice(before => ({ text, number: before.number + 1 })), [])
+  const [notice, setNotice] = useState({ text: first, aside: '', number: 0 })
+  const tell = useCallback(
+    (text: string, aside = '') => setNotice(before => ({ text, aside, number: before.number + 1 })),
+    [],
+  )
   useEffect(() => {
     let before = session.get().history
     return session.subscribe(() => {

@@ -47,5 +47,5 @@ export const nextFinding = (now: Walking, by: 1 | -1): void => {
   const next = open[(to + open.length) % Math.max(1, open.length)]
   now.chooseFinding(next)
   if (next === undefined) now.tell('No findings are open.')
-  else now.tell(`Finding ${open.indexOf(next) + 1} of ${open.length}, ${next.level}: ${next.message}`)
+  else now.tell(`Finding ${open.indexOf(next) + 1} of ${open.length}, ${next.level}`, next.message)
 }

@@ -45,8 +45,13 @@ export const Transport = ({ control, isPlaying, hasPicture, speed, seconds, cloc
         </>
       )}
       <label>
-        Speed
-        <select value={speed} onChange={event => control.rate(Number(event.target.value))}>
+        <span className={styles.speed}>Speed</span>
+        <select
+          aria-label="Speed"
+          title="Speed"
+          value={speed}
+          onChange={event => control.rate(Number(event.target.value))}
+        >
           {(SPEEDS.includes(speed) ? SPEEDS : [...SPEEDS, speed].sort((a, b) => a - b)).map(rate => (
             <option key={rate} value={rate}>
               {rate}×

@@ -19,7 +19,7 @@ const walk = (isReviewed: boolean, findings: readonly Finding[]) => {
       chosenFinding: undefined,
       findingAt: undefined,
       chooseFinding: one => chosen.push(one),
-      tell: notice => said.push(notice),
+      tell: (...notice) => said.push(notice.join(' | ')),
     },
     1,
   )
@@ -35,6 +35,6 @@ test('asked for before the first review is done, findings are not said to be non
 
 test('reviewed, the walk goes to the first finding, or says that none is open', () => {
   const first = finding('no tolerance')
-  expect(walk(true, [first])).toEqual({ said: ['Finding 1 of 1, fix: no tolerance'], chosen: [first] })
+  expect(walk(true, [first])).toEqual({ said: ['Finding 1 of 1, fix | no tolerance'], chosen: [first] })
   expect(walk(true, [])).toEqual({ said: ['No findings are open.'], chosen: [undefined] })
 })

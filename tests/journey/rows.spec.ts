@@ -1,0 +1,33 @@
+import { expect, type Locator, test } from '@playwright/test'
+import { noticeOf, openDemo } from './bench'
+
+/** @returns the height of the tallest thing in a row, and the row's own without its padding, in px */
+const heights = (row: Locator) =>
+  row.evaluate(element => {
+    const { paddingTop, paddingBottom, borderBottomWidth } = getComputedStyle(element)
+    const around = [paddingTop, paddingBottom, borderBottomWidth].reduce((sum, px) => sum + Number.parseFloat(px), 0)
+    const inside = [...element.children].map(child => child.getBoundingClientRect().height)
+    return {
+      row: Math.round(element.getBoundingClientRect().height - around),
+      tallest: Math.round(Math.max(...inside)),
+    }
+  })
+
+test('at 1440 px the draft row, the transport and a walked-to finding take one row each', async ({ page }) => {
+  await openDemo(page)
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(page.getByRole('slider', { name: /^sure to/ })).toBeVisible()
+  const draftRow = page.locator('div', { has: page.locator('> button', { hasText: 'Draft again' }) }).last()
+  await expect(draftRow).toContainText('of the instructing talk')
+  const draft = await heights(draftRow)
+  expect(draft.row).toBe(draft.tallest)
+  const transport = await heights(page.getByRole('group', { name: 'Transport' }))
+  expect(transport.row).toBe(transport.tallest)
+
+  await expect(page.getByRole('button', { name: 'not reviewed yet' })).toHaveCount(0)
+  const before = (await noticeOf(page).boundingBox())?.height
+  await page.keyboard.press('f')
+  // Read aloud in full; in sight it stands in the sheet's margin.
+  await expect(noticeOf(page)).toHaveText(/^Finding 1 of \d+, (stop|fix|consider): \S/)
+  expect((await noticeOf(page).boundingBox())?.height).toBe(before)
+})
