@@ -119,8 +119,15 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       break
     }
     const isNamed = phrase.some(isNaming)
+    // "Push the brush up the flue": a way, where a noun follows.
+    const isWay =
+      isNamed &&
+      (token === 'up' || token === 'down' || token === 'along') &&
+      following !== 'all' &&
+      DETERMINERS.has(following ?? '')
     if (
       PREPOSITIONS.has(token) ||
+      isWay ||
       (isNamed &&
         (token === 'a' ||
           isDoer(token) ||

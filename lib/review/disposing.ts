@@ -23,7 +23,8 @@ export const isDisposing = onceForText(
 )
 
 /** "The old oil goes in the drum": told of the thing rather than ordered. */
-const IS_TAKEN = /\b(?:go(?:es)?|went|is put|are put|is taken|are taken|gets? (?:put|taken|binned)|off|back)\b/i
+const IS_TAKEN =
+  /\b(?:go(?:es)?|went|is put|are put|is taken|are taken|gets? (?:put|taken|binned|bagged|boxed|swept)|stays?|off|back)\b/i
 
 /** @returns whether a sentence of the talk says where something spent goes. */
 export const tellsDisposal = onceForText(

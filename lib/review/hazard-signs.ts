@@ -49,7 +49,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     noHint: /^(?!.*\b(?:drain|empty|let|run)\b).*\bremaining water\b/i,
   },
   crush: {
-    not: /\bjack\b[^.;]*\boff\b/i,
+    not: /\bjack\b[^.;]*\boff\b|^hoist\b(?![^.;]*\b(?:crane|blocks?|winch|tackle|slings?|chains?|straps?|eye|with (?:a|the) hoist)\b)/i,
     knownOnly:
       /\b(?:crush\w*|fall(?:s|ing)?|drop\w*|jack\w*|stands?\b(?! (?:clear|back|aside|to|out|away|well))|lift\w*|heavy|pinch\w*|trap\w*|collaps\w*|tip(?:s|ped|ping)?|support\w*|two people|second person|helper|raised|hoist|weigh\w*|slip(?:s|ped)?|loads?|strain\w*|under (?:a|the|it|any|what|that)\b(?! pressure))\b/i,
     signals:
@@ -92,7 +92,11 @@ const MORE: Readonly<Record<string, Signs>> = {
       /\b(?:kick\w*|chips?|eyes?|glasses|goggles|visor|face shield|helmet|flying|moving chain|chain (?:can|could|will) \w*)\b/i,
   },
   capacitor: { known: /\bcapacitors\b|\b(?:holds?|keeps?) (?:its|a|their) charge\b|\bstored charge\b/i },
-  'compressed-air': { known: /\bair (?:line|hose|supply)\b|\bkeep (?:the )?air\b|\bno air\b/i },
+  'compressed-air': {
+    // Opened or uncoupled, the line brings pressure; it blows nobody's eyes full.
+    not: /\b(?:open|close|shut|connect|disconnect|uncouple|unhook|unplug|pop|pull|plug|push|snap|click|couple|crack|turn|bleed|vent)\w*\b[^.;]*\bair (?:line|hose|supply|valve|tap|cock|coupling|isolator)\b/i,
+    known: /\bair (?:line|hose|supply)\b|\bkeep (?:the )?air\b|\bno air\b/i,
+  },
   radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding|flash|radiation)\b/i },
   sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
   chemical: {

@@ -25,6 +25,8 @@ const GENERAL =
   /\b(?:in reverse|reverse order|(?:reassemble|refit|replace|reinstall|fasten|secure|reconnect|return|put) (?:back )?(?:everything|the (?:rest|remaining|others?|machine|unit|parts)|all (?:the )?(?:(?:removed|other|remaining) )?(?:parts|components|covers|panels|guards|items|connections))\b)/i
 const LEFT_SO =
   /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b|\bfor the (?:night|day|weekend|winter|season|holidays?)\b|\bovernight\b/i
+/** Shut down when the work is over. */
+const ENDS = /\bfor the (?:night|day|weekend|winter|season|holidays?)\b|\bovernight\b/i
 const DONE =
   /\b(?:refitted|replaced|reinstalled|fitted|in place|back on|back in|closed|shut|reconnected|connected|plugged in|tight|tightened|torqued|secured?|filled|refilled|full|latched|seated|restored|lowered)\b/i
 
@@ -200,6 +202,7 @@ class Ledger {
         fresh.push(item)
       }
     }
+    if (tells.isLeftSo && ENDS.test(mark.text)) fresh = fresh.filter(({ thing }) => !stems.has(thing.head))
     this.open.push(...withoutHeldFasteners(fresh))
     if (this.#implied !== undefined && checks.some(({ text }) => LEVEL.test(text))) this.#implied = undefined
     for (const own of done) this.open = this.open.filter(item => item.number === number || !own.has(item.thing.head))

@@ -4,7 +4,7 @@ const CUTS =
   /\b(?:unplug\w*|isolate\w*|de-?energi[sz]e\w*|lock(?:ed)?[ -]?(?:out|off)|padlock\w*|prove[sd]?|proving|tag(?:ged)? )\b|\b(?:pull|take|draw)\w*\b[^.;]*(?<!\b(?:drain|oil|level|filler|fill|spark|glow|vent|blanking|core|freeze|test|sump|rubber|ear) )\bplug\b(?![^.;]*\b(?:drain|oil)\b)|\b(?:switch|turn|shut|power)\w*\b[^.;]*\b(?:off|down)\b|\b(?:switch|turn|set|put|throw|rotate|bring)\w*\b[^.;]*\bto (?:0|off|zero|nought|the off position)\b|\bdead\b/i
 /** A lock or tag that comes off again. */
 const UNLOCKS =
-  /\b(?:remove|unlock|lift|undo)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b|\b(?:take|pull|get|bring)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:off|away|from|down)\b|\btake off\b[^.;]*\b(?:padlocks?|locks?|tags?)\b|\b(?:your|my|our|the|own) (?:pad)?locks?\b(?: and (?:\w+ )?tags?)? (?:comes? |is |are )?off\b/i
+  /\b(?:remove|unlock|lift|undo)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b|\b(?:take|pull|get|bring)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:off|away|from|down)\b|\btake off\b[^.;]*\b(?:padlocks?|locks?|tags?)\b|\b(?:your|my|our|the|own) (?:pad)?locks?\b(?: and (?:\w+ )?tags?)? (?:comes? |is |are )?off\b|\b(?:locks?|tags?|padlocks?) (?:comes?|is|are) (?:taken |lifted )?off\b/i
 /** A lock or tag put on. */
 const LOCKS =
   /\b(?:hang|fit|fasten|put|set|clip|place|snap|attach|apply|secure|click)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:on|onto|to|through|over|in)\b/i

@@ -26,7 +26,7 @@ const TRAILING = new Set(
 
 /** How a part is found or made, which names none: the wetted rope is the rope. English, no source. */
 const STATES = new Set(
-  'wet wetted cracked broken bent soaked damaged dirty failed dead split perished burnt seized rusty rusted greased oiled cleaned rinsed dried fresh spare spent blunt dull chipped torn frayed leaking clogged blocked swollen soiled refurbished sharpened tired faulty defective'.split(
+  'full wet wetted cracked broken bent soaked damaged dirty failed dead split perished burnt seized rusty rusted greased oiled cleaned rinsed dried fresh spare spent blunt dull chipped torn frayed leaking clogged blocked swollen soiled refurbished sharpened tired faulty defective'.split(
     ' ',
   ),
 )

@@ -83,8 +83,12 @@ export const isCut = (thing: Thing): boolean => thing.words.some(word => POWER.h
 const isAid = (words: readonly string[]): boolean =>
   AIDS.has(words.at(-1) ?? '') && words.slice(0, -1).every(word => AID_KINDS.has(word))
 
+/** Came with a new part and stays off. */
+const SHIPPED = wordSet('transport shipping transit packing packaging backing')
+
 const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
   !NOT_PUT_BACK.has(head) &&
+  !words.some(word => SHIPPED.has(word)) &&
   !(head === 'stop' && words.includes('emergency')) &&
   !isAid(words) &&
   !rest.some(word => FIXED_TO.has(word))
@@ -134,6 +138,9 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
   if (acts.has('lock') && (isCut(thing) || FLOWS.has(head) || along.some(own => LOCKS.has(own.head)))) return 'locked'
+  // Pulled with a scale, it is measured.
+  if (verb === 'pull' && rest.some(word => /^(?:scale|balance|gauge|dynamometer|newtonmeter)$/.test(word)))
+    return undefined
   if (head === '' || isNoTaking(rest) || action.things.some(own => WORN.has(own.head))) return undefined
   if (head === 'plug' && verb === 'pull' && words.some(word => BUNGS.has(word))) return 'removed'
   if (isCord(thing) && (acts.has('disconnect') || acts.has('remove'))) return 'disconnected'

@@ -57,7 +57,7 @@ export const ACTS = {
     switch off, turn off, shut off, shut down, power off, power down, isolate, de-energise, de-energize, deenergise, deenergize, kill, cut, trip, unplug, knock off, disable, deactivate, disarm, throw off, flip off, flick off, bypass, pull,
     throw, click off, cut off, set to off, turn to off, move to off, switch to off, put off, black out, unpower, flip down`),
   on: wordList(`
-    switch on, turn on, turn back, power on, power up, restore, energise, energize, re-energise, re-energize, reenergise, reenergize, plug in, plug back, start, restart, run, reset, enable, re-enable, activate, reactivate, rearm, re-arm, arm, put back, throw on, flip on, flick on, switch back, return, boot, bring up, reinstate, fire up, close, refit, reconnect, connect, plug, power, replace, push in,
+    switch on, turn on, turn back, power on, power up, restore, energise, energize, re-energise, re-energize, reenergise, reenergize, plug in, plug back, start, restart, run, reset, enable, re-enable, activate, reactivate, rearm, re-arm, arm, put back, throw on, throw up, throw over, lift up, flip on, flick on, switch back, return, boot, bring up, reinstate, fire up, close, refit, reconnect, connect, plug, power, replace, push in,
     click on, knock on, set to on, turn to on, move to on, switch to on, put on, flip up, flip back, throw back, throw, bring back, bring on, close up, reinsert, refasten, rejoin, repower, power back, start up, boot up, wake, make live, liven, livening`),
   lock: wordList(`
     lock out, lock off, lock, padlock, tag, tag out, lockout, tagout,

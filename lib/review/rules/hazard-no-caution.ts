@@ -17,6 +17,9 @@ const levelOf = ({ level }: Hazard, isPlain: boolean, isProtected: boolean): Fin
 /** Told to do it outdoors, nobody breathes exhaust: the place is the whole precaution. */
 const BY_PLACE = new Set(['carbon-monoxide'])
 
+/** What glasses, muffs and the like say all about: who is told to wear them knows why. */
+const BY_WEAR = new Set(['flying-particles', 'compressed-air', 'thrown-objects', 'noise'])
+
 /** One finding for all that the machine is known for: it concerns the whole. */
 const known = (hazards: readonly Hazard[]): readonly Found[] => {
   const [first] = hazards
@@ -33,6 +36,9 @@ const check = ({ sheet }: Subject): readonly Found[] => {
     const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
     if (cautions.length > 0 && lateness(presence, index) !== 'missing') return []
     if (BY_PLACE.has(hazard.id) && protectedFrom !== undefined && protectedFrom <= step.number) return []
+    // Switched off, locked and unplugged, and no step that goes near what is live: nothing is left to warn of.
+    if (isMet && !isPlain) return []
+    if (BY_WEAR.has(hazard.id) && protectedFrom !== undefined && protectedFrom <= step.number) return []
     const level = levelOf(hazard, isPlain, isMet || protectedFrom !== undefined)
     const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`
     return [

@@ -36,7 +36,7 @@ const NOT_ASSEMBLY = new Set(
 
 /** Done when the machine has long been at work again. */
 const LATER =
-  /\bafter (?:a|an|one|the first|some|\d+|two|three) (?:days?|weeks?|months?|hours?|shifts?|kilomet\w*|km|miles?|rides?|washes|cycles|runs?)\b|\b(?:next|the following) (?:day|week|month|morning|shift)\b/i
+  /\bafter (?:a|an|one|the first|some|\d+|two|three) (?:days?|weeks?|months?|hours?|shifts?|kilomet\w*|km|miles?|rides?|washes|cycles|runs?)\b|\bagain after\b|\b(?:next|the following) (?:day|week|month|morning|shift)\b/i
 
 const isTight = ({ mark }: SheetStep): boolean =>
   !isDisposing(mark.text) &&

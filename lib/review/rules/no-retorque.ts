@@ -15,7 +15,7 @@ const SETTLING: readonly (readonly [machine: RegExp, fastener: RegExp])[] = [
   [/\b(?:trailer|caravan)\b/i, /\b(?:hitch|coupling|tow ?ball) (?:bolts?|nuts?)\b/i],
 ]
 const AGAIN =
-  /\b(?:re-?check|re-?torque|re-?tighten|check\b[^.;]*\b(?:again|after)|after (?:the first |a |an |one )?(?:\d+|days?|weeks?|months?|hours?|ride|drive|trip))\b/i
+  /\b(?:re-?check|re-?torque|re-?tighten|check\b[^.;]*\b(?:again|after)|after (?:the first |a |an |one )?(?:\d+|days?|weeks?|months?|hours?|ride|drive|trip|circle|run|lap|load|use|cycle|outing)|again after)\b/i
 
 const isSettling = (text: string, machine: string): boolean =>
   WHEEL.test(text) || SETTLING.some(([on, fastener]) => on.test(machine) && fastener.test(text))

@@ -6,6 +6,7 @@ import { logit } from '@/lib/trade/model'
 import { DISPOSAL } from '@/lib/trade/waste'
 import { harmsPeople } from '../caution-parts'
 import { leftOut } from '../coverage'
+import { tellsDisposal } from '../disposing'
 import { isChat } from '../instructing'
 import { ownStems } from '../lateness'
 import type { Found, Rule } from '../rule'
@@ -25,7 +26,7 @@ const NEAR = 20
 
 /** Where waste goes is for a step, unless it can hurt someone. */
 const isWarning = ({ text }: Sentence): boolean =>
-  warningOdds(text) >= PERHAPS && !isChat(text) && (!DISPOSAL.test(text) || harmsPeople(text))
+  warningOdds(text) >= PERHAPS && !isChat(text) && ((!DISPOSAL.test(text) && !tellsDisposal(text)) || harmsPeople(text))
 
 /** Cautions and whether each was taken from a sentence that warns. */
 type Source = { readonly caution: Mark; readonly isRooted: boolean }
