@@ -53,6 +53,7 @@ const COUNTED_TO = /\bcount(?:ing|ed|s)?(?: slowly| out| up)?(?: to| of| off)?(?
 /** `every six months, and the belt every two`. */
 const EVERY =
   /\b(?:every|each|(?:again|next|then|it's|is) (?:at|after|in)|it's(?: more like)?|more like every)(?: about| around)? $/i
+const EVERY_WORD = /\b(?:every|each)(?: about| around)? $/i
 const EVERY_REACH = 2
 /** Takes back what was said just before, so that what follows is of the same. */
 const AMENDS =
@@ -69,6 +70,25 @@ const TURNS =
   /\b(?:engine|motor|idl(?:e|es|ed|ing)|throttle|revs?|revving|rpm|pto|shaft|spindle|blade|rotor|drum|fan|governor|tick ?over|flat out|wide open)\b/i
 /** Nothing else is set to so many without a unit near what turns. Common practice, no source. */
 const LEAST_REVS = 300
+
+/** `run it at five hundred`. */
+const RUN_AT =
+  /\b(?:run|runs|running|spin|spins|spinning|rev|revs|idles?|idling)(?: (?:it|her|him|them|the \w+))?(?: [a-z]+){0,4} (?:at|up to|to|around|about) $/i
+
+/** Figures this fine are lengths where nothing else is named: `0.05`, `two tenths`, `five hundredths`. Common practice, no source. */
+const FINE_SAID = /\b(?:tenths?|hundredths?|thousandths?)\b/i
+const FINE_FIGURE = /(?:^|[^\d])0?\.\d\d+/
+/** Inches have three decimals or more: `.030`. */
+const FINE_INCHES = /(?:^|[^\d])0?\.\d{3}/
+/** Inches in decimals are no coarser than this. */
+const LEAST_COARSE = 0.26
+
+/** @returns the unit of a figure so fine that it can but be a length */
+const fineUnit = (text: string, size: number, system: Around['system']): string | undefined => {
+  if (size <= 0 || size >= 1 || !(FINE_SAID.test(text) || FINE_FIGURE.test(text))) return undefined
+  if (system === 'metric') return 'mm'
+  return system === 'us' && size < LEAST_COARSE && FINE_INCHES.test(text) ? '[in_i]' : undefined
+}
 
 /** How near an earlier sentence's figure must be to lend its unit before what is measured is asked. */
 const FRESH = 2
@@ -135,7 +155,12 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   const ahead = text.slice(0, limit.at)
   if (COUNTED_TO.test(ahead)) return take('counting', 's')
   if (EVERY.test(ahead) && !/^ (?:[a-z]+ )?[a-z]+s\b/i.test(text.slice(limit.to))) {
-    const kept = lastSaid(recent, sentence - EVERY_REACH, ({ quantity: { unit } }) => RECURS.has(unit ?? ''))
+    const isEvery = EVERY_WORD.test(ahead)
+    const kept = lastSaid(
+      recent,
+      sentence - EVERY_REACH,
+      ({ quantity: { unit = '' } }) => RECURS.has(unit) || (isEvery && unit === 'h'),
+    )
     if (size < LEAST_FAR && kept !== undefined) return take('every', kept.quantity.unit)
     if (size >= LEAST_FAR && DRIVEN.test(`${before} ${text}`)) return take('every', system === 'us' ? '[mi_i]' : 'km')
   }
@@ -157,12 +182,18 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
     )
     if (told !== undefined) return take('source', told.quantity.unit)
   }
-  if (size >= LEAST_REVS && (own === undefined || own === 'speed') && TURNS.test(`${before} ${text}`))
+  if (
+    size >= LEAST_REVS &&
+    (own === undefined || own === 'speed') &&
+    (TURNS.test(`${before} ${text}`) || RUN_AT.test(ahead))
+  )
     return take('revs', '{rev}/min')
   if (own === 'length' && isFraction && system === 'us') return take('own', '[in_i]')
   const named = own === undefined ? undefined : take('own', unitOf(own, size, around))
   if (named !== undefined) return named
   const fresh = lastSaid(recent, sentence - FRESH, said => fits(said, size, 3))
+  const fine = own === undefined || own === 'length' ? fineUnit(limit.text, size, system) : undefined
+  if (fine !== undefined && toDimension(fresh?.quantity.unit) !== 'length') return take('fine', fine)
   if (fresh !== undefined) return take('fresh', fresh.quantity.unit)
   // By the two sentences before, where this one names nothing.
   const all = before.trim()

@@ -6,6 +6,9 @@ const ONE = [...ONES.keys()].filter(word => word !== 'zero').join('|')
 const TEEN = [...TEENS.keys()].join('|')
 const TEN = [...TENS.keys()].join('|')
 
+/** Only before a number. */
+const NUMBER_NEXT = `(?= \\d| (?:an?|half|${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)\\b)`
+
 /** Value of a number under a hundred, in words or figures; undefined for others. */
 const under100 = (said: string): number | undefined =>
   /^\d+$/.test(said) ? Number(said) : readSmall(toTokens(said), 0)?.value
@@ -80,13 +83,28 @@ const RULES: readonly Rule[] = [
     pattern: new RegExp(`\\b(?:an?|one) thousand(,| to| or| and) (${TEEN}) hundred\\b`, 'gi'),
     plain: (sign = '', hundreds = '') => `1000${sign} ${100 * (under100(hundreds) ?? 0)}`,
   },
+  // `not bigger as eight`, as those say it whose own tongue does.
+  {
+    pattern: new RegExp(
+      `\\b(?:bigger|larger|wider|deeper|longer|higher|thicker|heavier|hotter|faster|more) as${NUMBER_NEXT}`,
+      'gi',
+    ),
+    plain: () => 'over',
+  },
+  {
+    pattern: new RegExp(
+      `\\b(?:smaller|lower|thinner|shorter|narrower|shallower|cooler|colder|slower|less) as${NUMBER_NEXT}`,
+      'gi',
+    ),
+    plain: () => 'under',
+  },
   // `no further apart than three`.
   { pattern: /\b[a-z]{3,}er (?:apart|off|out|away|down|back|up)(?= than\b)/gi, plain: () => 'more' },
 ]
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |first |another |the (?:half|quarter)|thousand|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

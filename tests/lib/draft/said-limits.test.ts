@@ -49,6 +49,31 @@ describe('what a bare figure counts in', () => {
   })
 })
 
+describe('a fine figure is a length, an interval counts in hours', () => {
+  test.for([
+    [
+      METRIC,
+      'Grab the roller, and a whisker is right, 0.04 to 0.12 if you have a dial.',
+      { low: 0.04, high: 0.12, unit: 'mm' },
+    ],
+    [
+      US,
+      'We are putting a new nozzle in, so, .030 to .035, the bag has it.',
+      { low: 0.03, high: 0.035, unit: '[in_i]' },
+    ],
+    [METRIC, 'The mixer may be run at seven hundred.', { nominal: 700, unit: '{rev}/min' }],
+  ] as const)('[D11] %s %s', ([system, text, quantity]) => {
+    expect(lastOf([system, text])).toEqual([quantity])
+  })
+
+  test('[D11] every ten after every forty hours', () => {
+    expect(lastOf([METRIC, 'Grease the head every forty hours when you mow, and the tines every ten.'])).toEqual([
+      { nominal: 40, unit: 'h' },
+      { nominal: 10, unit: 'h' },
+    ])
+  })
+})
+
 describe('a figure as it is spoken', () => {
   test.for([
     ['The fan wants the full seven-twenty revs.', [{ nominal: 720, unit: '{rev}/min' }]],

@@ -51,6 +51,8 @@ describe('limits that are said another way', () => {
     ['Let it soak for another minute.', [{ nominal: 1, unit: 'min' }]],
     ['They shall be no further apart than 4 millimetres.', [{ high: 4, unit: 'mm' }]],
     ['I like anything from two megohm up.', [{ low: 2, unit: 'MOhm' }]],
+    ['The hole must not be bigger as 7 millimetres.', [{ high: 7, unit: 'mm' }]],
+    ['It may never be thinner as four millimetres.', [{ low: 4, unit: 'mm' }]],
     ['A thousand, twelve hundred revs.', [{ low: 1000, high: 1200, unit: '{rev}/min' }]],
   ] as const)('[D11] %s', ([text, limits]) => {
     expect(limitsOf([text]).filter(({ nominal, low, high }) => (nominal ?? low ?? high) !== undefined)).toEqual(limits)
