@@ -63,6 +63,9 @@ const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
 /** Waiting exposes nobody: a caution against what is waited for is in time after it. */
 const WAITS =
   /^(?:then |now )?(?:wait|(?:let|leave|allow|give)\b[^.;]*\b(?:cool|settle|rest|stop|drain|bleed|run down|spin down|come to|stand)\w*|stand by)\b/i
+/** "Switch the grinder on at the wall" runs it for nobody's hands. */
+const ONLY_SWITCHED =
+  /^(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?$/i
 /** What a step says of power and of hazards. */
 const signsIn = atSteps(step => {
   const { mark, checks, tools, materials } = step
@@ -110,7 +113,10 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   let isPulled = false
   const oddsWith = stepOdds(machine)
   const ahead = sheetOdds(machine, [...sheet.tools, ...sheet.materials].map(({ text }) => text).join('\n'))
+  const firstCut = signsIn(sheet).find(own => own.isCut)?.step.number ?? 0
   for (const { step, isCut, isPowered, isWaiting, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
+    // Run as on any other day before it is shut down, or only switched on: nobody is near yet.
+    const isUsual = isPowered && (step.number < firstCut || ONLY_SWITCHED.test(step.mark.text))
     const odds = isOff ? oddsWith.off(step.mark.text) : oddsWith.on(step.mark.text)
     const oddsOf = (i: number): number => (ahead[i] ?? 0) + (odds[i] ?? 0)
     const isDoubted = (hazard: Hazard): boolean => oddsOf(indexOf(hazard)) < DOUBTED
@@ -123,7 +129,8 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     for (const hazard of plain) {
       if (isDoubted(hazard)) continue
       const weight = isHere(hazard) ? weightOf(hazard, isCut, isOff) : undefined
-      if (weight !== undefined) note(hazard, step, isWaiting ? 'hinted' : weight, isCut)
+      if (weight !== undefined)
+        note(hazard, step, isWaiting || (isUsual && BY_POWER.has(hazard.id)) ? 'hinted' : weight, isCut)
     }
     for (const hazard of hinted)
       if (
@@ -142,7 +149,8 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     }
     for (const { text, plain, hinted } of listed) {
       const use = firstUse(text, sheet)
-      for (const hazard of plain) if (isHere(hazard)) note(hazard, use ?? step, use === undefined ? 'hinted' : 'plain')
+      const isPlainUse = use !== undefined && !WAITS.test(use.mark.text)
+      for (const hazard of plain) if (isHere(hazard)) note(hazard, use ?? step, isPlainUse ? 'plain' : 'hinted')
       for (const hazard of hinted) if (isHintedHere(hazard)) note(hazard, use ?? step, 'hinted')
       // Listed and never named: when it is in use nobody knows, so no caution is late.
       if (use === undefined && end !== undefined)
@@ -160,9 +168,14 @@ const sayingIn = inSteps(({ mark, checks, tools, materials }) =>
   [mark, ...checks, ...tools, ...materials].map(({ text }) => text),
 )
 
+/** A scope that leaves something to others, or leaves it shut. */
+const LEFT_ALONE =
+  /\b(?:left to|leave|not (?:touched|covered|opened|part)|stays? (?:closed|shut)|licen[cs]ed|go(?:es)? to)\b/i
+
 /** @returns hazards the machine is known for and neither step nor caution speaks of. */
 export const unspoken = (sheet: Sheet): readonly Hazard[] => {
-  const rows = rowsFor(equipmentOf(sheet))
+  const left = sheet.heading.scope.split(/[.;]/).filter(part => LEFT_ALONE.test(part))
+  const rows = rowsFor(equipmentOf(sheet)).filter(({ machine }) => !left.some(part => machine.test(part)))
   if (rows.length === 0) return []
   const seen = new Set(presences(sheet).map(({ hazard }) => hazard.id))
   const cautions = [

@@ -30,10 +30,11 @@ const isOf = (caution: Mark, { mark }: SheetStep): boolean => {
  * How a hazard plainly there stands to the cautions against it.
  *
  * @returns `late` where the first of them comes after its step and belongs there, `missing` where it comes later and is at home
- *   where it stands, so that the step lacks one of its own; undefined where all is well or none speaks of it
+ *   where it stands, so that the step lacks one of its own; undefined where all is well, where none speaks of it, or where the
+ *   first is of something else and the hazard is not the gravest
  */
 export const lateness = (
-  { step, isPlain, last, steps, cautions, protectedFrom }: Presence,
+  { hazard, step, isPlain, last, steps, cautions, protectedFrom }: Presence,
   index: StemIndex,
 ): 'late' | 'missing' | undefined => {
   const by = isPlain ? step.number : last.number
@@ -44,5 +45,8 @@ export const lateness = (
   const isAway = isApart(first.mark, first.number, index)
   if (isAway) return 'late'
   if (!isPlain) return undefined
-  return steps.has(first.number) && !isOf(first.mark, step) ? 'missing' : 'late'
+  if (isOf(first.mark, step)) return 'late'
+  // About something of its own, at home where it stands: the earlier step lacks one, if it brings the same.
+  if (steps.has(first.number)) return 'missing'
+  return hazard.level === 'danger' ? 'late' : undefined
 }

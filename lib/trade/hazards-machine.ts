@@ -219,6 +219,7 @@ export const MACHINE_HAZARDS: readonly MachineHazards[] = [
   {
     machine:
       /\b(?:nailers?|nail guns?|chain ?saws?|brush ?cutters?|leaf blowers?|blast\w*|generators?|table saws?|planers?|thicknessers?|angle grinders?|jack ?hammers?|breakers? hammer|impact wrench(?:es)?|concrete saws?|wood ?chippers?|hammer mills?)\b/i,
+    not: /\bsteam\b/i,
     and: /\b(?:start|run|fire|shoot|cut|blast|trigger|switch)\w*\b/i,
     hazards: ['noise'],
   },

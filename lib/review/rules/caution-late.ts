@@ -9,6 +9,13 @@ import { sample } from '../sample'
 import { type StemIndex, stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 
+/** A step that sets a part in motion is where a caution against its motion belongs. */
+const MOVES =
+  /^(?:raise|lower|lift|extend|retract|swing|tilt|drive|travel|jog|inch|cycle|open|close|tip|fold|slew|let down|move)\b/i
+/** "When power returns", "while dressing": said to be for later. */
+const FOR_LATER =
+  /\b(?:when|once|as soon as|the moment|after) (?:the |your )?(?:\w+ )?(?:power|supply|current|battery|air|engine|motor|machine|water|gas|it) (?:returns?|comes? (?:back|on)|is (?:back|on|restored|live|opened)|goes? on|starts?|runs?)\b/i
+
 /** The earlier step a caution speaks of in so many words, where its own and every later step say nothing of it. */
 const spokenOf = (
   caution: Mark,
@@ -17,7 +24,8 @@ const spokenOf = (
   index: StemIndex,
 ): SheetStep | undefined => {
   const own = steps[number - 1]
-  if (!isApart(caution, number, index) || (own !== undefined && isPowering(own))) return undefined
+  if (!isApart(caution, number, index) || (own !== undefined && (isPowering(own) || MOVES.test(own.mark.text))))
+    return undefined
   const counts = new Map<number, number>()
   for (const stem of ownStems(caution.text))
     for (const step of index.get(stem) ?? []) counts.set(step, (counts.get(step) ?? 0) + 1)
@@ -32,7 +40,13 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   const hinted = new Set<Mark>()
   for (const presence of presences(sheet)) {
     const [first] = presence.cautions
-    if (first === undefined || saysWhen(first.mark.text) || lateness(presence, index) !== 'late') continue
+    if (
+      first === undefined ||
+      saysWhen(first.mark.text) ||
+      FOR_LATER.test(first.mark.text) ||
+      lateness(presence, index) !== 'late'
+    )
+      continue
     found.set(first.mark, presence.step)
     if (!presence.isPlain) hinted.add(first.mark)
   }
@@ -40,7 +54,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
     const early =
       found.get(caution) ??
       doneTooEarly(caution.text, sheet.steps, number) ??
-      spokenOf(caution, number, sheet.steps, index)
+      (FOR_LATER.test(caution.text) ? undefined : spokenOf(caution, number, sheet.steps, index))
     if (early !== undefined) found.set(caution, early)
   }
   return [...found].map(([caution, step]) => ({

@@ -1,17 +1,32 @@
+import type { Sentence } from '@/lib/procedure/recording'
 import { shorten } from '@/lib/procedure/shorten'
 import { leftByMarks } from '../coverage'
 import { isOrder } from '../instructing'
 import type { Found, Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { contentStems, stemSet } from '../words'
 
-const check = (subject: Subject): readonly Found[] =>
-  leftByMarks(subject)
-    .filter(({ text }) => isOrder(text))
+/** Says what the job is, before it begins: "Drain pump and hose." */
+const announces = ({ project, sheet }: Subject): ((sentence: Sentence) => boolean) => {
+  const first = Math.min(...project.marks.map(({ start }) => start))
+  const job = stemSet(`${sheet.heading.title} ${sheet.heading.equipment} ${sheet.heading.scope}`)
+  return ({ end, text }) => {
+    const stems = contentStems(text)
+    return end <= first && (TODAY.test(text) || 2 * stems.filter(stem => job.has(stem)).length >= stems.length)
+  }
+}
+const TODAY = /\b(?:today|this (?:morning|afternoon|time|video|one)|we're (?:going to|gonna)|we (?:are|will))\b/i
+
+const check = (subject: Subject): readonly Found[] => {
+  const isTitle = announces(subject)
+  return leftByMarks(subject)
+    .filter(sentence => isOrder(sentence.text) && !isTitle(sentence))
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
       message: `The talk tells to do something that no mark holds: "${shorten(text, 80)}" Mark it, or leave it out on purpose.`,
     }))
+}
 
 /** Told and not marked. */
 export const orderNotMarked: Rule = {
