@@ -65,10 +65,13 @@ const featuresOf = (mentions: readonly Named[], sentences: number): readonly str
 export const gatherThings = (readings: readonly Reading[]): readonly Thing[] => {
   const groups: { words: readonly string[]; mentions: Named[] }[] = []
   const byHead = new Map<string, typeof groups>()
+  // Who says "spanner" lists spanners.
+  const isSpanner = readings.some(({ tokens }) => tokens.some(({ word }) => word === 'spanner' || word === 'spanners'))
+  const impliedName = (implied: string): string =>
+    withSizes(inDigits((isSpanner ? implied.replace(/^(.* mm )?wrench$/, '$1spanner') : implied).split(' ')))
   readings.forEach((reading, sentence) => {
     for (const { from, to, phrase, implied, features } of toMentions(reading)) {
-      const name =
-        phrase === undefined ? withSizes(inDigits((implied ?? '').split(' '))) : nameOfThing(reading.tokens, phrase)
+      const name = phrase === undefined ? impliedName(implied ?? '') : nameOfThing(reading.tokens, phrase)
       const at = reading.tokens[from]?.at ?? 0
       const one = { sentence, at, to: reading.tokens[to - 1]?.to ?? at, name, features }
       const words = wordsOf(name)

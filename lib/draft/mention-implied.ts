@@ -11,6 +11,8 @@ export const clauseAt = (clauses: readonly Clause[], at: number): Clause | undef
   clauses.find(clause => at >= clause.from && at < clause.to)
 
 const ACTS = new Set(['order', 'you', 'i', 'we', 'past', 'passive'])
+/** Frames in which fasteners come off or go on: "grille off, four screws" too. */
+const TURNED = new Set([...ACTS, 'nominal', 'fragment', 'statement'])
 const SIZE =
   /^(?:\d{1,2}|(?:three|five|seven|nine|eleven|thirteen|fifteen)-?(?:eighths|sixteenths)|\d{1,2}\/\d{1,2}|eight|ten|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty-two|twenty-four)$/
 
@@ -33,7 +35,7 @@ const impliedByVerbs = (reading: Reading): readonly Mention[] =>
 
 /** Tools that a fastener calls for where it is turned: "back out the four screws". */
 const impliedByFasteners = (reading: Reading, phrases: readonly NounPhrase[]): readonly Mention[] => {
-  if (phrases.some(phrase => phrase.isTool)) return []
+  const hasTool = phrases.some(phrase => phrase.isTool)
   return phrases.flatMap((phrase): readonly Mention[] => {
     const last = reading.tokens[phrase.to - 1]
     if (last === undefined) return []
@@ -42,13 +44,14 @@ const impliedByFasteners = (reading: Reading, phrases: readonly NounPhrase[]): r
     const tool = FASTENER_TOOLS.get(`${before} ${one}`) ?? FASTENER_TOOLS.get(one)
     const clause = clauseAt(reading.clauses, phrase.from)
     const verb = clause?.verb === undefined ? undefined : reading.tokens[clause.verb]
-    if (tool === undefined || clause === undefined || clause.isNegated || !ACTS.has(clause.frame)) return []
+    if (tool === undefined || clause === undefined || clause.isNegated || !TURNED.has(clause.frame)) return []
     const size = phrase.to - phrase.from > 1 ? reading.tokens[phrase.from] : undefined
     const features = [
       'bias',
       'is:fastener',
       `fastener:${one}`,
       `fastener-frame:${clause.frame}`,
+      ...(hasTool ? ['fastener-beside-tool'] : []),
       ...[...classesOf(verb?.base ?? '')].map(name => `fastener-verb:${name}`),
       ...(size?.tag === 'number' ? ['fastener-count'] : []),
       `head:${tool.split(' ').at(-1)}`,

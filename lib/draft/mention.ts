@@ -37,6 +37,9 @@ const WITH = new Set([
 ])
 const USES = new Set('use grab get take fetch pick need want put have got wear reach find'.split(' '))
 
+/** Verbs whose object is mostly a part that is renewed. */
+const RENEWS = new Set('replace renew change swap exchange'.split(' '))
+
 const wordOf = (token: Token | undefined, edge: string): string =>
   token === undefined ? edge : token.tag === 'number' ? '#' : (token.base ?? token.word)
 
@@ -141,7 +144,9 @@ const isCandidate = (reading: Reading, phrase: NounPhrase): boolean => {
   const previous = before?.tag === 'determiner' ? tokens[phrase.from - 2] : before
   return (
     previous !== undefined &&
-    (previous.word === 'with' || previous.word === 'using' || (previous.base !== undefined && USES.has(previous.base)))
+    (previous.word === 'with' ||
+      previous.word === 'using' ||
+      (previous.base !== undefined && (USES.has(previous.base) || RENEWS.has(previous.base))))
   )
 }
 

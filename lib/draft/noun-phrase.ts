@@ -78,6 +78,19 @@ const nameAt = (tokens: readonly Token[], at: number, names: Names): number => {
   return -1
 }
 
+const isVerbal = (token: Token | undefined): boolean => token?.tag === 'verb' || token?.tag === 'third'
+
+/** "Kitchen roll", "zip ties": whether the next word, though it looks like a verb, ends a name that this one is in. */
+const isInName = (tokens: readonly Token[], i: number): boolean => {
+  const next = tokens[i + 1]
+  if (next === undefined || next.isAfterPause || !isVerbal(next)) return false
+  const { tools, materials } = namesEndingWith(next.word)
+  return [tools, materials].some(names => {
+    const from = nameAt(tokens, i + 1, names)
+    return from >= 0 && from <= i
+  })
+}
+
 const canEnd = (tokens: readonly Token[], i: number): boolean => {
   const token = tokens[i]
   const next = tokens[i + 1]
@@ -113,7 +126,10 @@ export const toNounPhrases = (tokens: readonly Token[]): readonly NounPhrase[] =
     const asTool = nameAt(tokens, i, tools)
     const asMaterial = nameAt(tokens, i, materials)
     const isEnd = canEnd(tokens, i)
-    const isLexical = (asTool >= 0 || asMaterial >= 0) && token.tag !== 'verb' && token.tag !== 'third'
+    if (isInName(tokens, i)) return
+    // A name of several words is none of a verb, whatever its last word looks like.
+    const isCompoundName = (asTool >= 0 && asTool < i) || (asMaterial >= 0 && asMaterial < i)
+    const isLexical = (asTool >= 0 || asMaterial >= 0) && (!isVerbal(token) || isCompoundName)
     if (
       !isEnd &&
       !(
@@ -132,8 +148,8 @@ export const toNounPhrases = (tokens: readonly Token[]): readonly NounPhrase[] =
       head,
       to: i + 1,
       name: [...tokens.slice(head, i).map(t => t.word), singular(token.word)].join(' '),
-      isTool: asTool >= 0 && token.tag !== 'verb',
-      isMaterial: asMaterial >= 0 && token.tag !== 'verb',
+      isTool: asTool >= 0 && (token.tag !== 'verb' || asTool < i),
+      isMaterial: asMaterial >= 0 && (token.tag !== 'verb' || asMaterial < i),
       measure: measure !== undefined && MEASURES.has(measure) ? measure : undefined,
     })
     floor = i + 1

@@ -1,3 +1,4 @@
+import { FULL_MATERIAL_NAMES } from '@/lib/trade/materials'
 import { singular } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import { FULL_TOOL_NAMES } from '@/lib/trade/tools'
@@ -5,7 +6,14 @@ import type { NounPhrase } from './noun-phrase'
 
 /** Adjectives that say nothing about which thing it is. */
 export const IDLE_ADJECTIVES: ReadonlySet<string> = new Set(
-  'new old little big small good nice proper cheap decent tiny wee own same other right whole first second next last normal ordinary regular standard simple plain favourite favorite trusty handy cute nasty dirty actual certain particular different another such fancy real brand-new horrible lovely separate couple several few spare'.split(
+  'new old little big small good nice proper cheap decent tiny wee own same other right whole first second next last normal ordinary regular standard simple plain favourite favorite trusty handy cute nasty dirty actual certain particular different another such fancy real brand-new horrible lovely separate couple several few spare left'.split(
+    ' ',
+  ),
+)
+
+/** What state a thing is in, which is no part of its name: "the worn seal", "a fresh gasket". */
+export const STATES: ReadonlySet<string> = new Set(
+  'fresh worn broken blocked tired shiny cooked empty foamy wrong slipping torn cracked slick dull greasy leaky stuck burnt burned blown seized rusted rusty perished dead faulty bad damaged used oily shredded snapped squeaky bent melted noisy healthy spent expired split chipped stripped crushed clogged blunt bloody furry wearing dropped lit warped frayed weeping dripping leaking dried baked sticky grubby filthy crusty swollen knackered rotten pitted scored scratched stretched loosened smelly gummy gummed gritty rattling'.split(
     ' ',
   ),
 )
@@ -72,6 +80,14 @@ const FRACTIONS: Readonly<Record<string, string>> = Object.setPrototypeOf(
   null,
 )
 
+/** "five-thirty-second", "inch-and-an-eighth": sizes in inches that are one word. */
+const inchesOf = (word: string): string | undefined => {
+  const [, over = ''] = /^(\w+)-thirty-seconds?$/.exec(word) ?? []
+  if (over in ONES) return `${ONES[over]}/32-inch`
+  const [, part = ''] = /^inch-and-an?-(\w+)$/.exec(word) ?? []
+  return part in FRACTIONS ? `1-${FRACTIONS[part]}-inch` : undefined
+}
+
 const UNIT_WORDS = /^(?:mm|mil|mill|milli(?:metre|meter)s?|in|inch)$/
 
 /** "twenty-two" gives "22", "four point eight" gives "4.8"; words that are no number stay. */
@@ -104,7 +120,8 @@ export const inDigits = (words: readonly string[]): readonly string[] => {
       out.push(/^\d/.test(size) && parts.length < 4 ? `${size}-${parts.at(-1)}` : (FRACTIONS[word] ?? word))
     } else {
       flush()
-      out.push(FRACTIONS[word] ?? word)
+      const isHalf = word === 'half' && words[i + 1] === 'mask'
+      out.push(isHalf ? word : (inchesOf(word) ?? FRACTIONS[word] ?? word))
     }
   })
   flush()
@@ -132,11 +149,11 @@ export const withSizes = (words: readonly string[]): string => {
       .replace(/^(\d[\d.]*)-?(?:mil|mill|mm|milli(?:metre|meter)s?)$/, '$1 mm')
       .replace(/^(\d[\d./]*)-?in(?:ch)?$/, '$1-inch'),
   )
-  // A bare whole size on a spanner or socket is in millimetres: common practice, no source.
+  // A bare size on a spanner or socket, whole or and a half, is in millimetres: common practice, no source.
   const [first, ...rest] = sized
   const isBare =
     first !== undefined &&
-    /^(?:[4-9]|[1-5]\d)$/.test(first) &&
+    /^(?:[4-9]|[1-5]\d|[1-9]\.5)$/.test(first) &&
     rest.length > 0 &&
     TURNED_BY_SIZE.test(rest.join(' ')) &&
     !/^(?:mm|inch|volt|watt|point|piece)/.test(rest[0] ?? '')
@@ -161,31 +178,65 @@ export const designationAt = (tokens: readonly Token[], i: number): string | und
     : undefined
 }
 
+/** Stuff that is poured or smeared is told apart by its kind, not by how it looks just now: "the clean oil", "the black grease". */
+const FLUID = /^(?:oil|grease|coolant)$/
+const LOOKS = new Set('clean black golden brown milky hot warm cold thin thick dark clear'.split(' '))
+/** Units that measure out stuff and are no size of it. */
+const AMOUNT =
+  /^(?:ml|millilit(?:re|er)s?|lit(?:re|er)s?|grams?|kilos?|ounces?|quarts?|pints?|gallons?|met(?:re|er)s?|foot|feet|drops?)$/
+
+/** "25 millilitres of oil" without its "of": how much there is of it. */
+const withoutAmount = (kept: readonly Token[]): readonly Token[] =>
+  kept.length > 2 && kept[0]?.tag === 'number' && AMOUNT.test(kept[1]?.word ?? '') ? kept.slice(2) : kept
+
+/** "Two and a half hex key": the number in front of "and a half". */
+const wholeBeforeHalf = (tokens: readonly Token[], from: number): string | undefined => {
+  const [number, and, a, half] = tokens.slice(Math.max(0, from - 3), from + 1)
+  if (half?.word !== 'half' || a?.word !== 'a' || and?.word !== 'and' || number?.tag !== 'number') return undefined
+  const [digits = ''] = inDigits([number.word])
+  return /^\d+$/.test(digits) ? `${digits}.5` : undefined
+}
+
 /**
  * A thing's name for a list: article and idle adjectives dropped, sizes in digits, "17 mil" as "17 mm", "of" phrases kept.
  * Stuff ("grease") keeps no measure; a piece of something does ("piece of wire").
  */
 export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): string => {
   const inside = tokens.slice(phrase.from, phrase.to)
-  const kept = inside.filter(
+  const isFluid = phrase.isMaterial && FLUID.test(inside.at(-1)?.word ?? '')
+  const counted = inside.filter(
     (token, i) =>
       phrase.from + i >= phrase.head ||
-      !(IDLE_ADJECTIVES.has(token.word) || /^(?:just|about|like|some|any)$|.{3}est$/.test(token.word)),
+      !(
+        (isFluid && LOOKS.has(token.word)) ||
+        IDLE_ADJECTIVES.has(token.word) ||
+        STATES.has(token.word) ||
+        /^(?:just|about|like|some|any)$|.{3}est$/.test(token.word)
+      ),
   )
+  const kept = phrase.isMaterial ? withoutAmount(counted) : counted
   const head = kept.slice(-(phrase.to - phrase.head)).map(token => token.word)
-  const last = FULL_TOOL_NAMES.get(singular(head.at(-1) ?? ''))
+  const names = phrase.isTool ? FULL_TOOL_NAMES : FULL_MATERIAL_NAMES
+  const whole = head.join(' ')
+  const last = names.get(singular(head.at(-1) ?? ''))
   const full =
-    FULL_TOOL_NAMES.get(head.join(' ')) ?? (last === undefined ? undefined : [...head.slice(0, -1), last].join(' '))
+    names.get(whole) ??
+    names.get(singular(whole)) ??
+    (last === undefined ? undefined : [...head.slice(0, -1), last].join(' '))
   const isPlain =
     full !== undefined &&
-    phrase.isTool &&
+    (phrase.isTool || phrase.isMaterial) &&
     !(head.at(-1) === 'meter' && kept.length > 1 && !/^\d/.test(kept[0]?.word ?? ''))
   const said = isPlain
     ? [...kept.slice(0, kept.length - head.length).map(token => token.word), ...full.split(' ')]
     : kept.map(token => token.word)
-  const size = designationAt(tokens, phrase.from)
-  const words = inDigits(size === undefined ? said : [size, ...said.slice(1)]).map(word => UNITS[word] ?? word)
-  return withSizes(withoutCount(words))
+  const size = designationAt(tokens, phrase.from) ?? wholeBeforeHalf(tokens, phrase.from)
+  const words = inDigits(size === undefined ? said : [size, ...said.slice(1)]).map((word, i, all) =>
+    /^\d/.test(all[i - 1] ?? '') ? (UNITS[word] ?? word) : word,
+  )
+  const name = withSizes(withoutCount(words))
+  // "Brushes", "wrenches": a tool is listed once, however many there are.
+  return phrase.isTool ? name.replace(/(?<=(?:ch|sh|x))es$/, '') : name
 }
 
 /** The name as it is compared: singular, "safety goggles" and "goggles" apart, spelling folded. */

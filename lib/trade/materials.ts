@@ -16,6 +16,8 @@ export const MATERIAL_HEADS: readonly string[] = wordList(`
   rag, rags, clean rag, shop rag, shop towel, shop towels, paper towel, paper towels, kitchen roll, cloth, lint-free cloth, microfibre cloth, microfiber cloth, cotton swab, cotton swabs, cotton bud, cotton buds, swab, sponge, tissue, lens tissue, steel wool, wire wool, scouring pad, abrasive pad, sandpaper, emery cloth, emery paper, emery, wet and dry paper, wet-and-dry, abrasive paper, sanding disc, pipe cleaners, newspaper, cardboard, card, paper, sheet of paper, plastic bag, zip bag, freezer bag, absorbent, absorbent pad, cat litter, sawdust, chalk, talc, graphite, plastic sheet, dust sheet, cling film,
   // stuff about the house and shop
   baking soda, talcum powder, salt, sugar, cornflour, toothpaste, candle wax, candle, soapstone, leather, felt strip, rope gasket, door rope, pellet salt, wax paper, baking paper, tissue paper, blotting paper, foil, tin foil, aluminium foil, plastic wrap, card stock, cotton wool, wool, gauze, wipes, disinfectant wipes, disinfectant, bubble wrap, foam pad, insulating sleeving, sleeving, labels, label, barrier tape, warning tape, sticker, marker flag tape, test strip, nails, tacks, wood screws, wood plug, dowels, veneer, plywood, hardboard, steel bar, bar stock, test piece, scrap piece, cord, braided cord, nylon cord, fishing line, elastic, hook-and-loop tape, magnets, ink ribbon, ribbon, contact glue, contact adhesive, hide glue, fire cement, stove cement, gasket cement, refractory cement, vegetable oil, silicone lube, silicone lubricant, silicone spray, dry ptfe spray, ptfe spray, damp cloth, microfiber, leak detector, leak detector spray, smoke pellet, water softener salt, sanitiser tablets, chlorine, pump oil, fork oil, shock oil, valve oil, cork grease, rosin, key oil, clock oil, base cleaner, ski wax, hot wax, solder wick, wire brush pad,
+  // shop words and short names
+  never-seize, creeping oil, thread glue, screw glue, kero, soap water, soap bubble, bicarb, bicarbonate, demineralised water, demineralized water, deionized water, demineralised, deionised, deionized, fishing grease, drag grease, foam plug, foam pig, dip slide, gasket ring, copper ring, fibre ring, rubber ring, foam ring, seal ring, filling ring, adaptor ring, valve cap, marker sleeve, waste yarn, scourer, kitchen scourer, fibre pad, kitchen pad, green pad, packing cord, feather strip, parting bead, wool cloth, needle felt, two-by-four, test sheet, test print, temp strip, temperature strip,
   // more that is wiped, sprayed, dabbed or poured on
   paste, ceramic paste, conducting paste, spray, dry spray, mould spray, mold spray, release spray, spray tack, lanolin, lanolin spray, rope dressing, belt dressing, dressing, inhibitor, corrosion inhibitor, rust inhibitor, rust remover, remover, adhesive remover, resin remover, paint stripper, surgical spirit, rubbing alcohol, ethanol, naphtha, lighter fluid, penetrating fluid, flushing oil, flush, dye penetrant, developer, marking blue, engineer's blue, layout fluid, hardener, activator, resin, gel, disinfectant spray, cleaning fluid, lens fluid, lens cleaning fluid, press wash, cleaning solution, soap solution, leak fluid, bubble solution, moly grease, white grease, red grease, silicone paste, joint paste, thread paste, sealing compound, potting compound, boiled oil, neatsfoot oil, camphor oil, red oil, cleaning powder, descaling powder, washing soda, borax, bicarbonate, baking powder, detergent tablet, cleaning tablet, demineralised water, demineralized water, deionized water,
   // more cloths, papers and sticks
@@ -69,6 +71,36 @@ export const WEAK_MATERIALS: ReadonlySet<string> = new Set(
     service cap, flare nut, keeper, strike plate, striker, door catch, magnetic catch, ball catch, door hook, door handle, hinge pin, drawer runner, drawer slide, shelf pin, shelf clip, knob, handlebar grip, lever cap, mount, engine mount, watch glass, watch crystal, lint filter, cabin filter, hydraulic filter, return filter, suction filter, pre-filter, prefilter, carbon filter, foam filter, breather, coalescer, oil separator, membrane, quartz sleeve, steam cylinder, oven lamp, door lamp, led lamp, led strip, cmos battery, backup cell, door switch, limit switch, microswitch, float switch, photocell,
     thermal cutout, mcb, rcd, terminal strip, power lead, mains lead, flex lead, contact set, contact block, contact strip, brush set, brush holder, drum glide, drum paddle, oven element, cartridge heater, band heater, heater band, thermal link, magnetron, mica plate, waveguide cover, fan wheel, pilot assembly, mantle, fire brick, firebrick, baffle, grate bar, key pad, key cork, neck cork, joint cork, bridge pin, string set, drum head, drumhead, damper felt, hammer felt, bridle strap, centre pin, center pin, tuning pin, soundpost, tailgut, machine head, fret, nut blank, saddle blank, bone blank, watch strap,
     watch band, crown, stem, machine needle, presser foot, bobbin case, needle plate, throat plate, insole, heel tip, toe plate, rubber sole, lace, grip wrap, edge guard, blade guard, wheel sleeve, rope end, rope clip, rope grip, wire rope, rope clamp, overspeed rope, hoist rope, suspension rope, governor rope, tail rope`),
+)
+
+/** Short names and shop words, by the name a list has for them. */
+export const FULL_MATERIAL_NAMES: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    meth: 'methylated spirit',
+    meths: 'methylated spirit',
+    isopropyl: 'isopropyl alcohol',
+    ipa: 'isopropyl alcohol',
+    kero: 'kerosene',
+    turps: 'turpentine',
+    'soap water': 'soapy water',
+    'soapy water mix': 'soapy water',
+    'soap bubble': 'soapy water',
+    'never-seize': 'anti-seize',
+    'creeping oil': 'penetrating oil',
+    'thread glue': 'threadlock',
+    'screw glue': 'threadlock',
+    distilled: 'distilled water',
+    deionised: 'deionised water',
+    deionized: 'deionized water',
+    demineralised: 'demineralised water',
+    emery: 'emery cloth',
+    'wet-and-dry': 'wet-and-dry paper',
+    bicarb: 'bicarbonate of soda',
+    ptfe: 'ptfe tape',
+    lube: 'lube',
+    cotter: 'cotter pin',
+    'moly grease': 'molybdenum grease',
+  }),
 )
 
 /** Verbs that name the stuff they put on: who greases has grease. */

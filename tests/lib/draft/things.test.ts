@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest'
+import { readSentence } from '@/lib/draft/feature'
+import { gatherThings } from '@/lib/draft/gather'
+
+/** Names of the things of a talk that a list may take; which it takes the fitted weights tell. */
+const thingsOf = (...said: string[]): readonly string[] => gatherThings(said.map(readSentence)).map(({ name }) => name)
+
+describe('names of things', () => {
+  test.each([
+    ['I put a new gasket in, the cooked gasket was stuck on.', 'gasket'],
+    ['Fit the fresh O-ring.', 'o-ring'],
+    ['Pour in the clean oil.', 'oil'],
+    ['Wipe the ledge with a clean rag.', 'clean rag'],
+    ['Add 25 millilitres gear oil.', 'gear oil'],
+  ])('[D7] what state a thing is in is no part of its name: %s', (said, name) => {
+    expect(thingsOf(said)).toContain(name)
+  })
+
+  test.each([
+    ['Muffs on, please.', 'ear muffs'],
+    ['Put your specs on.', 'safety glasses'],
+    ['Then the torque key, and slowly.', 'torque wrench'],
+    ['I use a small torque driver.', 'torque screwdriver'],
+    ['Lay a straight edge on it.', 'straightedge'],
+    ['Clean it with meths.', 'methylated spirit'],
+    ['Wash it all in kero.', 'kerosene'],
+    ['Put a drop of thread glue on it.', 'threadlock'],
+    ['Dry it with kitchen roll.', 'kitchen roll'],
+    ['Use zip ties.', 'zip ties'],
+  ])('[D7] shop words go by their full names: %s', (said, name) => {
+    expect(thingsOf(said)).toContain(name)
+  })
+
+  test.each([
+    ['Use a two and a half hex key.', '2.5 mm hex key'],
+    ['Use the five-thirty-second hex key.', '5/32-inch hex key'],
+    ['An inch-and-an-eighth wrench fits it.', '1-1/8-inch wrench'],
+    ['Dress it with a mill file.', 'mill file'],
+    ['Wear a half mask.', 'half mask'],
+    ['Use the 19 mil spanner.', '19 mm spanner'],
+    ['Use two wire brushes.', 'wire brush'],
+  ])('[D7] sizes as they are mostly written: %s', (said, name) => {
+    expect(thingsOf(said)).toContain(name)
+  })
+
+  test('[D7] who says spanner lists spanners', () => {
+    expect(thingsOf('Undo the nut.', 'The spanner slips.')).toEqual(['spanner'])
+    expect(thingsOf('Undo the nut.')).toEqual(['wrench'])
+  })
+
+  test('fasteners call for their tool in a sentence without a verb too, and beside another tool', () => {
+    expect(thingsOf('Grille off, four screws.')).toContain('screwdriver')
+    expect(thingsOf('Hold the hook and back out the screw.')).toContain('screwdriver')
+  })
+
+  test('what is renewed may be a material', () => {
+    expect(thingsOf('Now I replace the roller.')).toEqual(['roller'])
+    expect(thingsOf('Now I look at the roller.')).toEqual([])
+  })
+})
