@@ -1,68 +1,19 @@
-import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
+import type { Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { TURNED } from '@/lib/quantity/rejections'
 import type { voteSystem } from '@/lib/quantity/system-vote'
 import { aboutTarget } from './about'
-import { type Found, sizeOf } from './bare-unit'
+import type { Found } from './bare-unit'
 import { afterOf, beforeOf, boundAtDistance, figureAs } from './bounds'
 import { isCondemned, isEventTold, isRemedied } from './condemned'
 import { toDimension } from './dimension'
+import { asMeant, type Scale } from './meant-unit'
 
 /** Which system of units the whole talk counts in. */
 export type System = ReturnType<typeof voteSystem>
 
 /** A quantity said before, and in which sentence. */
 export type Said = { readonly quantity: Quantity; readonly sentence: number }
-
-const HEAT =
-  /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
-const ANGLE =
-  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|past contact|swing|clockwise)\b/i
-
-/** Degrees that are turned or cut to more often than heated to. Common practice, no source. */
-const COMMON_ANGLES = new Set([1, 2, 15, 22.5, 30, 45, 60, 90, 120, 135, 180, 270, 360])
-
-/** The scale of temperatures. */
-export type Scale = 'Cel' | '[degF]' | undefined
-
-const DEGREES = new Set(['deg', 'Cel', '[degF]'])
-
-/** "82 degrees" of a rinse is no angle and "45 degrees" of a bevel no heat: what the sentence speaks of tells, and the talk which scale. */
-const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scale): Quantity => {
-  const isOpen = quantity.unit === undefined && hasNumber(quantity) && /degrees?\b|°/i.test(limit.text)
-  if (
-    !(isOpen || DEGREES.has(quantity.unit ?? '')) ||
-    /celsius|centigrade|fahrenheit|°\s?[CF]|\d\s?[CF]\b/i.test(limit.text)
-  )
-    return quantity
-  const isHot = HEAT.test(text)
-  const isTurned = ANGLE.test(text)
-  const isLikelyHot = isHot || (/degrees?$/i.test(limit.text) && !COMMON_ANGLES.has(Math.abs(sizeOf(quantity))))
-  if (isOpen) {
-    if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
-    return isLikelyHot && scale !== undefined ? { ...quantity, unit: scale } : quantity
-  }
-  if (quantity.unit === 'deg')
-    return isLikelyHot && !isTurned && scale !== undefined ? { ...quantity, unit: scale } : quantity
-  if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
-  return scale === undefined ? quantity : { ...quantity, unit: scale }
-}
-
-const CELSIUS = /\b(?:celsius|centigrade)\b|°\s?C/gi
-const FAHRENHEIT = /\bfahrenheit\b|°\s?F/gi
-const BRITISH =
-  /\b(?:\w*(?:metre|litre)s?|colour\w*|tyres?|spanners?|grey|centre|petrol|whilst|mould|plough|kerb|aluminium|lorry|torch|mum|fibre|calliper\w*|bar|newton|kilos?|chapel|quid)\b/gi
-const AMERICAN =
-  /\b(?:color\w*|tires?|gray|center|gasoline|psi|foot[- ]pounds?|inch[- ]pounds?|quarts?|gallons?|gonna|ain't|y'all|mom|aluminum|fahrenheit)\b/gi
-
-const count = (pattern: RegExp, text: string): number => text.match(pattern)?.length ?? 0
-
-/** @returns the scale a talk counts temperature in: as it names it, else by its spellings and units */
-export const scaleOf = (text: string): Scale => {
-  const named = count(CELSIUS, text) - count(FAHRENHEIT, text)
-  const vote = named === 0 ? count(BRITISH, text) - count(AMERICAN, text) : named
-  return vote === 0 ? undefined : vote > 0 ? 'Cel' : '[degF]'
-}
 
 const REFUSED =
   /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|(?:is|'s) scrap|scrap it|bin it|scrap (?:under|below|over|above)|(?:change|replace|renew|bin)(?: it| them)? (?:under|below|over|above)|too (?:thin|short|small|low|thick|long|wide|worn|loose|slack) is|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?|condemns?|condemned)\b/i
@@ -160,25 +111,6 @@ const lastsSoLong = (quantity: Quantity, limit: Limit, text: string): Quantity =
     ? figureAs('nominal', quantity)
     : quantity
 
-const WATER: Readonly<Record<string, string>> = { "[in_i'H2O]": '[in_i]', 'mm[H2O]': 'mm', 'cm[H2O]': 'cm' }
-const STANDS =
-  /\b(?:over|above|left|deep|standing|level|bottom|tank|pit|sump|bucket|float|tub|tray|bowl|trough|rises?|drops?)\b/i
-const BLOWS = /\b(?:pressure|gas|manometer|draught|draft|static|suction|vacuum|duct|regulator|burner|fan|column)\b/i
-
-/** "Eight inches of water over the bottom" is a depth where nothing blows. */
-const depthOfWater = (quantity: Quantity, text: string): Quantity => {
-  const unit = WATER[quantity.unit ?? '']
-  return unit !== undefined && STANDS.test(text) && !BLOWS.test(text) ? { ...quantity, unit } : quantity
-}
-
-/** So many turns are a speed. */
-const REVVED = 250
-
-const turnsOrSpeed = (quantity: Quantity): Quantity =>
-  (quantity.unit === 'circ' || quantity.unit === '{turn}') && sizeOf(quantity) >= REVVED
-    ? { ...quantity, unit: '{rev}/min' }
-    : quantity
-
 /** `99, within 2`. */
 const WITHIN = /\d, (?:and )?(?:to )?$/
 const EITHER =
@@ -223,7 +155,7 @@ export type Around = {
 export const settleQuantity = (limit: Limit, around: Around, bare: Found | undefined): Quantity => {
   const { text, sentence, recent, before, scale } = around
   const own = bare === undefined ? limit.quantity : { ...limit.quantity, unit: bare.unit }
-  const read = aboutSaid(depthOfWater(turnsOrSpeed(heatOrAngle(own, limit, text, scale)), text), limit, around)
+  const read = aboutSaid(asMeant(own, limit, text, scale), limit, around)
   const settled = limitNotFault(lastsSoLong(read, limit, text), limit, text)
   const from = recent.findLastIndex(said => said.sentence < sentence - 3) + 1
   const near = recent.slice(from).map(said => said.quantity)

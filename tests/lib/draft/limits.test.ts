@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { readSentence } from '@/lib/draft/feature'
+import { scaleOf } from '@/lib/draft/meant-unit'
 import { toMeasurand } from '@/lib/draft/measurand'
-import { scaleOf } from '@/lib/draft/settle'
 import { findLimits } from '@/lib/draft/spec-feature'
 
 const limitsOf = (...talk: readonly string[]) => {

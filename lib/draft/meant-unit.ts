@@ -1,0 +1,100 @@
+import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
+import type { Reading as Limit } from '@/lib/quantity/read'
+import { sizeOf } from './bare-unit'
+
+const HEAT =
+  /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
+const ANGLE =
+  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|past contact|swing|clockwise)\b/i
+
+/** Degrees that are turned or cut to more often than heated to. Common practice, no source. */
+const COMMON_ANGLES = new Set([1, 2, 15, 22.5, 30, 45, 60, 90, 120, 135, 180, 270, 360])
+
+/** The scale of temperatures. */
+export type Scale = 'Cel' | '[degF]' | undefined
+
+const DEGREES = new Set(['deg', 'Cel', '[degF]'])
+
+/** "82 degrees" of a rinse is no angle and "45 degrees" of a bevel no heat: what the sentence speaks of tells, and the talk which scale. */
+const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scale): Quantity => {
+  const isOpen = quantity.unit === undefined && hasNumber(quantity) && /degrees?\b|°/i.test(limit.text)
+  if (
+    !(isOpen || DEGREES.has(quantity.unit ?? '')) ||
+    /celsius|centigrade|fahrenheit|°\s?[CF]|\d\s?[CF]\b/i.test(limit.text)
+  )
+    return quantity
+  const isHot = HEAT.test(text)
+  const isTurned = ANGLE.test(text)
+  const isLikelyHot = isHot || (/degrees?$/i.test(limit.text) && !COMMON_ANGLES.has(Math.abs(sizeOf(quantity))))
+  if (isOpen) {
+    if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
+    return isLikelyHot && scale !== undefined ? { ...quantity, unit: scale } : quantity
+  }
+  if (quantity.unit === 'deg')
+    return isLikelyHot && !isTurned && scale !== undefined ? { ...quantity, unit: scale } : quantity
+  if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
+  return scale === undefined ? quantity : { ...quantity, unit: scale }
+}
+
+const CELSIUS = /\b(?:celsius|centigrade)\b|°\s?C/gi
+const FAHRENHEIT = /\bfahrenheit\b|°\s?F/gi
+const BRITISH =
+  /\b(?:\w*(?:metre|litre)s?|colour\w*|tyres?|spanners?|grey|centre|petrol|whilst|mould|plough|kerb|aluminium|lorry|torch|mum|fibre|calliper\w*|bar|newton|kilos?|chapel|quid)\b/gi
+const AMERICAN =
+  /\b(?:color\w*|tires?|gray|center|gasoline|psi|foot[- ]pounds?|inch[- ]pounds?|quarts?|gallons?|gonna|ain't|y'all|mom|aluminum|fahrenheit)\b/gi
+
+const count = (pattern: RegExp, text: string): number => text.match(pattern)?.length ?? 0
+
+/** @returns the scale a talk counts temperature in: as it names it, else by its spellings and units */
+export const scaleOf = (text: string): Scale => {
+  const named = count(CELSIUS, text) - count(FAHRENHEIT, text)
+  const vote = named === 0 ? count(BRITISH, text) - count(AMERICAN, text) : named
+  return vote === 0 ? undefined : vote > 0 ? 'Cel' : '[degF]'
+}
+
+const WATER: Readonly<Record<string, string>> = { "[in_i'H2O]": '[in_i]', 'mm[H2O]': 'mm', 'cm[H2O]': 'cm' }
+const STANDS =
+  /\b(?:over|above|left|deep|standing|level|bottom|tank|pit|sump|bucket|float|tub|tray|bowl|trough|rises?|drops?)\b/i
+const BLOWS = /\b(?:pressure|gas|manometer|draught|draft|static|suction|vacuum|duct|regulator|burner|fan|column)\b/i
+
+/** "Eight inches of water over the bottom" is a depth where nothing blows. */
+const depthOfWater = (quantity: Quantity, text: string): Quantity => {
+  const unit = WATER[quantity.unit ?? '']
+  return unit !== undefined && STANDS.test(text) && !BLOWS.test(text) ? { ...quantity, unit } : quantity
+}
+
+/** So many turns are a speed. */
+const REVVED = 250
+
+const turnsOrSpeed = (quantity: Quantity): Quantity =>
+  (quantity.unit === 'circ' || quantity.unit === '{turn}') && sizeOf(quantity) >= REVVED
+    ? { ...quantity, unit: '{rev}/min' }
+    : quantity
+
+/** What is measured out by the mil where it flows. */
+const MILS = /\bmils?\b/i
+const FLOWS =
+  /\b(?:pour\w*|top(?:ped|ping)? (?:it |her )?up|fill\w*|squeez\w*|syringe|inject\w*|oil|fluid|coolant|detergent|descaler|additive|cleaner|ounces?|lit(?:re|er)s?|jug|beaker|cylinder full|bottle|mils? (?:altogether|a side|each side|a minute|per minute)|gear ?oil|water|shampoo|vinegar|bleach|acid)\b/i
+const SPANS =
+  /\b(?:gap\w*|thick\w*|thin\w*|wide|width|long|deep|depth|deeper|diameter|spanner|wrench|socket|hex|allen|drill\w*|bit|feeler|clearance|play|travel|stroke|apart|above|below|over|under|off|from|hose|pipe|tube|bolts?|nuts?|screws?|stud|key|stands?|sits?|proud|movement|lift|lip|edge|face|worn|wear|groove|tread|slack|sag|deflection|between|hole|bore|ring|seal|plate|washer|high|level|line|mark)\b/i
+/** Less is seldom poured. Common practice, no source. */
+const LEAST_POURED = 4
+
+/** "In goes 150 mil of the SAE 30": what flows is told in millilitres. */
+const pouredMils = (quantity: Quantity, limit: Limit, text: string): Quantity =>
+  quantity.unit === 'mm' &&
+  MILS.test(limit.text) &&
+  sizeOf(quantity) >= LEAST_POURED &&
+  FLOWS.test(text) &&
+  !SPANS.test(text)
+    ? { ...quantity, unit: 'mL' }
+    : quantity
+
+/**
+ * A quantity whose unit was said, in the unit its sentence means: degrees of heat or of an angle, mils of length or of what
+ * is poured, inches of water as a depth, turns by the hundred as a speed.
+ *
+ * @param scale in which the talk tells temperatures
+ */
+export const asMeant = (quantity: Quantity, limit: Limit, text: string, scale: Scale): Quantity =>
+  pouredMils(depthOfWater(turnsOrSpeed(heatOrAngle(quantity, limit, text, scale)), text), limit, text)
