@@ -1,6 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { logit, type Model, toScorer } from '@/lib/trade/model'
-import { gatherThings } from './gather'
+import { gatherThings, type Named, type Thing } from './gather'
 import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
 import type { Talk } from './talk'
@@ -10,7 +10,17 @@ import { isWorkedOn, ownersIn } from './worked-on'
 type ListKind = 'tool' | 'material'
 const scorer = toScorer<ListKind>(thingModel as unknown as Model)
 
-/** Tools and materials of a talk, once each, where they are first named. What may be either goes where it is surer. */
+const ANNOUNCES =
+  /\b(?:today|in this (?:video|film|episode|one)|(?:we|i)(?:'re| are|'m| am) (?:doing|going to do|looking at|changing|replacing))\b/i
+/** How many sentences of a talk may tell what it is about. */
+const OPENING = 3
+
+/** The first mention that does more than tell what the talk is about; the first of all where none does. */
+const firstUsed = ({ mentions }: Thing, talk: Talk): Named | undefined =>
+  mentions.find(({ sentence }) => sentence >= OPENING || !ANNOUNCES.test(talk.sentences[sentence]?.text ?? '')) ??
+  mentions[0]
+
+/** Tools and materials of a talk, once each, where they are first named, but for sentences that tell what the talk is about. What may be either goes where it is surer. */
 export const draftLists = (talk: Talk): readonly Drafted[] => {
   const owners = ownersIn(talk.readings)
   return gatherThings(talk.readings).flatMap((thing): readonly Drafted[] => {
@@ -20,7 +30,7 @@ export const draftLists = (talk: Talk): readonly Drafted[] => {
       .map(one => ({ ...one, margin: one.odds - logit(scorer.threshold(one.kind)) }))
       .filter(({ margin }) => margin >= 0)
       .sort((a, b) => b.margin - a.margin)
-    const [first] = thing.mentions
+    const first = firstUsed(thing, talk)
     const sentence = first === undefined ? undefined : talk.sentences[first.sentence]
     if (best === undefined || first === undefined || sentence === undefined) return []
     if (best.kind === 'tool' && isWorkedOn(thing, talk.readings, owners)) return []

@@ -71,6 +71,15 @@ const ordersAnew = ({ clauses, tokens }: Reading): boolean =>
     ({ frame, verb }) => frame === 'order' && !/^(?:make|wait|hang|hold|mean)$/.test(tokens[verb ?? -1]?.word ?? ''),
   )
 
+const NEEDS =
+  /^(?:(?:so|now|okay|right|and|well|first|also|today|for (?:this|that)(?: (?:job|one))?|before (?:we|you|i) (?:start|begin))[, ]+)*(?:what )?(?:you|we|i)(?:'ll| will|'re going to| are going to|'re gonna)? (?:also |only |just |both |all )?(?:need|want)(?: is)? (?!to\b)/i
+
+/** "You will need a hex key and some grease" lists what is needed: with no action in it that is no step. */
+const onlyNeeds = ({ text, phrases }: Reading, step: string): boolean =>
+  step.startsWith('Do this:') &&
+  NEEDS.test(text.replaceAll('’', "'")) &&
+  phrases.some(({ isTool, isMaterial }) => isTool || isMaterial)
+
 const harmIn = (reading: Reading): Harm => {
   if (reading.isQuestion || !reading.own.includes('harm')) return 'none'
   return wordStep(reading).text.startsWith('Do this:') ? 'alone' : 'told'
@@ -83,11 +92,12 @@ export const draftSentences = ({ sentences, readings, told, limitNames, replaced
     // "Sorry, that should be thirty": told in the step it corrects.
     if (reading === undefined || (replaced.has(i - 1) && !ordersAnew(reading))) return []
     const indices = features.at(readings, i, limitNames)
-    return kindsOf(indices, harmIn(reading)).map(({ kind, odds }): Drafted => {
+    return kindsOf(indices, harmIn(reading)).flatMap(({ kind, odds }): readonly Drafted[] => {
       const { text, question } = textOf(kind, reading, told[i - 1], told[i + 1])
+      if (kind === 'step' && onlyNeeds(reading, text)) return []
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
       const pencilled = { confidence, reason: explain(kind, reading), ...(question === undefined ? {} : { question }) }
       const mark: Mark = { id: '', kind, ...sourceOf(sentence), text, pencilled }
-      return { sentence: i, mark: kind === 'caution' ? { ...mark, ...gradeCaution(reading) } : mark }
+      return [{ sentence: i, mark: kind === 'caution' ? { ...mark, ...gradeCaution(reading) } : mark }]
     })
   })

@@ -7,7 +7,9 @@ const CARRIES =
   /\b(?:bolts?|nuts?|screws?|studs?|circlips?|pads?|piston)(?: \w+)? (?:on|in|of|from|off|holding|through|under|behind|retaining|securing) (?:the|this|that|its|your|each|both|either|every) (?:[\w-]+ )?$/i
 /** "The anvil gap", "both caliper bolts": holds the name of what has them. */
 const OWNER =
-  /\b(?:the|its|each|both|this|that) (?=([a-z]+) (?:(?:mounting|fixing|clamp|retaining|slide|pinch) )?(?:bolts?|nuts?|screws?|studs?|gap|clearance|bracket|housing|piston|pads?|bore|seat|mounts?|mountings?|carrier|pivot)\b)/gi
+  /\b(?:the|its|each|both|this|that|these|those)(?: (?:two|three|four|five|six|eight|\d))? (?=([a-z]+) (?:(?:mounting|fixing|clamp|retaining|slide|pinch) )?(?:bolts?|nuts?|screws?|studs?|gap|clearance|bracket|housing|piston|pads?|bore|seat|mounts?|mountings?|carrier|pivot)\b)/gi
+/** "Slide the caliper off", "bolt the caliper back on": what is taken off and put on again is a part. */
+const MOUNTED = /\b(?:bolt|unbolt|screw|unscrew|slide|refit|remount|unhook) (?:the|its|each|both|this|that) $/i
 const USED =
   /\b(?:with|using|use|uses|grab|get|fetch|need|needs|by|want|reach for|pick up|have|got)(?: (?:a|an|the|your|my|this|that|some|one|two|both))?(?: [\w-]+){0,2} $|\b(?:an?|your|my)(?: [\w-]+){0,2} $/i
 
@@ -32,5 +34,5 @@ export const isWorkedOn = (
   if (!/^[a-z]+$/i.test(name)) return false
   const before = mentions.map(({ sentence, at }) => readings[sentence]?.text.slice(0, at) ?? '')
   if (before.some(text => USED.test(text))) return false
-  return owners.has(name.toLowerCase()) || before.some(text => CARRIES.test(text))
+  return owners.has(name.toLowerCase()) || before.some(text => CARRIES.test(text) || MOUNTED.test(text))
 }

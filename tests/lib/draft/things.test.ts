@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { readSentence } from '@/lib/draft/feature'
 import { gatherThings } from '@/lib/draft/gather'
+import { draftOf } from './talks'
 
 /** Names of the things of a talk that a list may take; which it takes the fitted weights tell. */
 const thingsOf = (...said: string[]): readonly string[] => gatherThings(said.map(readSentence)).map(({ name }) => name)
@@ -56,5 +57,35 @@ describe('names of things', () => {
   test('what is renewed may be a material', () => {
     expect(thingsOf('Now I replace the roller.')).toEqual(['roller'])
     expect(thingsOf('Now I look at the roller.')).toEqual([])
+  })
+})
+
+describe('what a talk opens with', () => {
+  const TALK = [
+    'Morning all, today I am doing the drive belt on this lathe.',
+    'You will need a six millimetre hex key, a torque wrench, and some isopropyl alcohol.',
+    'Undo the two motor bolts and slide the caliper off.',
+    'Lift the old belt out.',
+    'Wipe both pulleys with the alcohol.',
+    'Put the new belt on and torque the bolts to thirty newton metres.',
+    'Bolt the caliper back on.',
+  ]
+
+  test('what is needed is listed and is no step', () => {
+    expect(draftOf('step', ...TALK).filter(({ said }) => said?.includes('You will need'))).toEqual([])
+    const tools = draftOf('tool', ...TALK).map(({ text }) => text)
+    expect(tools).toContain('6 mm hex key')
+    expect(tools).toContain('torque wrench')
+    expect(draftOf('material', ...TALK).map(({ text }) => text)).toContain('isopropyl alcohol')
+  })
+
+  test('a material is marked where it is used, not where the talk says what it is about', () => {
+    const [belt] = draftOf('material', ...TALK).filter(({ text }) => text.includes('belt'))
+    expect(belt?.said).toBeDefined()
+    expect(belt?.said).not.toContain('drive belt')
+  })
+
+  test('what is taken off and bolted on again is no tool', () => {
+    expect(draftOf('tool', ...TALK).map(({ text }) => text)).not.toContain('caliper')
   })
 })
