@@ -1,4 +1,4 @@
-import { HAZARDS, knownIn } from './hazard-signs'
+import { knownIn, LEXICON } from './hazard-signs'
 import { onceForText } from './memo'
 
 /** @returns a caution's `hazard` field in kebab case. */
@@ -12,7 +12,7 @@ export const toField = (hazard: string | undefined): string | undefined =>
 const fieldHazards = onceForText(
   (field: string): ReadonlySet<string> =>
     new Set(
-      HAZARDS.filter(({ id, alias }) => field === id || field.includes(id) || alias.includes(field)).map(
+      LEXICON.filter(({ id, alias }) => field === id || field.includes(id) || alias.includes(field)).map(
         ({ id }) => id,
       ),
     ),
@@ -50,5 +50,5 @@ const speaksOf = (text: string, field: string | undefined, id: string): boolean 
 /** @returns ids of the hazards that a caution is against by its words and its field, as the lexicon has them. */
 export const spokenAgainst = (text: string, hazard: string | undefined): readonly string[] => {
   const field = toField(hazard)
-  return HAZARDS.filter(({ id }) => speaksOf(text, field, id)).map(({ id }) => id)
+  return LEXICON.filter(({ id }) => speaksOf(text, field, id)).map(({ id }) => id)
 }

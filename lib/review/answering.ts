@@ -1,10 +1,11 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Hazard } from '@/lib/trade/hazard'
+import { DEED_HAZARDS } from '@/lib/trade/hazards-deeds'
 import { logit } from '@/lib/trade/model'
 import { spokenAgainst, toField } from './answering-words'
 import { cautionParts, harmsPeople } from './caution-parts'
 import { cautionOdds } from './hazard-odds'
-import { HAZARDS } from './hazard-signs'
+import { HAZARDS, LEXICON } from './hazard-signs'
 import { onceFor } from './memo'
 
 /** Log odds from which on the fitted model takes a caution for an answer, and below which not even the lexicon's words are believed. */
@@ -20,15 +21,21 @@ const isOfThings = onceFor(
     !harmsPeople(text) && cautionParts(text).consequence === 'damage' && (level === 'notice' || level === undefined),
 )
 
+/** Each has words of its own that answer just that; no weights are fitted to them. */
+const DEEDS = new Map(DEED_HAZARDS.map(hazard => [hazard.id, hazard]))
+const saysOf = ({ text, hazard }: Mark, id: string): boolean =>
+  toField(hazard) === id || DEEDS.get(id)?.known.test(text) === true
+
 /** The hazards a caution speaks of, asked once a caution. */
 const hazardsOf = onceFor((caution: Mark): ReadonlySet<Hazard> => {
   const odds = cautionOdds(caution)
   const spoken = new Set(spokenAgainst(caution.text, caution.hazard))
   const field = toField(caution.hazard)
-  const least = odds.some(own => own >= CLEAR) ? BESIDE : NEVER
+  const least = odds.some((own, i) => i < LEXICON.length && own >= CLEAR) ? BESIDE : NEVER
   return new Set(
     HAZARDS.filter(({ id }, i) => {
       if (isOfThings(caution) && field !== id) return false
+      if (DEEDS.has(id)) return saysOf(caution, id)
       const own = odds[i] ?? NEVER
       return own >= ANSWERS || (own >= least && spoken.has(id))
     }),

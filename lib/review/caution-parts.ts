@@ -1,5 +1,5 @@
 import { isAdverb, NOUNS_TOO, PREPOSITIONS } from './grammar'
-import { HAZARDS } from './hazard-signs'
+import { LEXICON } from './hazard-signs'
 import { onceForText } from './memo'
 import { isVerb, tokensOf } from './words'
 
@@ -33,7 +33,7 @@ const DAMAGE =
 /** Words that tell to avoid or protect, besides plain instructions. */
 const AVOIDS =
   /\b(?:do not|don't|never|not to|avoid|keep|wear|must|only|before|until|away|clear of|make sure|ensure|let\b|allow|isolate|disconnect|unplug|ventilat\w*|outdoors|protect\w*|no (?:smoking|flames?|loose|gloves|bare|sparks?|water|heat)|stay|watch|always|look (?:twice|again|first)|check (?:twice|first|that)|beware|mind|take care|be careful|follow|gloves on|goggles|with (?:two people|gloves)|stand (?:to|aside|clear|back|off|away|beside|behind|out|on|well)|step (?:back|aside)|lean away|reach (?:around|over)|have (?:a|someone|somebody|two|another)|second person|two people|(?:licen[cs]ed|qualified|certified|trained|competent) (?:\w+ )?(?:electricians?|technicians?|fitters?|engineers?|persons?|people|plumbers?|staff))\b/i
-const NAMES_HAZARD = new RegExp(HAZARDS.map(({ signals }) => signals.source).join('|'), 'i')
+const NAMES_HAZARD = new RegExp(LEXICON.map(({ signals }) => signals.source).join('|'), 'i')
 const HAZARD_WORDS =
   /\b(?:hot|heat|steam|pressur\w*|spring\w*|live|volt\w*|electric\w*|current|charg\w*|fuel|petrol|gasoline|vapou?r\w*|fumes?|gas(?:es)?|acid\w*|caustic|chemical\w*|solvent\w*|dust|sharp|blade\w*|edge\w*|glass|swarf|rotat\w*|spin\w*|turning|moving|belt\w*|pulley\w*|fan\w*|chain\w*|gear\w*|heavy|load\w*|raised|suspended|jack\w*|fall\w*|roll\w*|oil|fluid\w*|water|batter\w*|capacitor\w*|terminal\w*|airbag\w*|refrigerant|exhaust|carbon monoxide|noise|loud|laser|uv|flame\w*|spark\w*|fire|explosive|hydraulic|jet|hose|air\b|sling\w*|ladder|edge|cord|cable|tool|key|start\w*|unexpected\w*|ride|drive|engine|machine|saw|cutters?|needles?|jaws?|rollers?|wheels?|shafts?|kni(?:fe|ves)|tines?|gaps?|vices?|platform|ramp|boom|mast|forks?|bucket|drum|hooks?|ropes?|straps?|holes?|pits?|smoke|soot|ash|mou?ld|compressor|piston\w*|brak\w*|slippery|wet|ice|cold|particles?|chips?|debris|lead|asbestos|sewage|germs|magnet\w*|tension\w*|torque|overtighten\w*|overfill\w*|dry|contaminat\w*|dirt|grease|lever\w*|mix\w*|bleach|antifreeze|coolant|adhesive|paint|parts?|seal\w*|thread\w*|surface\w*|lint|pipe\w*|wire\w*|element|panel|door|lid|cover|guard)\b/i
 

@@ -2,11 +2,18 @@ import type { Hazard } from '@/lib/trade/hazard'
 import { HAZARDS as SHARED } from '@/lib/trade/hazards'
 import { HAZARD_CLASSES } from '@/lib/trade/hazards-classes'
 import { HAZARD_CONTEXTS, type HazardContext } from '@/lib/trade/hazards-context'
+import { DEED_HAZARDS } from '@/lib/trade/hazards-deeds'
 import { MORE_HAZARDS } from '@/lib/trade/hazards-more'
 import { onceForText } from './memo'
 
+/** Hazards with weights fitted to them, which a caution may be against by field, by words or by those weights. */
+export const LEXICON: readonly Hazard[] = [...SHARED, ...MORE_HAZARDS]
 /** Every hazard the review looks for. */
-export const HAZARDS: readonly Hazard[] = [...SHARED, ...MORE_HAZARDS]
+export const HAZARDS: readonly Hazard[] = [...LEXICON, ...DEED_HAZARDS]
+const DEEDS = new Set(DEED_HAZARDS)
+
+/** @returns whether a hazard is one of a single deed, answered by any caution of it wherever it stands. */
+export const isOfDeed = (hazard: Hazard): boolean => DEEDS.has(hazard)
 const CONTEXTS: readonly HazardContext[] = [...HAZARD_CONTEXTS, ...HAZARD_CLASSES]
 const BY_ID = new Map(HAZARDS.map(hazard => [hazard.id, hazard]))
 
@@ -178,7 +185,7 @@ export const hintsIn = onceForText((text: string): readonly Hazard[] =>
 export const knownIn = onceForText(
   (text: string): ReadonlySet<string> =>
     new Set(
-      HAZARDS.filter(
+      LEXICON.filter(
         ({ id, known }) => (MORE[id]?.knownOnly ?? known).test(text) || MORE[id]?.known?.test(text) === true,
       ).map(({ id }) => id),
     ),

@@ -8,14 +8,14 @@ import {
   stepFeatures,
 } from '@/lib/review/hazard-feature'
 import type { HazardModel } from '@/lib/review/hazard-model'
-import { HAZARDS } from '@/lib/review/hazard-signs'
+import { LEXICON } from '@/lib/review/hazard-signs'
 import { bringsPower, cutsPower } from '@/lib/review/power'
 import { warningFeatures } from '@/lib/review/warning'
 import { sigmoid } from '@/lib/trade/model'
 import { f1At, fitLogistic } from '../fit-draft/logistic'
 import { type LabelledSheet, readLoneLines, readSheets, readTalkLines } from './read'
 
-const IDS = HAZARDS.map(({ id }) => id)
+const IDS = LEXICON.map(({ id }) => id)
 const TALKS = 'scripts/fit-draft/talks'
 const FOLDS = 5
 const ROUNDS = 300
@@ -63,7 +63,7 @@ const stepRows = ({ machine, lists, lines }: LabelledSheet, sheet: number): read
 
 /** Half of the cautions have their hazard in a field of its own, by one of its names. */
 const cautionRow = (text: string, ids: readonly string[], turn: number): readonly string[] => {
-  const hazard = HAZARDS.find(({ id }) => id === ids[0])
+  const hazard = LEXICON.find(({ id }) => id === ids[0])
   const names = hazard === undefined ? [] : [hazard.id, ...hazard.alias]
   const field = turn % 2 === 0 ? undefined : names[turn % names.length]
   return cautionFeatures(text, field, spokenAgainst(text, field))

@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { cautionsIn, isPowering, presences } from '../danger'
+import { isOfDeed } from '../hazard-signs'
 import { doneTooEarly, quote, saysWhen } from '../late'
 import { isApart, lateness, ownStems } from '../lateness'
 import { attachTo } from '../remedy'
@@ -42,6 +43,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
     const [first] = presence.cautions
     if (
       first === undefined ||
+      isOfDeed(presence.hazard) ||
       saysWhen(first.mark.text) ||
       FOR_LATER.test(first.mark.text) ||
       lateness(presence, index) !== 'late'

@@ -1,5 +1,6 @@
 import type { Hazard } from '@/lib/trade/hazard'
 import { presences, unspoken } from '../danger'
+import { isOfDeed } from '../hazard-signs'
 import { quote } from '../late'
 import { lateness } from '../lateness'
 import { addCaution } from '../remedy'
@@ -9,16 +10,24 @@ import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 
 /** Protection without a word of why weighs least; a mere hint weighs less than a plain sign. */
-const levelOf = ({ level }: Hazard, isPlain: boolean, isProtected: boolean): FindingLevel => {
-  if (isProtected || !isPlain) return 'consider'
-  return level === 'danger' ? 'stop' : 'fix'
+const levelOf = (hazard: Hazard, isPlain: boolean, isProtected: boolean): FindingLevel => {
+  if (isProtected || !isPlain || isOfDeed(hazard)) return 'consider'
+  return hazard.level === 'danger' ? 'stop' : 'fix'
 }
 
 /** Told to do it outdoors, nobody breathes exhaust: the place is the whole precaution. */
 const BY_PLACE = new Set(['carbon-monoxide'])
 
 /** What glasses, muffs and the like say all about: who is told to wear them knows why. */
-const BY_WEAR = new Set(['flying-particles', 'compressed-air', 'thrown-objects', 'noise'])
+const BY_WEAR = new Set([
+  'sprung-clip',
+  'sheet-edge',
+  'stone-dust',
+  'flying-particles',
+  'compressed-air',
+  'thrown-objects',
+  'noise',
+])
 
 /** One finding for all that the machine is known for: it concerns the whole. */
 const known = (hazards: readonly Hazard[]): readonly Found[] => {
@@ -34,7 +43,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
   const whole = known(unspoken(sheet))
   const found = presences(sheet).flatMap((presence): Found[] => {
     const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
-    if (cautions.length > 0 && lateness(presence, index) !== 'missing') return []
+    if (cautions.length > 0 && (isOfDeed(hazard) || lateness(presence, index) !== 'missing')) return []
     if (BY_PLACE.has(hazard.id) && protectedFrom !== undefined && protectedFrom <= step.number) return []
     // Switched off, locked and unplugged, and no step that goes near what is live: nothing is left to warn of.
     if (isMet && !isPlain) return []
