@@ -24,6 +24,12 @@ const NO_MORE = /^,? (?:and |but )?(?:no|not) (?:\w+ )?more\b/i
 /** `25, up to 28`: from the one to the other. */
 const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
 
+/** `the minimum thickness is stamped on it, 22`. */
+const END_NAMED =
+  /\b(minimum|maximum)(?: (?!is|are|of|at|stamped|printed|cast)[a-z]+)?(?: (?:is|'s|are|of|at|stamped|printed|marked|cast)\b[^.;\d]{0,30})? ?$/i
+/** `I'd stop at forty`. */
+const STOPS_BEFORE =
+  /\b(?:i|we|you|they)(?:'d| would) (?:stop|quit|draw the line|call it a day) at(?: about| around)? $/i
 /** `anything from one megohm up`. */
 const FROM = /\bfrom\b/i
 const UPWARDS = /^,? (?:up|upwards?|onwards?|on up)\b(?! (?:to|the|it|and)\b)/i
@@ -188,6 +194,15 @@ export const boundAtDistance = (
     (AWAY.test(ahead) && AWAY_AFTER.test(after) && toDimension(quantity.unit) === 'length')
   )
     return toLow(quantity)
+  const named = END_NAMED.exec(ahead)?.[1]?.toLowerCase()
+  if (
+    named !== undefined &&
+    !/\b(?:find|found|got|have|measured?|mine|ours|we're|i'm)\b/i.test(
+      ahead.slice(ahead.toLowerCase().lastIndexOf(named)),
+    )
+  )
+    return named === 'minimum' ? toLow(quantity) : toHigh(quantity)
+  if (STOPS_BEFORE.test(ahead)) return toHigh(quantity)
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
   const isLimit = LIMIT_BEFORE.test(ahead)

@@ -74,6 +74,12 @@ const NAMED: ReadonlyMap<string, Named> = new Map(
 
 const WORD = /[a-z]+(?:-[a-z]+)*/g
 
+/** `the two long ones, those are 25`: a word that only says which of them is meant names no property. */
+const WHICH =
+  /^ (?:ones?|bolts?|nuts?|screws?|studs?|pins?|hoses?|pipes?|side|end|sides|ends|leg|arm|handle|bar|pair|set|version|model|type)\b/
+const ADJECTIVES =
+  /^(?:long|short|longer|shorter|thick|thin|thicker|thinner|wide|wider|narrow|narrower|tall|taller|deep|deeper|inner|outer|flat)$/
+
 /** Characters beyond which a word tells nothing of a number. */
 const REACH = 90
 /** How much farther a thing counts than what is measured of it. */
@@ -90,6 +96,7 @@ export const toMeasurand = (text: string, at: number, to: number): string | unde
     const named = NAMED.get(match[0])
     if (named === undefined) continue
     const end = match.index + match[0].length
+    if (ADJECTIVES.test(match[0]) && WHICH.test(text.slice(end, end + 12))) continue
     const isWithin = match.index >= at && end <= to
     const gap = isWithin ? 1 : end <= at ? at - end : match.index >= to ? 1.5 * (match.index - to) : near
     const far = named.isProperty ? gap : gap * THING_FARTHER

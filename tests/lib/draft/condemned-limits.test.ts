@@ -89,6 +89,8 @@ describe('bounds and ranges in people’s order', () => {
     ['Give it from ten minutes to a quarter of an hour.', { low: 10, high: 15, unit: 'min' }],
     ['More than thirty psi running and less than ninety.', { low: 30, high: 90, unit: '[psi]' }],
     ['I never go under 20 newton metres or over 35.', { low: 20, high: 35, unit: 'N.m' }],
+    ['The minimum thickness is cast on it, 22 millimetres.', { low: 22, unit: 'mm' }],
+    ['I would stop at fifty newton metres.', { high: 50, unit: 'N.m' }],
     ['Grease it every 300 hours, maybe 350.', { low: 300, high: 350, unit: 'h' }],
     ['Hold it four, five inches off.', { low: 4, high: 5, unit: '[in_i]' }],
     ['It must drain in less than a minute, bucket or no bucket.', { high: 1, unit: 'min' }],

@@ -44,6 +44,11 @@ describe('what a bare figure counts in', () => {
     ['degrees, where they are of heat', [US, 'The oven gets up to two hundred degrees.'], '[degF]'],
     ['mil, where millimetres are counted', [METRIC, 'Keep it 25 mil off the plastic hose.'], 'mm'],
     ['mil, where something is poured', [METRIC, 'In goes 120 mil of gear oil.'], 'mL'],
+    [
+      'which of the bolts is meant names no property',
+      [METRIC, 'The cap bolts get 17 newton metres.', 'Only the long ones, those are 25.'],
+      'N.m',
+    ],
     ['mil of give', [METRIC, 'Press the chain, and 12 mil of give is right.'], 'mm'],
     ['standing water is a depth', ['There should be six inches of water over the grate.'], '[in_i]'],
   ] as const)('[D11] %s', ([, talk, unit]) => {
