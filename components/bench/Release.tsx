@@ -24,6 +24,7 @@ type Props = {
 /** Gives the sheet its next revision letter and saves it frozen: a packet whose manifest tells any later change. */
 export const Release = ({ project, options, stops, isCutting, onPerform }: Props) => {
   const [problem, setProblem] = useState<string>()
+  const [released, setReleased] = useState<string>()
   const revision = nextRevision(project.procedure.revision)
   const pencilled = project.marks.filter(mark => mark.pencilled !== undefined).length
   const why =
@@ -42,7 +43,10 @@ export const Release = ({ project, options, stops, isCutting, onPerform }: Props
       const [file] = files
       if (file === undefined) throw new Error('the packet is empty')
       const name = file.path.replace(/\.zip$/, `-${revision}.zip`)
-      if (await saveFile(name, file.content as BlobPart, file.type)) onPerform(edit)
+      if (!(await saveFile(name, file.content as BlobPart, file.type))) return
+      onPerform(edit)
+      setProblem(undefined)
+      setReleased(`Released as revision ${revision}: saved as ${name}.`)
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error))
     }
@@ -52,6 +56,7 @@ export const Release = ({ project, options, stops, isCutting, onPerform }: Props
       <Button disabled={why !== undefined || project.marks.length === 0} onClick={() => void release()}>
         Release as revision {revision}
       </Button>
+      {released !== undefined && <p role="status">{released}</p>}
       <small>{problem ?? why ?? 'A packet with everything, frozen under its revision letter.'}</small>
     </div>
   )

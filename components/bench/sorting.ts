@@ -53,6 +53,15 @@ const textAsFootage = (name: string): Result<Sorted> =>
     place: { file: name },
   })
 
+/** Neither text nor anything that opens as footage, by a name that promises neither: a text processor's file, a picture. */
+const unknownFile = (name: string): Result<Sorted> =>
+  refusal({
+    code: 'unknown-file',
+    message:
+      'this is neither footage, sound, transcript nor project file. If it holds the transcript, save it there as plain text (.txt), WebVTT or SubRip; if it is the recording, save it as MP4.',
+    place: { file: name },
+  })
+
 /**
  * Tells by its content what a file is: a project, a transcript or footage.
  *
@@ -66,7 +75,9 @@ export const sortFile = async (given: GivenFile): Promise<Result<Sorted>> => {
   const isTextual = await isText(file)
   if (FILMY.test(file.name) || !(isTextual || WORDY.test(file.name))) {
     const footage = await asFootage(given)
-    return !footage.ok && isTextual ? textAsFootage(file.name) : footage
+    if (footage.ok) return footage
+    if (isTextual) return textAsFootage(file.name)
+    return FILMY.test(file.name) ? footage : unknownFile(file.name)
   }
   const bytes = new Uint8Array(await file.arrayBuffer())
   const text = new TextDecoder().decode(bytes)

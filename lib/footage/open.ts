@@ -83,14 +83,14 @@ const notMedia = (name: string) =>
   refuse(
     name,
     'not-media',
-    'this is not footage or sound Tellwright can read; expected MP4, MOV, WebM, MKV, WAV, MP3, M4A, Ogg or FLAC. Choose the recording itself, or save it as MP4 first',
+    'this is not footage or sound Tellwright can read; expected MP4, MOV, WebM, MKV, WAV, MP3, M4A, Ogg or FLAC. Choose the recording itself, or save it as MP4 first.',
   )
 
 const noIndex = (name: string) =>
   refuse(
     name,
     'no-index',
-    'the file breaks off before its index, so nothing in it can be found: the copy or the recording was cut short. Copy it from the camera again',
+    'the file breaks off before its index, so nothing in it can be found: the copy or the recording was cut short. Copy it from the camera again.',
   )
 
 const noticesOf = (

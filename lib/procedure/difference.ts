@@ -121,12 +121,19 @@ const recordingWords = ({ recording: before }: Project, { recording: after }: Pr
   ]
 }
 
+/** A new revision alone is a release, or one taken back; its letter says more than that the head changed. */
+const headingWords = ({ procedure: before }: Project, { procedure: after }: Project): readonly string[] => {
+  if (before === after || isSame(before, after)) return []
+  if (!isSame({ ...before, revision: after.revision }, after)) return ['the head changed']
+  return [after.revision === '' ? 'revision taken away' : `revision set to ${quoted(after.revision)}`]
+}
+
 /** @returns what makes the project `after` of the project `before`. Never throws. */
 export const differenceOf = (before: Project, after: Project): Difference => {
   const happened = happenedTo(before.marks, after.marks)
   const words = [
     ...markWords(happened),
-    ...(before.procedure === after.procedure || isSame(before.procedure, after.procedure) ? [] : ['the head changed']),
+    ...headingWords(before, after),
     ...waiverWords(before, after),
     ...recordingWords(before, after),
   ].join(', ')

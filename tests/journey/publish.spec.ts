@@ -60,6 +60,7 @@ test('a release takes the next letter; an open stop finding prevents it', async 
   const packet = await save(page, /^Release as revision A$/)
   expect(packet.subarray(0, 2).toString()).toBe('PK')
   await expect(page.getByRole('button', { name: 'Release as revision B' })).toBeVisible()
+  await expect(page.getByText(/^Released as revision A: saved as \S+-A\.zip\.$/)).toBeVisible()
   await page.keyboard.press('Escape')
   await saved(page)
   // Without the step that puts the knives back, they are never refitted.

@@ -1,5 +1,5 @@
 import { expect, type Locator, test } from '@playwright/test'
-import { noticeOf, openDemo } from './bench'
+import { noticeOf, openDemo, sheetOf } from './bench'
 
 /** @returns the height of the tallest thing in a row, and the row's own without its padding, in px */
 const heights = (row: Locator) =>
@@ -30,4 +30,14 @@ test('at 1440 px the draft row, the transport and a walked-to finding take one r
   // Read aloud in full; in sight it stands in the sheet's margin.
   await expect(noticeOf(page)).toHaveText(/^Finding 1 of \d+, (stop|fix|consider): \S/)
   expect((await noticeOf(page).boundingBox())?.height).toBe(before)
+})
+
+test('printed, a signal word is black in a box, whether backgrounds are printed or not', async ({ page }) => {
+  await openDemo(page)
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
+  const words = sheetOf(page).locator('[data-level]', { hasText: /^(danger|warning|caution|notice)$/i })
+  const looks = await words.evaluateAll(all =>
+    all.map(word => [getComputedStyle(word).color, getComputedStyle(word).backgroundColor].join(' on ')),
+  )
+  expect([...new Set(looks)]).toEqual(['rgb(0, 0, 0) on rgba(0, 0, 0, 0)'])
 })

@@ -28,6 +28,13 @@ test('text named as footage is refused, with what to do; the same text under a n
   expect(await sort('lid', 'hello')).toBe('transcript')
 })
 
+test('a file that is neither text nor footage is refused, with what to do for a transcript', async () => {
+  expect(await sort('lid.docx', 'PK\u0003\u0004\u0000\u0000')).toMatch(
+    /^unknown-file: .*plain text \(\.txt\), WebVTT or SubRip/,
+  )
+  expect(await sort('lid.mp4', 'PK\u0003\u0004\u0000\u0000')).toMatch(/^not-media: /)
+})
+
 test('a transcript without a cue is refused', async () => {
   expect(await sort('lid.vtt', 'WEBVTT\n')).toMatch(/^no-cues: /)
 })

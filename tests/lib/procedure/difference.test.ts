@@ -27,6 +27,7 @@ describe('the difference of two states', () => {
     ],
     ['one moved', { do: 'move-step', id: 'c', place: 1 }, 'step “Lift the drum” moved from place 3 to place 1', 'c'],
     ['the head', { do: 'change-heading', to: { title: 'Drum' } }, 'the head changed', undefined],
+    ['a release', { do: 'change-heading', to: { revision: 'A' } }, 'revision set to “A”', undefined],
     [
       'a waiver',
       { do: 'waive', rule: 'no-interval', reason: 'Done once only.' },
