@@ -68,7 +68,9 @@ export const gatherThings = (readings: readonly Reading[]): readonly Thing[] => 
   // Who says "spanner" lists spanners.
   const isSpanner = readings.some(({ tokens }) => tokens.some(({ word }) => word === 'spanner' || word === 'spanners'))
   const impliedName = (implied: string): string =>
-    withSizes(inDigits((isSpanner ? implied.replace(/^(.* mm )?wrench$/, '$1spanner') : implied).split(' ')))
+    withSizes(
+      inDigits((isSpanner ? implied.replace(/(?<!torque |lug |impact )wrench$/, 'spanner') : implied).split(' ')),
+    )
   readings.forEach((reading, sentence) => {
     for (const { from, to, phrase, implied, features } of toMentions(reading)) {
       const name = phrase === undefined ? impliedName(implied ?? '') : nameOfThing(reading.tokens, phrase)

@@ -66,6 +66,12 @@ const namesEndingWith = onceForText((word: string): { readonly tools: Names; rea
   return { tools, materials }
 })
 
+/** @returns whether a word alone names a tool or a material, whatever it is in its sentence */
+export const kindOfWord = (word: string): { readonly isTool: boolean; readonly isMaterial: boolean } => {
+  const { tools, materials } = namesEndingWith(word)
+  return { isTool: tools.some(name => name.length === 1), isMaterial: materials.some(name => name.length === 1) }
+}
+
 /** First token of the longest of some names that ends at a token, as that token's word tells; -1 where none does. */
 const nameAt = (tokens: readonly Token[], at: number, names: Names): number => {
   for (const name of names) {

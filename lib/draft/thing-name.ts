@@ -140,7 +140,7 @@ const UNITS: Readonly<Record<string, string>> = Object.setPrototypeOf(
   },
   null,
 )
-const TURNED_BY_SIZE = /(?:spanner|wrench|socket|hex key|allen key|allen|hex|driver)$/
+const TURNED_BY_SIZE = /(?:spanner|wrench|socket|key|allen key|allen|hex|driver)$/
 
 /** Sizes as a list writes them: "17 mil" as "17 mm", "half-inch" as "1/2-inch", a bare whole size on a spanner in millimetres. */
 export const withSizes = (words: readonly string[]): string => {
@@ -157,7 +157,13 @@ export const withSizes = (words: readonly string[]): string => {
     rest.length > 0 &&
     TURNED_BY_SIZE.test(rest.join(' ')) &&
     !/^(?:mm|inch|volt|watt|point|piece)/.test(rest[0] ?? '')
-  return (isBare ? [first, 'mm', ...rest] : sized).join(' ').trim()
+  const isInch = first !== undefined && /^\d{1,2}\/\d{1,2}$/.test(first) && TURNED_BY_SIZE.test(rest.join(' '))
+  const name = isBare ? [first, 'mm', ...rest] : isInch ? [`${first}-inch`, ...rest] : sized
+  // Who says "13 key" for a nut means a spanner; hex keys of that size are called so.
+  return name
+    .join(' ')
+    .trim()
+    .replace(/^((?:[89]|[1-3]\d) mm) (?:ring )?key$/, '$1 spanner')
 }
 
 /** "2 spring compressors", "1 spanner": how many there are is not part of the name; "2 Phillips screwdriver" keeps its size. */
@@ -197,6 +203,9 @@ const wholeBeforeHalf = (tokens: readonly Token[], from: number): string | undef
   return /^\d+$/.test(digits) ? `${digits}.5` : undefined
 }
 
+/** Whose lock is hung on a switch: a padlock. */
+const OWN = new Set(['my', 'your', 'his', 'her', 'our'])
+
 /**
  * A thing's name for a list: article and idle adjectives dropped, sizes in digits, "17 mil" as "17 mm", "of" phrases kept.
  * Stuff ("grease") keeps no measure; a piece of something does ("piece of wire").
@@ -223,6 +232,9 @@ export const nameOfThing = (tokens: readonly Token[], phrase: NounPhrase): strin
     names.get(whole) ??
     names.get(singular(whole)) ??
     (last === undefined ? undefined : [...head.slice(0, -1), last].join(' '))
+  const lead = tokens[phrase.from - 1]?.word ?? ''
+  if (whole === 'lock' && (OWN.has(lead) || inside.some(({ word }) => word === 'own' || word === 'personal')))
+    return 'padlock'
   const isPlain =
     full !== undefined &&
     (phrase.isTool || phrase.isMaterial) &&

@@ -242,6 +242,13 @@ export const VERB_TOOLS: ReadonlyMap<string, string> = new Map(
     swage: 'swaging tool',
     flare: 'flaring tool',
     sandblast: 'sandblaster',
+    pry: 'pry bar',
+    prise: 'pry bar',
+    tap: 'hammer',
+    whack: 'hammer',
+    peen: 'hammer',
+    punch: 'punch',
+    shine: 'flashlight',
   }),
 )
 
@@ -253,6 +260,14 @@ export const FASTENER_TOOLS: ReadonlyMap<string, string> = new Map(
     setscrew: 'hex key',
     'cap screw': 'hex key',
     'socket screw': 'hex key',
+    'phillips screw': 'Phillips screwdriver',
+    'crosshead screw': 'crosshead screwdriver',
+    'cross-head screw': 'crosshead screwdriver',
+    'slotted screw': 'flat screwdriver',
+    'hex screw': 'hex key',
+    'allen screw': 'hex key',
+    'allen bolt': 'hex key',
+    'hex-head screw': 'nut driver',
     screw: 'screwdriver',
     'drain plug': 'wrench',
     bolt: 'wrench',
@@ -264,7 +279,20 @@ export const FASTENER_TOOLS: ReadonlyMap<string, string> = new Map(
     picture: 'camera',
     photo: 'camera',
     photograph: 'camera',
+    nipple: 'grease gun',
+    zerk: 'grease gun',
+    'grease fitting': 'grease gun',
+    'split pin': 'pliers',
+    'cotter pin': 'pliers',
+    'wheel nut': 'wheel brace',
+    'wheel bolt': 'wheel brace',
+    'lug nut': 'lug wrench',
   }),
+)
+
+/** What people hang on what feeds a machine. Common practice, no source. */
+export const ENERGY_POINTS: ReadonlySet<string> = new Set(
+  'isolator breaker switch disconnect disconnector supply plug handle panel mains e-stop valve'.split(' '),
 )
 
 /** Tools too general to stand alone: they count when a size, a kind or a use names them ("a 10 mm socket", "with a pick"). */

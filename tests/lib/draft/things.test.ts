@@ -54,6 +54,50 @@ describe('names of things', () => {
     expect(thingsOf('Hold the hook and back out the screw.')).toContain('screwdriver')
   })
 
+  test.each([
+    ['Two bolts, 14s, and hang it up.', '14 mm wrench'],
+    ['The bucket comes out after five bolts, which are tens.', '10 mm wrench'],
+    ['Minus lead off, ten mil.', '10 mm wrench'],
+    ["Two screws each, they're a quarter-inch.", '1/4-inch nut driver'],
+    ['The nuts are seven-sixteenths.', '7/16-inch wrench'],
+    ['Two nuts, 13 key, on the flange.', '13 mm spanner'],
+    ['Undo the counter nut with key 10.', '10 mm spanner'],
+    ['Four bolts, key of six.', '6 mm hex key'],
+    ['Two bolts, socket 12.', '12 mm socket'],
+    ['Guard off, two screws, Torx 25.', 'T25 torx driver'],
+    ['It is held by five clips and a T25.', 'T25 torx driver'],
+    ['Cap off, two screws, PH1.', 'PH1 screwdriver'],
+    ['Take out the two crosshead screws.', 'crosshead screwdriver'],
+    ['A fourteen spanner on the nut and a ten to hold the pipe.', '10 mm spanner'],
+  ])('sizes said of a fastener or after the tool: %s', (said, name) => {
+    expect(thingsOf(said)).toContain(name)
+  })
+
+  test.each([
+    'The gap is 12 mm at the flange.',
+    'Tighten the three bolts to 14 newton metres.',
+    'The bracket has a slot of 10 mm.',
+  ])('no tool of a size that is no size of a fastener: %s', said => {
+    expect(thingsOf(said).filter(name => /\d/.test(name))).toEqual([])
+  })
+
+  test.each([
+    ['Isolator off, and I hang my lock on it.', 'padlock'],
+    ['The isolator is off and locked.', 'padlock'],
+    ['The wheels are blocked.', 'wheel chocks'],
+    ['Tape over the handle, and a note.', 'tape'],
+    ['Drift on the nut, and round it goes.', 'drift'],
+    ['Give the grease nipple two pumps.', 'grease gun'],
+    ['Pull the split pin.', 'pliers'],
+    ['Shine a light on the groove.', 'flashlight'],
+  ])('what a deed calls for: %s', (said, name) => {
+    expect(thingsOf(said)).toContain(name)
+  })
+
+  test('a lock that is worked on is none for the isolator', () => {
+    expect(thingsOf('Take the lock out of the door.', 'Lock the door.')).not.toContain('padlock')
+  })
+
   test('what is renewed may be a material', () => {
     expect(thingsOf('Now I replace the roller.')).toEqual(['roller'])
     expect(thingsOf('Now I look at the roller.')).toEqual([])
