@@ -16,8 +16,8 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     id: 'dropping-part',
     alias: ['falling-load', 'falling-part', 'suspended-load', 'gravity', 'runaway'],
     signals:
-      /\b(?:(?:push|put|drop|slide|shove|swing|tap|slip|set|stand|fit)\w*\b[^.;]*\b(?:drop pin|safety pin|mast pin|locking pin|steel pin|props?|strut|safety bar|safety stay|mast block|locking bar|sprag)\b[^.;]*\b(?:through|into|in|under|below|beneath|between)\b|(?:crank|heave|winch|jack|hoist|pump)\w*\b[^.;]*\b(?:head|weight|counterweight|beam|table|boom|frame|deck|tower|platform|ram|carriage|body|bed|seat|bin|hopper|tank)\b[^.;]*\b(?:up|clear|off)\b|prop\b[^.;]*\b(?:seat|lid|hood|bonnet|bed|body|flap|hatch|head|frame)\b|(?:hang|lift|raise)\w*\b[^.;]*\b(?:test weights?|test load|counterweight|take-up weight)\b)/i,
-    not: /\b(?:hair|bike|bicycle|tyre|tire|hood|bonnet)\b/i,
+      /\b(?:(?:push|put|drop|slide|shove|swing|tap|slip|set|stand|fit|drive)\w*\b[^.;]*\b(?:drop pin|safety pin|mast pin|locking pin|steel pin|lock pins?|props?|strut|safety bar|safety stay|mast block|locking bar|sprag|(?:axle |jack |the |two |four )stands?)\b[^.;]*\b(?:through|into|in|under|below|beneath|between|up|beneath)\b|(?:crank|heave|winch|jack|hoist)\w*\b[^.;]*\b(?:head|weight|counterweight|beam|table|boom|frame|deck|tower|platform|ram|carriage|body|bed|seat|bin|hopper|tank|axle|front|rear|side|corner|back end)\b|prop\b[^.;]*\b(?:seat|lid|bed|body|flap|hatch|head|frame|arms?|deck|tailgate)\b|(?:hang|lift|raise)\w*\b[^.;]*\b(?:test weights?|test load|counterweight|take-up weight|lift arms|boom|bucket|hopper|tipper|header|implement)\b|(?:raise|lift|jack)\w*\b[^.;]*\bon (?:the |its |two |four )?(?:axle |jack )?stands?\b)/i,
+    not: /\b(?:hair|bike|bicycle|motorcycle|tyre|tire|hood|bonnet|lower|take|out|away|remove)\b/i,
     known:
       /\b(?:fall(?:s|ing)?|drops?|dropping|come(?:s)? down|crash(?:es)? down|sinks?|collaps\w*|slams?|run(?:s)? down|topples?|tips?|slips? off|under (?:it|the|a)|beneath|below|crush\w*)\b/i,
     level: 'warning',
@@ -29,7 +29,7 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     id: 'sprung-clip',
     alias: ['eye-injury', 'flying-part', 'flying-parts', 'projectile', 'ejection'],
     signals: new RegExp(
-      `\\b${HANDS}\\w*\\b[^.;]*\\b(?:circlips?|snap rings?|retaining rings?|e-clips?|spring clips?|spring clamps?|split pins?|roll pins?)\\b[^.;]*\\b(?:off|out|free|from)\\b|\\b(?:spring|prise|pop|ease|take|pick)\\w*\\b[^.;]*\\b(?:off|out)\\b[^.;]*\\bcirclips?\\b|\\b(?:snap|break|chip|shear|crack)\\w*\\b[^.;]*\\b(?:bolt tails?|bolt heads?|tails|studs?|rivets?|welds?)\\b|\\b(?:lever|prise|pry)\\w*\\b[^.;]*\\bbead\\b|\\bdress\\w*\\b[^.;]*\\b(?:wheel|stone)\\b`,
+      `\\b${HANDS}\\w*\\b[^.;]*\\b(?:circlips?|snap rings?|retaining rings?|e-clips?|spring clips?|spring clamps?|split pins?|roll pins?)\\b[^.;]*\\b(?:off|out|free|from)\\b|\\b(?:spring|prise|pop|ease|take|pick)\\w*\\b[^.;]*\\b(?:off|out)\\b[^.;]*\\bcirclips?\\b|\\b(?:spread|squeeze|open)\\w*\\b[^.;]*\\bcirclips?\\b|\\b(?:snap|break|chip|shear|crack)\\w*\\b[^.;]*\\b(?:bolt tails?|bolt heads?|tails|studs?|rivets?|welds?|slag|tiles?|concrete)\\b|\\b(?:lever|prise|pry)\\w*\\b[^.;]*\\bbead\\b|\\bdress\\w*\\b[^.;]*\\b(?:wheel|stone|weld)\\b|\\bgrind\\w*\\b[^.;]*\\b(?:off|out|back|away|bolts?|cracks?|welds?)\\b|\\b(?:drive|drift|punch|chisel)\\w*\\b[^.;]*\\brivets?\\b|\\bwire-?brush\\w*\\b[^.;]*\\b(?:rims?|rust|scale)\\b`,
       'i',
     ),
     known: /\b(?:eyes?|eyesight|blind\w*|face|goggles|glasses|visor|shield|fl(?:y|ies|ying)|shoots?)\b/i,
@@ -86,10 +86,12 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     id: 'live-test',
     alias: ['electric-shock', 'electrical', 'shock', 'electrocution', 'voltage'],
     signals:
-      /\b(?:prove|proving)\w*\b[^.;]*\bdead\b|\b(?:test|probe|check|measure|try)\w*\b[^.;]*\b(?:terminals?|terminal strip|wires?|clamps?|bus ?bars?|outlet|socket|phases?)\b[^.;]*\b(?:voltage tester|two-pole|tester|voltmeter|for voltage|dead)\b/i,
-    equipment: /\b(?:1[012]\d|2[0-4]\d|277|3[89]0|4[01]\d|480|600|690)[ -]?v(?:olts?)?\b|\bmains\b|\bthree[- ]phase\b/i,
+      /\bprove[sd]?\b[^.;]*\bdead\b|\b(?:test|probe|check|measure|try|meter|prove)\w*\b[^.;]*\b(?:terminals?|terminal strip|clamps?|bus ?bars?|bus|poles|each pole|outlet|socket|phases?|each phase|conductors?|every wire|each wire)\b[^.;]*(?:\b(?:voltage|two-pole|tester|voltmeter|multimeter|dead|zero|earth|nothing|no volts)\b|\.?$)/i,
+    equipment:
+      /\b(?:1[012]\d|2[0-4]\d|277|3[2-9]0|4[0-9]\d|480|[5-9]\d\d|1[05]00)[ -]?v(?:olts?)?\b|\bmains\b|\bthree[- ]phase\b|\bkw\b/i,
+    not: /\b(?:resistance|continuity|ohms?|charger|12 v|24 v|battery)\b/i,
     known:
-      /\b(?:shock\w*|electr(?!ician)\w*|live|volts?|voltage|\d+ ?v|mains|current|heart|prove[ds]? dead|hidden feed)\b/i,
+      /\b(?:mains|live\b|isolat\w*|prove[sd]?\b[^.;]*\bdead|hidden feed|back-?feed)|^(?!.*\b(?:capacitors?|discharg\w*|stored|holds? (?:its|a|their) charge|insulation|bank keeps|pushes|shoves)\b).*\b(?:shock\w*|electr(?!ician)\w*|volts?|voltage|\d+ ?v|current|heart)\b/is,
     level: 'danger',
     caution:
       'Until it is proved dead it can kill: keep fingers off, use a tester proved before and after, and leave what local codes reserve to a licensed electrician.',
@@ -98,8 +100,10 @@ export const DEED_HAZARDS: readonly Hazard[] = [
   {
     id: 'tyre-filling',
     alias: ['burst', 'explosion', 'tyre-burst', 'pressure', 'projectile'],
-    signals: on('(?:inflate|pump|air|blow)', 'tyres?|tires?|inner tubes?|bead'),
-    not: /\b(?:down|out of|air (?:gun|line|hose)|deflat\w*|check|compressed|bicycle)\b/i,
+    signals:
+      /\b(?:inflate|pump|air|blow|bring|fill)\w*\b[^.;]*\b(?:tyres?|tires?|inner tubes?|beads?)\b|\b(?:pump|inflate|bring)\w* (?:it|them)\b[^.;]*\b\d[\d.]* ?(?:bar|psi|kpa)\b/i,
+    equipment: /^(?!.*\b(?:bicycles?|bikes?|tricycles?|wheelchairs?|prams?|buggy)\b)/i,
+    not: /\b(?:down|out of|air (?:gun|line|hose)|deflat\w*|check|compressed|bicycle|receiver|tank)\b/i,
     known: /\b(?:burst\w*|explo\w*|blow(?:s|n)?\b|pressure|cage|pops?|sidewall)\b/i,
     level: 'warning',
     caution:
@@ -136,8 +140,9 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     id: 'back-strain',
     alias: ['manual-handling', 'strain', 'lifting', 'heavy', 'heavy-part', 'back', 'heavy-load'],
     signals:
-      /\b(?:hang|lift|carry|heave|haul|hoist|lay|stand|tip|set|load)\w*\b[^.;]*\b(?:(?:[2-9]\d|\d{3}) ?(?:kg|kilos?)|(?:[5-9]\d|\d{3}) ?(?:lbs?|pounds)|floor plate|manhole cover|anvil|flywheel|gearbox|batter(?:y|ies) bank|(?:bags?|sacks?) of (?:cement|salt|feed|sand))\b/i,
-    not: /\b(?:chain block|crane|forklift|hoist it|engine hoist|pallet truck)\b/i,
+      /\b(?:hang|lift|carry|heave|haul|hoist|lay|stand|tip|set|load|manhandle|wrestle)\w*\b[^.;]*\b(?:(?:[2-9]\d|\d{3}) ?(?:kg|kilos?)|(?:[5-9]\d|\d{3}) ?(?:lbs?|pounds))\b|\b(?:lift|carry|heave|haul|hoist|drag|slide|walk|roll|wheel|lower|draw|swing|pull|bring|take|set|ease|hook)\w*\b[^.;]*\b(?:floor plates?|manhole covers?|manhole door|anvil|flywheel|gearbox(?! (?:oil|plug|cover|lid))|gas (?:bottle|cylinder)|(?:old|new|full|empty) (?:bottle|cylinder)|traction (?:pack|battery)|starter battery|old battery|windscreen|window pane|counterweight|hopper off|hermetic compressor|old compressor|new compressor|(?:bags?|sacks?) (?:of|out)|cast lids?|mudhole doors?|bucket teeth)\b|\b(?:roll|walk|turn|slide|lay|tip|pull)\w* (?:the |it |her )?(?:range|cooker|fridge|freezer|mixer|dishwasher|washing machine|dryer|dresser|machine|oven|cabinet|still|safe)\b[^.;]*\b(?:out|over|round|back|from|on its|forward)\b/i,
+    equipment: /^(?!.*\b(?:bench-?top|table-?top|desk-?top|model|toy)\b)/i,
+    not: /\b(?:chain block|crane|forklift|hoist it|engine hoist|pallet truck|two people|a second|between two|with (?:a|two|your|the) (?:helper|mate|people|trolley|hoist)|grease|lead|cable|clamp|terminal)\b/i,
     known: /\b(?:backs?|strain\w*|heav\w*|two people|second person|helper|weigh\w*|rupture|hernia)\b/i,
     level: 'caution',
     caution: 'It is heavy enough to hurt a back: lift it with a second person or a lifting aid, close to the body.',
@@ -197,7 +202,7 @@ export const DEED_HAZARDS: readonly Hazard[] = [
   {
     id: 'kickback',
     alias: ['kick-back', 'saw', 'moving-chain'],
-    signals: /\b(?:start|run|rev|cut|fire)\w*\b/i,
+    signals: /\b(?:start|restart|run|rev|cut|fire)s?\b(?! (?:the engine|off)\b)/i,
     equipment: /\bchain ?saws?\b/i,
     not: /\b(?:by hand|tap|file|filing|off)\b/i,
     known: /\b(?:kick\w*|(?:moving|running) chain|chain (?:can|could|will|may)|bar nose|nose of the bar)\b/i,
@@ -210,7 +215,7 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     id: 'belt-nip',
     alias: ['pinch', 'nip', 'nip-point', 'trap', 'entrapment', 'crush'],
     signals:
-      /\b(?:roll|walk|work|lever|run|slip|ease|stretch|force|turn)\w*\b[^.;]*\b(?:belts?|chain)\b[^.;]*\b(?:over|onto|on|off|round|around)\b[^.;]*\b(?:pulleys?|sheaves?|sprockets?|wheels?|drum)\b/i,
+      /\b(?:roll|walk|work|lever|run|slip|ease|stretch|force|turn)\w*\b[^.;]*\b(?:belts?|chain)\b[^.;]*\b(?:over|onto|on|off|round|around)\b[^.;]*\b(?:pulleys?|sheaves?|sprockets?|wheels?|drum)\b|\b(?:roll|walk|lever|stretch)\w*\b[^.;]*\bbelts?\b[^.;]*\b(?:over|onto|on|off)\b/i,
     known: /\b(?:pinch\w*|fingers?|trap\w*|nip\w*|catch\w*|draw\w*|pull\w* (?:in|your)|hands?)\b/i,
     level: 'caution',
     caution:
@@ -309,8 +314,7 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     alias: ['coasting', 'rotating-parts', 'entanglement', 'moving-parts'],
     signals:
       /\b(?:wait|let|leave)\w*\b[^.;]*\b(?:stands? still|stop(?:s|ped)?|run(?:s)? down|come(?:s)? to rest|spin(?:s)? down|coast\w*|stood still)\b/i,
-    equipment:
-      /\b(?:fans?|blowers?|centrifuges?|rotors?|saws?|mowers?|grinders?|mixers?|turbines?|flywheels?|extractors?|booth)\b/i,
+    equipment: /\b(?:fans?|blowers?|centrifuges?|rotors?|turbines?|flywheels?|extractors?|booth)\b/i,
     not: /\b(?:drip\w*|bubbl\w*|hiss\w*|drain\w*|flow\w*)\b/i,
     known: /\b(?:coast\w*|still|run(?:s|ning)? (?:on|down)|spin\w*|turn\w*|rotor|wheel|blades?|fingers?)\b/i,
     level: 'warning',
@@ -362,7 +366,7 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     alias: ['infection', 'biological', 'biohazard', 'hygiene', 'body-fluids'],
     signals: on(
       '(?:wipe|clean|unclip|open|take|twist|unscrew|strip|raise|pull|lift|press|sort)',
-      'touch surfaces?|frame|panel|canister|mattress|castors?|suction|filter|hose|trap|bowl|cushion|seat|handles?|brakes?|disinfectant wipes?',
+      'touch surfaces?|frame|panel|canister|mattress|castors?|suction \\w+|filter|trap|bowl|cushion|seat|handles?|brakes?|disinfectant wipes?',
     ),
     equipment:
       /^(?!.*\b(?:autoclave|steri[lz]i[sz]er)).*\b(?:care beds?|hospital|patient|dental|amalgam|bedpan|commode|toilet|mortuary|ambulance|nursing|endoscop\w*)\b/i,
@@ -402,7 +406,7 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     alias: ['tipping', 'tip-over', 'crush', 'falling'],
     signals:
       /\b(?:raise|lift|jack|prop|strap|stand|hoist)\w*\b[^.;]*\b(?:front|rear|bike|motorcycle|frame|wheel|bicycle|scooter)\b[^.;]*\b(?:stand|headstock|paddock|workstand|post|block|jack)\b/i,
-    equipment: /\b(?:motorcycles?|motorbikes?|mopeds?|bikes?|bicycles?|scooters?|trikes?)\b/i,
+    equipment: /\b(?:motorcycles?|motorbikes?|mopeds?|scooters?|cargo (?:bikes?|bicycles?|trikes?|tricycles?))\b/i,
     not: /\b(?:let|down|off)\b/i,
     known: /\b(?:toppl\w*|tips?\b|tipping|falls?|falling|fell|drops?|rolls? off|crush\w*)\b/i,
     level: 'caution',
@@ -425,15 +429,105 @@ export const DEED_HAZARDS: readonly Hazard[] = [
     id: 'caught-in-run',
     alias: ['entanglement', 'rotating-parts', 'drawn-in', 'catch'],
     signals:
-      /\b(?:start|run|switch|turn|spin|jog)\w*\b[^.;]*\b(?:on|grinder|lathe|drill|polisher|buffer|wheel|spindle|chuck|machine)\b/i,
+      /\b(?:start|run|switch|spin|jog|inch|power)\w*\b[^.;]*\b(?:on|up|grinder|lathe|drill|polisher|buffer|wheel|spindle|chuck|machine|auger|conveyor|belt|rollers?|mill|mixer|slicer|press)\b/i,
     equipment:
-      /\b(?:bench grinder|pedestal grinder|lathe|pillar drill|drill press|polish(?:er|ing)|buff(?:er|ing)|spindle moulder)\b/i,
+      /\b(?:bench grinder|pedestal grinder|lathe|pillar drill|drill press|polish(?:er|ing)|buff(?:er|ing)|spindle moulder|auger|conveyor|roller mill|malt mill|winder|calender|ironer|offset press|printing press|bread slicer|dough mixer|spiral mixer|stump grinder)\b/i,
     not: /\b(?:by hand|off|lock|tag|light|lamp)\b/i,
     known:
       /\b(?:sleeves?|hair|gloves?|cloth(?:es|ing)?|catch\w*|wraps?|draws?|drawn|entangl\w*|jewell?ery|fingers?)\b/i,
     level: 'warning',
     caution:
       'It catches sleeves, hair and gloves and pulls the hand in: nothing loose on you, no gloves, hands clear until it stands still.',
+    source: PRACTICE,
+  },
+  {
+    id: 'spill-underfoot',
+    alias: ['slip', 'slipping', 'fall', 'wet-floor'],
+    signals:
+      /\b(?:mop|squeegee)\w*\b(?![^.;]* with )|\b(?:hose|wash|swill)\w*\b[^.;]*\b(?:yard|floor|slab|bay)\b|\b(?:scatter|spread|throw)\w*\b[^.;]*\b(?:granules|absorbent|sand)\b(?! (?:mats?|pads?|sheets?))|\b(?:wipe|soak|suck)\w* up\b[^.;]*\b(?:oil|spill|pool|water|coolant)\b/i,
+    not: /\b(?:bench|tray|panel|seat|table|pad)\b/i,
+    known: /\b(?:slip\w*|slid\w*|wet|floor|skid\w*|falls?\b|boots|mop\w*|underfoot|greasy|oily)\b/i,
+    level: 'caution',
+    caution: 'What is spilt throws people off their feet: lay absorbent at once and keep others away until it is dry.',
+    source: PRACTICE,
+  },
+  {
+    id: 'sparks-fire',
+    alias: ['fire', 'hot-work', 'ignition', 'burn'],
+    signals:
+      /\b(?:weld|braze|tack|gouge|flame-cut|preheat)\w*\b(?=[^.;]*\b(?:joints?|brackets?|guide|cracks?|places|compressor|drier|upright|silencer|pipe|box|plate|ends|torch|runs?|all round)\b)|\b(?:heat|warm|shrink)\w*\b[^.;]*\b(?:torch|blowlamp|flame)\b|\bgrind\w*\b[^.;]*\b(?:off|out|back|away)\b|\b(?:slice|cut|saw)\w*\b[^.;]*\b(?:disc cutter|angle grinder|cut-off saw|cutting disc|cutting torch)\b/i,
+    not: /\b(?:check|inspect|look|wet|water on)\b/i,
+    known:
+      /\b(?:fire|ignit\w*|flam\w*|extinguisher|sparks?|combustible|smou?lder\w*|fuel|petrol|burns? down|catches|alight|set light)\b/i,
+    level: 'warning',
+    caution:
+      'Sparks and flame set light to what is near: clear away what burns, keep an extinguisher by, look again half an hour later.',
+    source: PRACTICE,
+  },
+  {
+    id: 'loud-run',
+    alias: ['noise', 'hearing', 'hearing-loss'],
+    signals:
+      /\b(?:start|run|fire|pull)\w*\b[^.;]*\b(?:saw|engine|standby set|compressor|blower|chipper|grinder|it|up|over)\b|\b(?:strim|chase|break out|cut)\w*\b[^.;]*\b(?:slot|lines?|weeds|concrete|test log|logs?)\b/i,
+    equipment:
+      /\b(?:chain ?saw|stump grinder|wood ?chipper|brush ?cutter|strimmer|cut-off saw|wall chaser|concrete saw|roots blower|lobe blower|screw compressor|petrol pressure washer|sawmill|hammer mill|leaf blower)\b/i,
+    not: /\b(?:by hand|off|cut the engine|stop)\b/i,
+    known: /\b(?:hearing|ears?|deaf\w*|muffs?|defenders|plugs|noise|loud)\b/i,
+    protection: /\b(?:ear (?:muffs?|defenders|plugs?)|earplugs|muffs|hearing protection)\b/i,
+    level: 'caution',
+    caution: 'It is loud enough to harm hearing for good: wear ear muffs or plugs.',
+    source: PRACTICE,
+  },
+  {
+    id: 'fin-cuts',
+    alias: ['sharp', 'cut', 'cuts', 'sharp-edge'],
+    signals: on(
+      '(?:comb|brush|straighten|wash|vacuum|clean)',
+      '(?:condenser|evaporator|cooler|coil|radiator|bent)? ?fins?|evaporator plate',
+    ),
+    known: /\b(?:cuts?|sharp|slic\w*|fins?|gloves|edges?|razor)\b/i,
+    protection: /\b(?:cut[- ](?:proof|resistant)|work gloves|leather gloves)\b/i,
+    level: 'caution',
+    caution: 'Fins and sheet edges slice fingers: wear cut-resistant gloves.',
+    source: PRACTICE,
+  },
+  {
+    id: 'cracked-glass',
+    alias: ['sharp', 'cut', 'cuts', 'glass', 'broken-glass'],
+    signals: on(
+      '(?:lift|take|chip|knock|pick|pull|cut|ease|draw)',
+      '(?:cracked|broken|shattered|smashed) (?:\\w+ )?(?:panel|tiles?|glass|panes?|mirror|screen|lamp|window|bulb)',
+    ),
+    known: /\b(?:cuts?|sharp|slic\w*|glass|gloves|edges?|shards?|splinters?)\b/i,
+    level: 'caution',
+    caution:
+      'Broken pieces cut to the bone: wear cut-resistant gloves and glasses, and pick nothing up with bare fingers.',
+    source: PRACTICE,
+  },
+  {
+    id: 'fold-pinch',
+    alias: ['pinch', 'trap', 'nip', 'crush'],
+    signals: on(
+      '(?:fold|unfold|collapse)',
+      'scooter|wheelchair|chair|bed|leaf|platform|ramp|frame|stroller|pram|wings|ladder|table',
+    ),
+    known: /\b(?:pinch\w*|fingers?|trap\w*|nip\w*|crush\w*|hands?|shear\w*)\b/i,
+    level: 'caution',
+    caution: 'What folds pinches: hold it by the place the maker shows and keep fingers out of the joints.',
+    source: PRACTICE,
+  },
+  {
+    id: 'motion-by-power',
+    alias: ['crush', 'moving-machine', 'moving-parts', 'trap', 'pinch', 'shear'],
+    signals:
+      /\b(?:run|raise|lower|jog|inch|drive|cycle|ride|fold|curl)\w*\b[^.;]*\b(?:ram|dock|mast|boom|bucket|hopper|chair|backrest|wings|clamp|axis|robot|gate|tailgate|tail lift|lift|knife|carriage|forks|press)\b[^.;]*\b(?:up|down|in|out|over|once|twice|times|height|stroke|travel|top|bottom|closed|open|clear|gently|seat)\b/i,
+    equipment:
+      /\b(?:hydraulic|electric|powered|pneumatic|robot\w*|dock levell?er|tail ?lift|compactor|baler|press|excavator|loader|forklift|tipper|sweeper|dental chair|bed|stair ?lift|platform lift|gate|guillotine|\d+ v|\d+ kw|tonne)\b/i,
+    not: /\b(?:by hand|manually|drill press|off)\b/i,
+    known:
+      /\b(?:crush\w*|trap\w*|pinch\w*|moving|moves?|clear|everyone|nobody|no one|keep out|shear\w*|caught|catch\w*|under (?:it|the|a)|reach|hit\w*|fingers?|hands?)\b/i,
+    level: 'warning',
+    caution: 'Moved by power it traps and crushes: keep everyone clear of its way and a hand on the stop.',
     source: PRACTICE,
   },
 ]
