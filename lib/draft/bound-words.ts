@@ -10,7 +10,9 @@ const WHOSE = '(?:the|my|your|our|his|their|its)'
 /** Said after a figure, it is the most. @source common practice, no source */
 export const MOST_AFTER = anyOf(
   '^,? or (?:anything )?(?:less|under|below|quicker|faster|closer|tighter|lower|cooler|thinner|shorter)\\b(?! (?:or|it|he|she|they|you|the)\\b)',
-  '^ (?:maximal|maximum|max)\\b',
+  `^,? (?:the |as |an? )?(?:absolute |very |bare )?(?:maximal|maximum|max|ceiling)\\b${NEXT}(?! (?:of )?$)`,
+  '^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b) ?any (?:more|further|farther|higher|longer|wider|deeper|bigger|hotter|faster|looser)\\b(?! questions)',
+  `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b|^) ?(?:anything )?(?:over|above|past|beyond|(?:more|higher|longer|wider|hotter|deeper) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
   "^[^,]{0,30},? (?:that's |and that's |it's )?over the odds\\b",
   "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
   `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\\b${NEXT})`,
@@ -21,7 +23,7 @@ export const MOST_AFTER = anyOf(
   `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:much|many|far|wide|hot|deep|high|long|big|large|thick|fast|loose|slack|hard|heavy|rough|late|tall|hard|bad) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
   '^[^,]{0,24}, as (?:far|deep|high|wide|hot|much) as (?:i|we)\\b',
   "^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)",
-  '^[^,]{0,20}\\bi (?:allow|tolerate|accept|can live with|put up with)\\b',
+  "^[^,]{0,20}\\bi(?:'ll| will|'d| would)? (?:allow|tolerate|accept|can live with|put up with|forgive|overlook|let (?:go|pass|slide))\\b",
   `^[^,]{0,24}\\b${IS} all (?:(?:of )?the (?:[a-z-]+ ){1,3})?(?:you|it|they|he|she|i|we|that|there)(?:'ll| will| can|'d| would|'re| are|'s| is)? (?:ever |be )?(?:get|gets|have|has|allowed|permitted|stand|stands|bear|bears|tolerate|allow|allows|accept|give|grant|let)\\b`,
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:hottest|highest|longest|widest|deepest|farthest|furthest|loosest|fastest|heaviest|biggest|largest|thickest|tallest|roughest|greatest|upper)\\b`,
   `^,? (?:and |but )?(?:anything )?(?:higher|more|over|above|beyond|further|longer|hotter|wider|faster|tighter|deeper)(?: than)?(?: that| it)? (?:is|are|isn't|'s|won't|will|would|does|doesn't) [^,.;]{0,20}(?:not|n't|no\\b|never|too|wrong|forbidden|trouble|bad|damage|out\\b|allowed)`,
@@ -38,11 +40,13 @@ export const LEAST_AFTER = anyOf(
   '^[^,]{0,24},? (?:anyhow|easy|easily)(?:$|[,.;])',
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:thinnest|lowest|smallest|shortest|coldest|slowest|tightest|narrowest|lightest|shallowest|coolest|fewest|lower)\\b`,
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch|shade) )?(?:more|longer|higher|over|bigger|thicker|warmer|later)\\b`,
-  `^,? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?better| (?:if|when) you\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
+  `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?better| (?:if|when) you\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
   "^[^,]{0,30},? (?:and |so |but )?[^.;?!]{0,40}\\b(?:can't|cannot|mustn't|must not|can not|not|never|won't)\\b[^,.;]{0,24}\\banything (?:less|lower|smaller|thinner|shorter|weaker|under|below)\\b",
   '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:less|under|below|shorter|lower|short)\\b',
   `^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
   '^[^,]{0,36}(?:,|\\band\\b|\\bbut\\b) (?:and |but )?(?:no|not|never|nothing|any)(?: any| an?(?: \\w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer|earlier|thinner|below)\\b',
+  `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b) ?(?:anything )?(?:under|below|(?:less|lower|shorter|thinner|fewer) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
+  "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b)[^,.;]{0,16}\\b(?:don't|do not|never|not|nobody|no one|nothing)\\b[^,.;]{0,20}\\b(?:before|sooner than|earlier than|until) (?:that|then)\\b",
   '^[^,]{0,36}, or (?:more|over|better|higher|longer)\\b',
   `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:thin|short|low|little|small|shallow|narrow|few|slow|cold|cool|near|close|tight) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
   '^[^,]{0,24}, as (?:thin|short|low|little|near|close) as (?:i|you|we|it|they)\\b',
@@ -50,3 +54,94 @@ export const LEAST_AFTER = anyOf(
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:little|few|thin|low|short|shallow|near|close|cold|tight)\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:above|over)|over|above|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
 )
+
+/** `the minimum thickness is stamped on it, 22`. */
+export const END_NAMED =
+  /\b(minimum|maximum)(?: (?!is|are|of|at|stamped|printed|cast)[a-z]+)?(?: (?:is|'s|are|of|at|stamped|printed|marked|cast)\b[^.;\d]{0,30})? ?$/i
+/** `it's got thirty seconds to build pressure`. */
+export const HAS = /\b(?:has|have|gets?|\w+'s|\w+'ve)(?: got)?(?: about| only)? $/i
+export const TO_DO = /^ to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+\b/i
+/** `if it can't make seven bar`, `it has to see sixty, or it survives`. */
+export const CANNOT_REACH =
+  /\b(?:can't|cannot|won't|doesn't|isn't able to|fails to|couldn't)(?: even)? (?:make|reach|build|hold|manage|get(?: up)? to|give|pull|hit|see|show)(?: about| around)? $/i
+export const MUST_REACH =
+  /\b(?:has to|have to|must|needs? to|got to)(?: \w+)? (?:see|reach|hit|make|get(?: up)? to|read|show|give|hold)(?: about| around)? $/i
+export const OR_ELSE = /^[^.;?!]{0,24}?,? (?:or(?! (?:so|more|less|better|a|an|two|three)\b)|otherwise|else|if not)\b/i
+/** `unless it shows 12.6 volts`. */
+export const UNLESS_REACHED =
+  /\bunless (?:it|they|she|he|that|the \w+)(?: \w+)? (?:shows?|reads?|makes?|reach(?:es)?|gets? to|holds?|has|sees?|gives?)(?: about| around)? $/i
+/** `it must have stopped by eight seconds`, `it's only good for an hour`, `after an hour it's dead`. */
+export const DONE_BY =
+  /\b(?:should|must|has to|have to|ought to|needs? to)\b[^.;\d]{0,30}\b(?:stopped|still|dead|off|gone|out|done|finished|settled|at rest|closed|open)\b(?: \w+)? (?:by|after|in|within)(?: about| around)? $/i
+export const GOOD_FOR = /\b(?:good|usable|workable|fresh) for(?: about| around| only| maybe)? $/i
+export const AFTER_BEFORE = /(?:^|[,;]|\b(?:and|but|so)\b) ?after(?: about| around)? $/i
+/** `it must have been off for an hour`. */
+export const HAVE_BEEN =
+  /\b(?:must|has to|have to|should|needs? to|wants? to|ought to) have been [a-z]+(?: [a-z]+)? for(?: about| at least)? $/i
+/** `once there's three millimetres left on them`. */
+export const LEFT_AFTER = /^(?: of (?:the )?[a-z]+)?(?: [a-z]+)? left\b/i
+/** `at six millimetres they go in the bin`. */
+export const AT_BEFORE = /(?:^|[,;]|\b(?:and|but|so|then)\b) ?at(?: about| around)? $/i
+/** `twelve millimetres of sag and I'm reaching for the tensioner`. */
+export const ACTED_ON = /^ of [a-z ]{2,20}?,? and (?:i'm|you're|we're|it's|she's) [a-z]+ing\b/i
+/** `I'd stop at forty`. */
+export const STOPS_BEFORE =
+  /\b(?:i|we|you|they)(?:'d| would) (?:stop|quit|draw the line|call it a day) at(?: about| around)? $/i
+/** `anything from one megohm up`. */
+export const FROM = /\bfrom\b/i
+export const UPWARDS = /^,? (?:up|upwards?|onwards?|on up)\b(?! (?:to|the|it|and)\b)/i
+/** People kept this far off: the least. */
+export const AWAY = /\b(?:keeps?|stands?|stays?|step|back|held|kept)\b[^.;\d]{0,30}$/i
+export const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
+export const CLEAR_AFTER = /^ (?:clear|away) (?:of|from)\b/i
+export const CLEAR = /\b(?:sits?|hangs?|runs?|lies?|is|are|stays?)\b[^.;\d]{0,30}$/i
+/** Said before a figure, it is the most. */
+export const MOST_BEFORE =
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off)|differ|vary|deviate|drift|stray|wander)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+/** `the longest you may hold it is five seconds`. */
+export const MOST_IS =
+  /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
+export const LEAST_IS =
+  /\bthe (?:very |absolute )?(?:least|lowest|thinnest|smallest|shortest|tightest|narrowest|coldest|slowest|fewest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
+/** `a bend no tighter than`: the radius is the least. */
+export const TIGHTER = /\b(?:tighter|sharper) (?:[a-z]+ ){0,2}?than(?: about| around)?(?: an?)? ?$/i
+export const BENDS =
+  /\b(?:bends?|bent|bending|radius|radii|curves?|curved|loops?|coil\w*|corner|turns?|kinks?|elbows?|sweep)\b/i
+/** `it should hold for a good minute`: what something must last, it may last longer. */
+export const LASTS =
+  /\b(?:should|must|has to|have to|ought to|wants? to|needs? to)\b[^,.;]{0,24}\b(?:hold|last|stay|spin|coast|keep|burn|ring|swing|stand|float|go on|run on|carry on)\w*(?: on| up| still| dry| lit| spinning| going| turning| burning)?(?: for)? ?$/i
+/** `good down to four`. */
+export const STILL_GOOD =
+  /\b(?:good|fine|okay|ok|usable|serviceable|safe|works?|runs?|lives?|lasts?|legal)\b[^.;\d]{0,24}\b(?:down to|as low as)(?: about| around)? $/i
+export const AS_LOW =
+  /\b(?:go|get|run|drop|take it|bring it) (?:down )?as (?:low|thin|short|little|small) as(?: about| around)? $/i
+/** `don't touch it before an hour is up`. */
+export const NOT_BEFORE =
+  /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\bbefore(?: the| a| an)? ?$/i
+export const IS_OVER = /^ (?:is|are|has|have|were|was)? ?(?:over|up|gone|passed|out|done|been)\b/i
+/** `six is where I stop`. */
+export const STOPS_AT =
+  /^[^,.;]{0,16} is (?:about )?where (?:i|we|you|they|it) (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
+/** `once it passes 25`. */
+export const PASSES_BEFORE =
+  /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|gets? to|is up to)(?: about| around)? $/i
+export const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
+/** `four mil of lift and they're due`. */
+export const DUE_AFTER =
+  /^[^,.;]{0,24},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|finished|worn|for the (?:bin|scrap|skip))\b/i
+export const CHANGED_AT =
+  /\b(?:change|renew|replace|scrap|bin|swap|retire|discard)(?:s|d|ed|ned)?(?: it| them| the \w+)?(?: out)? at (?:about |around )?$/i
+/** `once they're down to three`, `when it has stretched to twelve`: where a thing is renewed. */
+export const DOWN_TO =
+  /\b(?:down to|worn to|wears? to|drops? to|drop(?:s|ped)? to|falls? to|thinned to|thins? to)(?: about| around| just| only)? ?$/i
+export const GROWN_TO =
+  /\b(?:stretche[sd] to|opens? (?:up )?to|grows? to|gets? out to|climbs? to|rises? to|wears? out to)(?: about| around| just)? ?$/i
+export const RENEWED =
+  /\b(?:chang\w+|renew\w*|replac\w+|scrap\w*|bin|binned|swap\w*|retire\w*|discard\w*|new (?:one|set|pair|\w+s)|fit new|they're done|it's done|had (?:it|enough)|finished|time for|chuck|throw)\b/i
+
+/** What gets thinner, shorter or lower in use: its limit is a least value. */
+export const WEARS =
+  /\b(?:wear(?:s|ing)?|worn|new|brush(?:es)?|lining|linings|pads?|discs?|disks?|rotors?|tread|shoes?|thickness|thick|rollers?|pins?|facing|friction|teeth|depth left|blocks?|plates?|soles?|liners?|knife|knives|blades?)\b/i
+/** What gets wider, longer or looser in use. */
+export const GROWS =
+  /\b(?:play|gap|slack|stretch\w*|runout|run-out|clearance|bend|bent|out|wobble|wobbles|swing\w*|sway|shake|float|backlash|error|difference|apart|elongation|sag|bow|drop|leak\w*|drips?|loss|creep|lift|drift\w*|vibration|noise|twist|warp\w*)\b/i

@@ -1,7 +1,51 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { sizeOf } from './bare-unit'
-import { LEAST_AFTER, MOST_AFTER } from './bound-words'
+import {
+  ACTED_ON,
+  AFTER_BEFORE,
+  AS_LOW,
+  AT_BEFORE,
+  AWAY,
+  AWAY_AFTER,
+  BENDS,
+  CANNOT_REACH,
+  CHANGED_AT,
+  CLEAR,
+  CLEAR_AFTER,
+  DONE_BY,
+  DOWN_TO,
+  DUE_AFTER,
+  END_NAMED,
+  FROM,
+  GOOD_FOR,
+  GROWN_TO,
+  GROWS,
+  HAS,
+  HAVE_BEEN,
+  IS_OVER,
+  LASTS,
+  LEAST_AFTER,
+  LEAST_IS,
+  LEFT_AFTER,
+  LIMIT_BEFORE,
+  MOST_AFTER,
+  MOST_BEFORE,
+  MOST_IS,
+  MUST_REACH,
+  NOT_BEFORE,
+  OR_ELSE,
+  PASSES_BEFORE,
+  RENEWED,
+  STILL_GOOD,
+  STOPS_AT,
+  STOPS_BEFORE,
+  TIGHTER,
+  TO_DO,
+  UNLESS_REACHED,
+  UPWARDS,
+  WEARS,
+} from './bound-words'
 import { isBroughtTo } from './brought'
 import { isCondemned } from './condemned'
 import { toDimension } from './dimension'
@@ -23,69 +67,6 @@ export const beforeOf = (text: string, at: number): string =>
 const NO_MORE = /^,? (?:and |but )?(?:no|not) (?:\w+ )?more\b/i
 /** `25, up to 28`: from the one to the other. */
 const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
-
-/** `the minimum thickness is stamped on it, 22`. */
-const END_NAMED =
-  /\b(minimum|maximum)(?: (?!is|are|of|at|stamped|printed|cast)[a-z]+)?(?: (?:is|'s|are|of|at|stamped|printed|marked|cast)\b[^.;\d]{0,30})? ?$/i
-/** `I'd stop at forty`. */
-const STOPS_BEFORE =
-  /\b(?:i|we|you|they)(?:'d| would) (?:stop|quit|draw the line|call it a day) at(?: about| around)? $/i
-/** `anything from one megohm up`. */
-const FROM = /\bfrom\b/i
-const UPWARDS = /^,? (?:up|upwards?|onwards?|on up)\b(?! (?:to|the|it|and)\b)/i
-/** People kept this far off: the least. */
-const AWAY = /\b(?:keep|stand|stay|step|back)\b[^.;\d]{0,30}$/i
-const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
-/** Said before a figure, it is the most. */
-const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off)|differ|vary|deviate|drift|stray|wander)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
-/** `the longest you may hold it is five seconds`. */
-const MOST_IS =
-  /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
-const LEAST_IS =
-  /\bthe (?:very |absolute )?(?:least|lowest|thinnest|smallest|shortest|tightest|narrowest|coldest|slowest|fewest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
-/** `a bend no tighter than`: the radius is the least. */
-const TIGHTER = /\b(?:tighter|sharper) (?:[a-z]+ ){0,2}?than(?: about| around)?(?: an?)? ?$/i
-const BENDS =
-  /\b(?:bends?|bent|bending|radius|radii|curves?|curved|loops?|coil\w*|corner|turns?|kinks?|elbows?|sweep)\b/i
-/** `it should hold for a good minute`: what something must last, it may last longer. */
-const LASTS =
-  /\b(?:should|must|has to|have to|ought to|wants? to|needs? to)\b[^,.;]{0,24}\b(?:hold|last|stay|spin|coast|keep|burn|ring|swing|stand|float|go on|run on|carry on)\w*(?: on| up| still| dry| lit| spinning| going| turning| burning)?(?: for)? ?$/i
-/** `good down to four`. */
-const STILL_GOOD =
-  /\b(?:good|fine|okay|ok|usable|serviceable|safe|works?|runs?|lives?|lasts?|legal)\b[^.;\d]{0,24}\b(?:down to|as low as)(?: about| around)? $/i
-const AS_LOW =
-  /\b(?:go|get|run|drop|take it|bring it) (?:down )?as (?:low|thin|short|little|small) as(?: about| around)? $/i
-/** `don't touch it before an hour is up`. */
-const NOT_BEFORE =
-  /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\bbefore(?: the| a| an)? ?$/i
-const IS_OVER = /^ (?:is|are|has|have|were|was)? ?(?:over|up|gone|passed|out|done|been)\b/i
-/** `six is where I stop`. */
-const STOPS_AT =
-  /^[^,.;]{0,16} is (?:about )?where (?:i|we|you|they|it) (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
-/** `once it passes 25`. */
-const PASSES_BEFORE =
-  /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|gets? to|is up to)(?: about| around)? $/i
-const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
-/** `four mil of lift and they're due`. */
-const DUE_AFTER =
-  /^[^,.;]{0,24},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|finished|worn|for the (?:bin|scrap|skip))\b/i
-const CHANGED_AT =
-  /\b(?:change|renew|replace|scrap|bin|swap|retire|discard)(?:s|d|ed|ned)?(?: it| them| the \w+)?(?: out)? at (?:about |around )?$/i
-/** `once they're down to three`, `when it has stretched to twelve`: where a thing is renewed. */
-const DOWN_TO =
-  /\b(?:down to|worn to|wears? to|drops? to|drop(?:s|ped)? to|falls? to|thinned to|thins? to)(?: about| around| just| only)? ?$/i
-const GROWN_TO =
-  /\b(?:stretche[sd] to|opens? (?:up )?to|grows? to|gets? out to|climbs? to|rises? to|wears? out to)(?: about| around| just)? ?$/i
-const RENEWED =
-  /\b(?:change|renew|replace|scrap|bin|swap|retire|discard|new (?:one|set|pair|\w+s)|fit new|they're done|it's done|had (?:it|enough)|finished|time for|chuck|throw)\b/i
-
-/** What gets thinner, shorter or lower in use: its limit is a least value. */
-const WEARS =
-  /\b(?:wear(?:s|ing)?|worn|new|brush(?:es)?|lining|linings|pads?|discs?|disks?|rotors?|tread|shoes?|thickness|thick|rollers?|pins?|facing|friction|teeth|depth left|blocks?|plates?|soles?|liners?|knife|knives|blades?)\b/i
-/** What gets wider, longer or looser in use. */
-const GROWS =
-  /\b(?:play|gap|slack|stretch\w*|runout|run-out|clearance|bend|bent|out|wobble|wobbles|swing\w*|sway|shake|float|backlash|error|difference|apart|elongation|sag|bow|drop|leak\w*|drips?|loss|creep|lift|drift\w*|vibration|noise|twist|warp\w*)\b/i
 
 type End = 'low' | 'high' | 'nominal'
 
@@ -191,7 +172,8 @@ export const boundAtDistance = (
     AS_LOW.test(ahead) ||
     (NOT_BEFORE.test(ahead) && IS_OVER.test(after)) ||
     (/^(?:an? |the )?(?:good|full|solid|whole|clear)\b/i.test(limit.text) && LASTS.test(ahead)) ||
-    (AWAY.test(ahead) && AWAY_AFTER.test(after) && toDimension(quantity.unit) === 'length')
+    (((AWAY.test(ahead) && AWAY_AFTER.test(after)) || (CLEAR.test(ahead) && CLEAR_AFTER.test(after))) &&
+      toDimension(quantity.unit) === 'length')
   )
     return toLow(quantity)
   const named = END_NAMED.exec(ahead)?.[1]?.toLowerCase()
@@ -203,6 +185,17 @@ export const boundAtDistance = (
   )
     return named === 'minimum' ? toLow(quantity) : toHigh(quantity)
   if (STOPS_BEFORE.test(ahead)) return toHigh(quantity)
+  if (toDimension(quantity.unit) === 'time' && HAS.test(ahead) && TO_DO.test(after)) return toHigh(quantity)
+  if (toDimension(quantity.unit) === 'time' && (DONE_BY.test(ahead) || GOOD_FOR.test(ahead))) return toHigh(quantity)
+  if (toDimension(quantity.unit) === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
+  if (UNLESS_REACHED.test(ahead)) return toLow(quantity)
+  if (CANNOT_REACH.test(ahead) || (MUST_REACH.test(ahead) && OR_ELSE.test(after))) return toLow(quantity)
+  const isRefused = isCondemned(`${ahead}${limit.text}${after}`)
+  if (isRefused && LEFT_AFTER.test(after)) return toLow(quantity)
+  if (isRefused && AT_BEFORE.test(ahead) && toDimension(quantity.unit) === 'length')
+    return GROWS.test(text) ? toHigh(quantity) : toLow(quantity)
+  if (isRefused && AFTER_BEFORE.test(ahead) && toDimension(quantity.unit) === 'time') return toHigh(quantity)
+  if (ACTED_ON.test(after) && GROWS.test(after)) return toHigh(quantity)
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
   const isLimit = LIMIT_BEFORE.test(ahead)
@@ -212,6 +205,6 @@ export const boundAtDistance = (
     if (isWorn()) return toLow(quantity)
     if (isLimit || (isDue && GROWS.test(text))) return toHigh(quantity)
   }
-  if (PASSES_BEFORE.test(ahead) && isCondemned(`${ahead}${limit.text}${after}`)) return toHigh(quantity)
+  if (PASSES_BEFORE.test(ahead) && isRefused) return toHigh(quantity)
   return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) || MOST_IS.test(ahead) ? toHigh(quantity) : quantity
 }

@@ -17,10 +17,12 @@ const VERDICT = anyOf(
   '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|out (?:it|they|he|she) (?:goes|go|comes?)\\b',
   `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
   `${IS} an? (?:new|fresh) \\w+`,
+  '\\w+er than [^.;?!]{0,30} (?:comes?|goes?|gets?) (?:out|off|back)\\b',
+  "(?:unhappy|not (?:too |very )?happy|n't (?:be )?happy|worr(?:y|ied)|nervous|concerned|suspicious)\\b",
   `${IS} (?:(?:a|good|enough|sufficient|the) )?(?:cause|reason|grounds?|sign) (?:for|to|of) (?:an? |the )?(?:re\\w+|scrap\\w*|change|changing|exchange|swap\\w*|new|overhaul|bin\\w*|wear|trouble)\\b`,
   "(?:is|are|'s|'re) (?:not|no longer|never) (?:road[- ])?(?:legal|allowed|safe|good|acceptable|fit|usable|right|okay|ok|worth|permitted|serviceable|healthy|normal)\\b|(?:isn't|aren't) (?:legal|allowed|safe|good|acceptable|fit|usable|right|okay|ok|worth|permitted|healthy|normal)\\b|illegal\\b",
   '(?:throw|throws|chuck|sling|toss|pitch|bin|scrap) (?:it|them|her|him|that|the \\w+)\\b',
-  "(?:won't|will not|don't|do not|doesn't|does not|isn't|aren't|wouldn't|would not|refuses? to|never|nobody) (?:\\w+ ){0,2}?(?:runs?|use|reuse|re-use|refit|re-fit|fit|put|sign|pass(?:es)?|let|leaves?|serve|ride|drive|fly|trust|keep|sell|go(?:es)? (?:back|out|in|on)|going (?:back|out|in|on)|leaving|stays?|argue|bother|accept|release|hand)\\b",
+  "(?:won't|will not|don't|do not|doesn't|does not|isn't|aren't|wouldn't|would not|refuses? to|never|nobody) (?:\\w+ ){0,2}?(?:runs?|use|reuse|re-use|send|ship|certify|touch|refit|re-fit|fit|put|sign|pass(?:es)?|let|leaves?|serve|ride|drive|fly|trust|keep|sell|go(?:es)? (?:back|out|in|on)|going (?:back|out|in|on)|leaving|stays?|argue|bother|accept|release|hand)\\b",
   "(?:get|fit|buy|order|needs?|wants?|want|earns?|time for|there's|fitting|due) (?:for )?(?:an? )?(?:new|another|fresh|replacement)\\b|(?:for|to) replacement\\b|(?:needs?|wants?) (?:replacing|changing|renewing|regrinding|rebuilding|skimming|rebushing)\\b",
   '(?:and|then|so|,) (?:it|they|he|she|the \\w+(?: \\w+)?|that \\w+) (?:comes?|has to come|must come|goes?) (?:off|out|back to)\\b',
   'starts? (?:over|again|from)\\b|(?:do|does|did) it (?:all )?(?:over|again)\\b|(?:pull|take|comes?) (?:it |them )?apart\\b|had (?:its|their|his|her) (?:day|time|life)\\b|days are (?:over|numbered|done|counted)\\b|life is over\\b|out of (?:service|spec|limits|tolerance)\\b|off the road\\b',
@@ -29,7 +31,7 @@ const VERDICT = anyOf(
 
 /** What is said of a part that may stay. */
 const PRAISE =
-  /\b(?:good(?! ?bye)|fine|okay|ok|happy|content|pleased|satisfied|(?:is|'s) (?:the|a|my|our) (?:rule|aim|target|goal)|all right|alright|enough|perfect|normal|acceptable|will do|leaves? (?:it|them|alone|well alone|be)\b|(?:can|may) (?:\w+ )?(?:keep|use|reuse|run|put|stay)|stays? in|goes back in|lives|reuse it|safe|carry on|move on|lovely|happy days|we're there|you're there|healthy)\b(?<!\bno good|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
+  /\b(?:good(?! ?bye)|fine|okay|ok|happy|content|pleased|satisfied|(?:is|'s) (?:the|a|my|our) (?:rule|aim|target|goal)|all right|alright|enough|perfect|normal|acceptable|will do|leaves? (?:it|them|alone|well alone|be)\b|(?:can|may) (?:\w+ )?(?:keep|use|reuse|run|put|stay)|stays? in|goes back in|lives|reuse it|safe|carry on|move on|lovely|happy days|we're there|you're there|healthy)\b(?<!\bno good|\bnot happy|n't happy|n't be happy|too happy|very happy|\bnot fine|\bnot okay|\bnot safe|\bnot good|\bnot enough|\bas good|\bno longer good|\bno longer safe|isn't good|aren't good|isn't safe|aren't safe|isn't okay|isn't normal|\bnot normal|\bnot acceptable|isn't acceptable)/i
 
 /** A sentence without any of these condemns nothing. */
 const MAY =
@@ -85,3 +87,10 @@ export const isEventTold = (ahead: string, said: string, after: string): boolean
   if (!(isOpened || isWorse) || !/\w/.test(after)) return false
   return !(ASKED.test(clause) || ASKED.test(after) || PRAISE.test(`${clause} ${after}`))
 }
+
+/** `it stalls if you go below five hundred`: what comes of it, told first. */
+const HARM_FIRST =
+  /\b(?:stalls?|seizes?|overheats?|melts?|cracks?|burns?(?: out| up)?|blows?(?: up| out)?|bursts?|floods?|leaks?|slips?|strips?|snaps?|breaks?|trips?|cuts? out|goes (?:wrong|bad|off)|dies|boils?|smokes?|jams?|rattles?|chatters?|starves?|warps?|fails?|tears?|wears? out|gives up|ruins?|kills?|wrecks?|spoils?)\b[^.;?!]{0,24}\b(?:if|when|whenever|once)\b(?: [\w']+){1,5} ?$/i
+
+/** @returns whether the words before a limit tell the harm that comes of what is beyond it */
+export const isHarmTold = (ahead: string): boolean => HARM_FIRST.test(ahead)

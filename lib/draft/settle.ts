@@ -5,7 +5,7 @@ import type { voteSystem } from '@/lib/quantity/system-vote'
 import { aboutTarget } from './about'
 import type { Found } from './bare-unit'
 import { afterOf, beforeOf, boundAtDistance, figureAs } from './bounds'
-import { isCondemned, isEventTold, isRemedied } from './condemned'
+import { isCondemned, isEventTold, isHarmTold, isRemedied } from './condemned'
 import { toDimension } from './dimension'
 import { asMeant, type Scale } from './meant-unit'
 
@@ -18,8 +18,9 @@ export type Said = { readonly quantity: Quantity; readonly sentence: number }
 const REFUSED =
   /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|(?:is|'s) scrap|scrap it|bin it|scrap (?:under|below|over|above)|(?:change|replace|renew|bin)(?: it| them)? (?:under|below|over|above)|too (?:thin|short|small|low|thick|long|wide|worn|loose|slack) is|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?|condemns?|condemned)\b/i
 const OVER =
-  /\b(?:more than|over|above|beyond|past|greater than|exceed\w*|higher than|deeper than|wider than|longer than)\b/i
-const UNDER = /\b(?:less than|under|below|thinner than|shorter than|lower than|smaller than|short of)\b/i
+  /\b(?:more than|over|above|beyond|past|greater than|exceed\w*|(?:higher|deeper|wider|longer|bigger|larger|looser|hotter|thicker|rougher|heavier|faster|louder) than)\b/i
+const UNDER =
+  /\b(?:less than|under|below|(?:thinner|shorter|lower|smaller|narrower|weaker|colder|cooler|shallower|slower|lighter) than|short of|shy of)\b/i
 
 /** "Anything under three rubs": what any such thing does tells where it fails, but where it is praised. */
 const ANYTHING =
@@ -69,8 +70,9 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
     return quantity
   if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead) || (isDenied && !isOpened)) return undefined
   const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after, low !== undefined)
+  const isHarm = isPlain && isHarmTold(ahead)
   const isEvent = isPlain && isEventTold(ahead, said, /^[^.;?!]*/.exec(text.slice(limit.to))?.[0] ?? '')
-  return isFault || isEvent || isCondemned(`${ahead}${said}${after}`) ? turned : undefined
+  return isFault || isHarm || isEvent || isCondemned(`${ahead}${said}${after}`) ? turned : undefined
 }
 
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */

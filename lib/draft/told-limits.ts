@@ -23,11 +23,15 @@ const CANNOT = /\b(?:won't|can't|cannot|doesn't|will not|does not|refuses)\b/i
 const MAY_NOT =
   /\b(?:shouldn't|mustn't|oughtn't|should not|must not|ought not|no \w+ should|not (?:even )?(?:a|an|the))\b/i
 
+/** `you must still get a 0.2 feeler in there`. */
+const STILL_GOES = /\b(?:must|should|has to|have to|ought to)\b[^.;?!]{0,12}\bstill\b/i
+
 /** What a feeler that goes in, or does not, says of the gap. */
 const boundOf = (text: string, { nominal, unit }: Quantity): Quantity => {
   const rest = unit === undefined ? {} : { unit }
   if (nominal === undefined || !GOES_IN.test(text)) return { ...(nominal === undefined ? {} : { nominal }), ...rest }
   if (MAY_NOT.test(text)) return { high: nominal, ...rest }
+  if (STILL_GOES.test(text)) return { low: nominal, ...rest }
   if (!(CONDITION.test(text) && (REFUSED.test(text) || isCondemned(text)))) return { nominal, ...rest }
   return CANNOT.test(/^[^,;]*/.exec(text)?.[0] ?? '') ? { low: nominal, ...rest } : { high: nominal, ...rest }
 }
@@ -126,9 +130,9 @@ const endsCalled = (text: string, limits: readonly Limit[]): readonly Limit[] =>
 const ABOUT = /^,? ?(?:either (?:way|side)|each (?:way|side)|up or down|one way or the other)(?: of| from| on)?,? $/i
 
 const ALLOWED =
-  /^,? ?(?:and |but |with |so )?(?:(?:you|it|they|that) (?:can|may|could) be |you(?:'ve| have)(?: got)? |there's |allow(?:ing)? |let it be |with )?(?:about |up to |an? |some )*$/i
+  /^,? ?(?:and |but |with |so )?(?:(?:you|it|they|that) (?:can|may|could) be |you(?:'ve| have)(?: got)? |there's |(?:i |we |they )?allow(?:s|ing)? (?:it |you )?|(?:i|we) (?:accept|take|tolerate) |let it be |with )?(?:about |up to |an? |some )*$/i
 const OFF =
-  /^ (?:off|out|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|one way or (?:the other|another))\b/i
+  /^ (?:off|out|over or under|under or over|above or below|up or down|in either direction|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|one way or (?:the other|another))\b/i
 
 /** `11 bar, and you can be half a bar off`: a tolerance put in other words after its target. */
 const offAfter = (text: string, limits: readonly Limit[]): readonly Limit[] => {

@@ -43,6 +43,31 @@ describe('what condemns is beyond the limit', () => {
   })
 })
 
+describe('how far a thing may go, told by what follows', () => {
+  test.for([
+    ['The drum is finished once there’s 2 millimetres left on it.', { low: 2, unit: 'mm' }],
+    ['At 5 millimetres they go in the bin.', { low: 5, unit: 'mm' }],
+    ['9 millimetres of slack and I’m reaching for the tensioner.', { high: 9, unit: 'mm' }],
+    ['2 millimetres of lip, any more and I turn it.', { high: 2, unit: 'mm' }],
+    ['If the pump can’t make six bar, look at the valves.', { low: 6, unit: 'bar' }],
+    ['It has to see 70 Celsius or the yeast survives.', { low: 70, unit: 'Cel' }],
+    ['I’d be unhappy with more than 2 millimetres.', { high: 2, unit: 'mm' }],
+    ['It’s got forty seconds to build pressure, otherwise stop.', { high: 40, unit: 's' }],
+    ['You must still be able to slide a 0.3 millimetre feeler in there.', { low: 0.3, unit: 'mm' }],
+    ['The carbon can wear down to 7 millimetres, then it gets swapped.', { low: 7, unit: 'mm' }],
+    ['Unless it shows 12.5 volts, it goes on the charger.', { low: 12.5, unit: 'V' }],
+    ['It floods if you go below 700 revs.', { low: 700, unit: '{rev}/min' }],
+    ['It must have stopped by ten seconds.', { high: 10, unit: 's' }],
+    ['Once mixed it’s only good for an hour.', { high: 1, unit: 'h' }],
+    [
+      'The stroke is 300 millimetres, and I allow four over or under.',
+      { low: 296, high: 304, nominal: 300, unit: 'mm' },
+    ],
+  ] as const)('[D11] %s', ([text, quantity]) => {
+    expect(lastOf(METRIC, text)).toEqual([quantity])
+  })
+})
+
 describe('what is asked for or praised is no fault', () => {
   test.for([
     ['Under 0.4 millimetres and you can leave it.', { high: 0.4 }],
