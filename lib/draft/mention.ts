@@ -66,9 +66,11 @@ const shapeOf = (token: Token | undefined): string => {
 
 const featuresOf = (reading: Reading, phrase: NounPhrase): readonly string[] => {
   const { tokens, clauses } = reading
-  const before = tokens[phrase.from - 1]
-  const before2 = tokens[phrase.from - 2]
-  const opensClause = before === undefined || tokens[phrase.from]?.isAfterPause === true
+  // The letter of "T25" is a token of its own.
+  const from = tokens[phrase.from - 1]?.to === tokens[phrase.from]?.at ? phrase.from - 1 : phrase.from
+  const before = tokens[from - 1]
+  const before2 = tokens[from - 2]
+  const opensClause = before === undefined || tokens[from]?.isAfterPause === true
   const after = tokens[phrase.to]
   const closesClause = after === undefined || after.isAfterPause
   const inside = tokens.slice(phrase.from, phrase.to)

@@ -109,7 +109,7 @@ const isModifier = (tokens: readonly Token[], i: number, head: number): boolean 
   const token = tokens[i]
   const next = tokens[i + 1]
   if (token === undefined || next?.isAfterPause) return false
-  if (!MODIFIERS.has(token.tag)) return false
+  if (!MODIFIERS.has(token.tag) || token.to === next?.at) return false
   if (token.tag === 'past' || token.tag === 'ing') {
     const before = tokens[i - 1]
     return (
@@ -132,6 +132,8 @@ export const toNounPhrases = (tokens: readonly Token[]): readonly NounPhrase[] =
     const asTool = nameAt(tokens, i, tools)
     const asMaterial = nameAt(tokens, i, materials)
     const isEnd = canEnd(tokens, i)
+    // "T25" is one word that the tagger takes apart.
+    if (token.to === tokens[i + 1]?.at && tokens[i + 1]?.tag === 'number') return
     if (isInName(tokens, i)) return
     // A name of several words is none of a verb, whatever its last word looks like.
     const isCompoundName = (asTool >= 0 && asTool < i) || (asMaterial >= 0 && asMaterial < i)
