@@ -4,10 +4,10 @@ import cautionModel from './caution-model.json'
 import { cautionFeatures, listFeatures, machineFeatures, placeFeatures, stepFeatures } from './hazard-feature'
 import { type HazardModel, toWeigher } from './hazard-model'
 import hazardModel from './hazard-model.json'
-import { HAZARDS } from './hazard-signs'
+import { LEXICON } from './hazard-signs'
 import { onceFor, onceForText } from './memo'
 
-const IDS = HAZARDS.map(({ id }) => id)
+const IDS = LEXICON.map(({ id }) => id)
 const weighStep = toWeigher(hazardModel satisfies HazardModel, IDS)
 const weighCaution = toWeigher(cautionModel satisfies HazardModel, IDS)
 
@@ -15,7 +15,7 @@ const ofWords = onceForText((text: string) => weighStep(stepFeatures(text)))
 const ofMachine = onceForText((machine: string) => weighStep(machineFeatures(machine)))
 const ofLists = onceForText((names: string) => weighStep(listFeatures(names)))
 
-/** Log odds of each hazard, by its index in HAZARDS. */
+/** Log odds of each hazard, by its index in LEXICON. */
 export type Odds = Float64Array
 
 const sum = (a: Odds, b: Odds): Odds => a.map((value, i) => value + (b[i] ?? 0))

@@ -17,7 +17,7 @@ export const PREPARATIONS: readonly Preparation[] = [
     id: 'chock',
     prepares: /\b(?:chock\w*|wedge the wheels?)\b/i,
     needs:
-      /\b(?:jack\w* (?:up|the|it)|jack\b.*\bup|raise the (?:car|vehicle|front|rear|machine)|lift the (?:car|vehicle|front|rear))\b/i,
+      /\b(?:jack\w* (?:up|the|it)|jack\b.*\bup|raise the (?:car|vehicle|front|rear|machine|carriage|forks|mast|deck|boom|body|platform)|lift the (?:car|vehicle|front|rear))\b/i,
     why: 'so that nothing rolls off the jack',
   },
   {
@@ -26,6 +26,23 @@ export const PREPARATIONS: readonly Preparation[] = [
     needs: /\b(?:(?:slide|crawl|get|work|reach) under|remove the wheels?|take the wheels? off)\b/i,
     not: /\bremove the (?:axle |jack )?stands?\b/i,
     why: 'so that nobody works under what only a jack holds',
+  },
+  {
+    id: 'barrier',
+    prepares: /\b(?:set|put|stand|place|pull|draw|hang)\w*\b[^.;]*\b(?:barriers?|cones|safety rail|warning tape)\b/i,
+    needs:
+      /\b(?:hoist|lift|hook|take|open|slide|prise)\w*\b[^.;]*\b(?:floor plates?|manhole covers?|floor grates?|pit covers?|floor hatch|trapdoor)\b/i,
+    not: /\b(?:away|back into|take the barriers)\b/i,
+    why: 'so that nobody falls into the open hole',
+  },
+  {
+    id: 'lock',
+    prepares:
+      /\b(?:hang|fit|fix|fasten|put|set|clip|snap|attach|apply)\w*\b[^.;]*\b(?:padlocks?|locks?|lock and tag|locks and tags)\b[^.;]*\b(?:on|to|onto|through|in)\b[^.;]*\b(?:isolators?|disconnect|breaker|main switch|switch)\b/i,
+    needs:
+      /\b(?:hook|take|lift|pull|unbolt|unscrew|unclip|slide|draw|remove|roll|slip|cut)\w*\b[^.;]*\b(?:grates?|guards?|covers?|belts?|filters?|fan|blades?|wires?|terminals?|elements?|coupling|chain|knife|motor)\b/i,
+    not: /\b(?:plug|off the isolator|padlock|lock|tag|talk|switch cover|isolator cover)\b(?![^.;]*\b(?:on|to|onto|through|in)\b[^.;]*\b(?:isolators?|disconnect|breaker|switch)\b)/i,
+    why: 'so that nobody switches it on while hands are in it',
   },
   {
     id: 'gloves',

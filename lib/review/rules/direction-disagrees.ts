@@ -30,10 +30,15 @@ const WAYS: readonly (readonly [way: string, words: RegExp])[] = [
 type Direction = 'left' | 'right' | (string & {})
 type Turn = { readonly thing: Thing; readonly direction: Direction; readonly does: 'loosens' | 'tightens' | 'turns' }
 
+/** What the turning is for, or when it is enough. */
+const LOOSE =
+  /\bto (?:loosen|undo|remove|open|release|slacken)\b|\b(?:until|till)\b[^.;]*\b(?:slack|loose|free|(?:comes?|drops?|lifts?) (?:off|out|away))\b/i
+const TIGHT =
+  /\bto (?:tighten|close|secure|fit|lock)\b|\b(?:until|till)\b[^.;]*\b(?:tight|snug|firm)\b|\bup to [^.;]*\btension\b|\bwith (?:the|a|your) (?:\w+ )?torque (?:wrench|driver|screwdriver)\b/i
+
 const doesIn = ({ verb, particle, acts, things }: Action, text: string): Turn['does'] | undefined => {
-  if (LOOSENS.has(verb) || /\bto (?:loosen|undo|remove|open|release|slacken)\b/i.test(text)) return 'loosens'
-  if ((TIGHTENS.has(verb) && particle !== 'off') || /\bto (?:tighten|close|secure|fit|lock)\b/i.test(text))
-    return 'tightens'
+  if (LOOSENS.has(verb) || LOOSE.test(text)) return 'loosens'
+  if ((TIGHTENS.has(verb) && particle !== 'off') || TIGHT.test(text)) return 'tightens'
   if (!things.some(({ head }) => TURNED.has(head)) || verb === 'pull' || verb === 'push' || verb === 'slide')
     return undefined
   if (acts.has('loosen') || (acts.has('remove') && !acts.has('refit'))) return 'loosens'

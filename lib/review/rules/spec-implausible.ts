@@ -158,12 +158,45 @@ const beyondMachine = ({ text, reference, quantity }: Mark, machine: string): st
     : `more than about ${row.most} ${unitSymbol(row.unit)} is not found in ${row.where}.`
 }
 
+/** Ends of the scale of acids and alkalis. @source the pH scale as taught, 0 to 14 (from memory) */
+const MOST_PH = 14
+/** Highest pressure of pumps, hoses and tyres in service work, bar; water jets and diesel rails go beyond. Common practice, no source. */
+const MOST_BAR = 1000
+const BEYOND_BAR =
+  /\b(?:water ?jet|common rail|rail|injector|diesel|blast|autofrettage|hydraulic tension\w*|bolt tension\w*)\b/i
+/** A protective conductor that measures more protects nobody, ohms. @source IEC 60364-6: low-ohm continuity (from memory) */
+const MOST_EARTH = 10
+const ohmsOf = ({ high, nominal, low, unit }: Quantity): number => {
+  const converted = convert(high ?? nominal ?? low ?? 0, unit ?? '', 'Ohm')
+  return converted.ok ? converted.value : 0
+}
+const beyondScale = ({ text, quantity }: Mark): string | undefined => {
+  if (quantity === undefined) return undefined
+  const value = quantity.low ?? quantity.nominal ?? quantity.high ?? 0
+  if (/\bph\b/i.test(text) && value > MOST_PH) return `pH ends at ${MOST_PH}.`
+  const kind = dimensionOf(quantity.unit ?? '')
+  if (kind === 'pressure' && !BEYOND_BAR.test(text) && (inUnit(quantity, 'bar') ?? 0) > MOST_BAR)
+    return `more than ${MOST_BAR} bar bursts any common hose.`
+  if (
+    kind === 'resistance' &&
+    /\b(?:protective (?:earth|conductor)|earth (?:bond|continuity|resistance)|pe (?:resistance|conductor))\b/i.test(
+      text,
+    ) &&
+    !/\b(?:rod|electrode|spike)\b/i.test(text) &&
+    ohmsOf(quantity) > MOST_EARTH
+  )
+    return `an earth of more than ${MOST_EARTH} Ω protects nobody.`
+  return undefined
+}
+
 const doubt = (mark: Mark): string | undefined => {
   const { quantity } = mark
   if (quantity === undefined) return undefined
   const tight = isTooTight(mark)
   if (tight !== undefined) return `more than about ${tight} N·m shears such a part.`
   if (isTooHot(mark)) return 'hotter than that can get.'
+  const beyond = beyondScale(mark)
+  if (beyond !== undefined) return beyond
   const wrong =
     crossed(quantity) ?? strayed(mark) ?? (isTooWide(mark) ? `more than ${WIDEST} mm can hardly be meant` : undefined)
   return wrong === undefined ? checkPlausible(quantity, `${mark.text} ${mark.reference ?? ''}`)?.text : `${wrong}.`

@@ -72,11 +72,33 @@ const impliedBy = onceForText((text: string) =>
   IMPLIED_TOOLS.filter(({ action, not }) => action.test(text) && not?.test(text) !== true),
 )
 
-const isListed = (name: string, listed: readonly Thing[]): boolean => {
+/** "3 mm", "1/2 in", "T25": the size a tool is called by; undefined where it has none. */
+const SIZE = /\b(\d+(?:[./-]\d+)*)[ -]?(mm|mil|millimet\w+|in|inch)\b|\b(t|ph|pz)-?(\d+)\b/i
+const sizeIn = (text: string): string | undefined => {
+  const match = SIZE.exec(text)
+  if (match === null) return undefined
+  const [, figure, unit = '', drive, number] = match
+  return figure === undefined ? `${drive}${number}`.toLowerCase() : `${figure} ${unit[0]?.toLowerCase()}`
+}
+const SETS = /\b(?:sets?|kit|adjustable|assort\w*|to|and|multi\w*)\b|,/i
+
+/** Whether a listed tool of the same name has another size. */
+const isOtherSize = (name: string, text: string): boolean => {
+  const [wanted, own] = [sizeIn(name), sizeIn(text)]
+  return wanted !== undefined && own !== undefined && wanted !== own && !SETS.test(text)
+}
+
+const isListed = (name: string, items: readonly Mark[]): boolean => {
   const thing = namedThing(name)
   return (
     thing.head === '' ||
-    listed.some(other => isSameThing(thing, other) || (thing.words.length === 1 && other.words.includes(thing.head)))
+    items.some(({ text }) => {
+      const other = listedThing(text)
+      return (
+        !isOtherSize(name, text) &&
+        (isSameThing(thing, other) || (thing.words.length === 1 && other.words.includes(thing.head)))
+      )
+    })
   )
 }
 
@@ -113,11 +135,10 @@ const needsIn = atSteps(({ mark, checks }) => {
 
 const check = ({ sheet, project }: Subject): readonly Found[] => {
   const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')
-  const listed = items.map(({ text }) => listedThing(text))
   const names = items.map(({ text }) => text).join('\n')
   const seen = new Set<string>()
   return needsIn(sheet).flatMap(({ mark, number, named, implied }) => {
-    const unlisted = named.filter(name => !isListed(name, listed))
+    const unlisted = named.filter(name => !isListed(name, items))
     const missing = implied.filter(({ tool }) => !tool.test(names)).map(({ name }) => name)
     return [...unlisted, ...missing].flatMap((name): Found[] => {
       if (seen.has(name)) return []
