@@ -9,16 +9,17 @@ const WHOSE = '(?:the|my|your|our|his|their|its)'
 
 /** Said after a figure, it is the most. @source common practice, no source */
 export const MOST_AFTER = anyOf(
-  '^,? or (?:anything )?(?:less|under|below|quicker|faster|closer|tighter|lower|cooler|thinner|shorter)\\b(?! (?:or|it|he|she|they|you|the)\\b)',
+  '^,? or (?:anything )?(?:less|under|below|quicker|faster|closer|tighter|lower|cooler|colder|smaller|thinner|shorter)\\b(?! (?:or|it|he|she|they|you|the)\\b)',
   `^,? (?:the |as |an? )?(?:absolute |very |bare )?(?:maximal|maximum|max|ceiling)\\b${NEXT}(?! (?:of )?$)`,
   '^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b) ?any (?:more|further|farther|higher|longer|wider|deeper|bigger|hotter|faster|looser)\\b(?! questions)',
   `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b|^) ?(?:anything )?(?:over|above|past|beyond|(?:more|higher|longer|wider|hotter|deeper) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
   "^[^,]{0,30},? (?:that's |and that's |it's )?over the odds\\b",
   "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
-  `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|outside|max(?:imum)?)\\b${NEXT})`,
+  `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|outside|longest|highest|hottest|furthest|farthest|widest|latest|max(?:imum)?)\\b${NEXT})`,
   `^[^,]{0,30},? (?:and )?at a (?:push|pinch|stretch)\\b`,
   `^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |own |upper |top )?(?:limit|max(?:imum)?|ceiling|most|lot|cut-?off)\\b`,
   "^'s (?:my|the) limit\\b",
+  "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b|^) ?(?:and |but )?(?:that's|that is|it's) (?:about )?(?:all|your lot|the lot|far enough|(?:being )?generous|pushing it|stretching it)(?:$|[,.;]| (?:for|with|i|you|we)\\b)",
   "^[^,]{0,24}\\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable|allowable)\\b",
   `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:much|many|far|wide|hot|deep|high|long|big|large|thick|fast|loose|slack|hard|heavy|rough|late|tall|hard|bad) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
   '^[^,]{0,24}, as (?:far|deep|high|wide|hot|much) as (?:i|we)\\b',
@@ -35,7 +36,7 @@ export const MOST_AFTER = anyOf(
 )
 /** Said after a figure, it is the least. */
 export const LEAST_AFTER = anyOf(
-  '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
+  '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|warmer|hotter|bigger|wider|deeper|stronger|heavier|later|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
   '^,? (?:and|or|on) (?:up|upwards?|above)\\b(?! (?:to|the|it|and)\\b)',
   '^[^,]{0,24},? (?:anyhow|easy|easily)(?:$|[,.;])',
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:thinnest|lowest|smallest|shortest|coldest|slowest|tightest|narrowest|lightest|shallowest|coolest|fewest|lower)\\b`,
@@ -43,7 +44,7 @@ export const LEAST_AFTER = anyOf(
   `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?better| (?:if|when) you\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
   "^[^,]{0,30},? (?:and |so |but )?[^.;?!]{0,40}\\b(?:can't|cannot|mustn't|must not|can not|not|never|won't)\\b[^,.;]{0,24}\\banything (?:less|lower|smaller|thinner|shorter|weaker|under|below)\\b",
   '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:less|under|below|shorter|lower|short)\\b',
-  `^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
+  `^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|shortest|lowest|nearest|closest|thinnest|earliest|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
   '^[^,]{0,36}(?:,|\\band\\b|\\bbut\\b) (?:and |but )?(?:no|not|never|nothing|any)(?: any| an?(?: \\w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer|earlier|thinner|below)\\b',
   `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b) ?(?:anything )?(?:under|below|(?:less|lower|shorter|thinner|fewer) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
   "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b)[^,.;]{0,16}\\b(?:don't|do not|never|not|nobody|no one|nothing)\\b[^,.;]{0,20}\\b(?:before|sooner than|earlier than|until) (?:that|then)\\b",
@@ -60,7 +61,7 @@ export const END_NAMED =
   /\b(minimum|maximum)(?: (?!is|are|of|at|stamped|printed|cast)[a-z]+)?(?: (?:is|'s|are|of|at|stamped|printed|marked|cast)\b[^.;\d]{0,30})? ?$/i
 /** `it's got thirty seconds to build pressure`. */
 export const HAS = /\b(?:has|have|gets?|\w+'s|\w+'ve)(?: got)?(?: about| only)? $/i
-export const TO_DO = /^ to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+\b/i
+export const TO_DO = /^ (?:to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+|before (?:it|they|she|he|the|that|you))\b/i
 /** `if it can't make seven bar`, `it has to see sixty, or it survives`. */
 export const CANNOT_REACH =
   /\b(?:can't|cannot|won't|doesn't|isn't able to|fails to|couldn't)(?: even)? (?:make|reach|build|hold|manage|get(?: up)? to|give|pull|hit|see|show)(?: about| around)? $/i
@@ -116,6 +117,13 @@ export const STILL_GOOD =
 export const AS_LOW =
   /\b(?:go|get|run|drop|take it|bring it) (?:down )?as (?:low|thin|short|little|small) as(?: about| around)? $/i
 /** `don't touch it before an hour is up`. */
+export const NOT_BEFORE_IT =
+  /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\bbefore (?:it|they|she|he|you|the \w+)(?:'s|'re|'ve| is| are| has| have| gets?| got| reach\w*| shows?| reads?| says?)?(?: \w+)?(?: to)? ?$/i
+/** `twenty-four volts or you've got a bad cell`. */
+export const OR_FAULT = /^,? or (?:you've|it's|there's|something's|you have|it has|she's|they're)\b/i
+/** `good until eight`. */
+export const GOOD_UNTIL =
+  /\b(?:good|fine|okay|ok|usable|serviceable|safe|legal)\b[^.;\d]{0,16}\b(?:until|till?)(?: about| around)? $/i
 export const NOT_BEFORE =
   /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\bbefore(?: the| a| an)? ?$/i
 export const IS_OVER = /^ (?:is|are|has|have|were|was)? ?(?:over|up|gone|passed|out|done|been)\b/i
@@ -124,7 +132,7 @@ export const STOPS_AT =
   /^[^,.;]{0,16} is (?:about )?where (?:i|we|you|they|it) (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
 /** `once it passes 25`. */
 export const PASSES_BEFORE =
-  /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|gets? to|is up to)(?: about| around)? $/i
+  /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|sees?|gets? to|is up to|(?:grown|stretched|sagged|opened up|moved|dropped) by)(?: about| around)? $/i
 export const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
 /** `four mil of lift and they're due`. */
 export const DUE_AFTER =

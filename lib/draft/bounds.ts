@@ -19,6 +19,7 @@ import {
   END_NAMED,
   FROM,
   GOOD_FOR,
+  GOOD_UNTIL,
   GROWN_TO,
   GROWS,
   HAS,
@@ -34,7 +35,9 @@ import {
   MOST_IS,
   MUST_REACH,
   NOT_BEFORE,
+  NOT_BEFORE_IT,
   OR_ELSE,
+  OR_FAULT,
   PASSES_BEFORE,
   RENEWED,
   STILL_GOOD,
@@ -156,6 +159,13 @@ export const boundAtDistance = (
       ...(quantity.unit === undefined ? {} : { unit: quantity.unit }),
     }
   if (
+    quantity.high !== undefined &&
+    quantity.low === undefined &&
+    /^up to\b/i.test(limit.text) &&
+    NOT_BEFORE_IT.test(ahead)
+  )
+    return toLow(quantity)
+  if (
     !hasNumber(quantity) ||
     quantity.nominal === undefined ||
     quantity.low !== undefined ||
@@ -188,6 +198,9 @@ export const boundAtDistance = (
   if (toDimension(quantity.unit) === 'time' && HAS.test(ahead) && TO_DO.test(after)) return toHigh(quantity)
   if (toDimension(quantity.unit) === 'time' && (DONE_BY.test(ahead) || GOOD_FOR.test(ahead))) return toHigh(quantity)
   if (toDimension(quantity.unit) === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
+  if (NOT_BEFORE_IT.test(ahead) || OR_FAULT.test(after)) return toLow(quantity)
+  if (GOOD_UNTIL.test(ahead) && toDimension(quantity.unit) === 'length')
+    return isWorn() ? toLow(quantity) : toHigh(quantity)
   if (UNLESS_REACHED.test(ahead)) return toLow(quantity)
   if (CANNOT_REACH.test(ahead) || (MUST_REACH.test(ahead) && OR_ELSE.test(after))) return toLow(quantity)
   const isRefused = isCondemned(`${ahead}${limit.text}${after}`)
@@ -205,6 +218,7 @@ export const boundAtDistance = (
     if (isWorn()) return toLow(quantity)
     if (isLimit || (isDue && GROWS.test(text))) return toHigh(quantity)
   }
-  if (PASSES_BEFORE.test(ahead) && isRefused) return toHigh(quantity)
+  if (PASSES_BEFORE.test(ahead) && isRefused)
+    return /\b(?:reach|hits?|sees?|gets? to)/i.test(ahead) && isWorn() ? toLow(quantity) : toHigh(quantity)
   return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) || MOST_IS.test(ahead) ? toHigh(quantity) : quantity
 }

@@ -12,7 +12,7 @@ const IS = "(?:is|are|'s|'re|counts as|call it)"
  * @source common practice, no source
  */
 const VERDICT = anyOf(
-  `(?:go(?:es)?|gets?|belongs?|lands?|ends? up|flies|throw(?:n|s)?|chuck(?:ed|s)?|toss(?:ed|es)?|put|drop(?:ped|s)?|straight|off|is|are|it's|they're)(?: \\w+){0,2} (?:in|into|on|onto|to|for)(?: (?:the|my|our|a|that))? (?:\\w+ )?${AWAY}`,
+  `(?:go(?:es)?|gets?|belongs?|lands?|ends? up|flies|throw(?:n|s)?|chuck(?:ed|s)?|toss(?:ed|es)?|put|drop(?:ped|s)?|straight|off|is|are|\\w+'s|they're)(?: \\w+){0,2} (?:in|into|on|onto|to|for)(?: (?:the|my|our|a|that))? (?:\\w+ )?${AWAY}`,
   '(?:quits?|gives? up|gave up) on\\b|(?:says?|kiss(?:es)?|wave) (?:it |them )?good ?bye|parts? (?:with|company)\\b|(?:bury|buries|retires?|retired|toss(?:ed|es)?|ditch(?:ed|es)?|dump(?:ed|s)?|chuck(?:ed|s)?|binned|scrapped|condemn(?:s|ed)?|junk(?:ed|s)?|rejects?|rejected)\\b(?! (?:rate|the idea))',
   '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|out (?:it|they|he|she) (?:goes|go|comes?)\\b',
   `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
@@ -49,7 +49,7 @@ const OPENS = /\b(?:if|when|whenever|once|anything|any|as soon as|the moment)\b[
 const FIRST = /^ ?(?:and |but |so |or |now |okay,? )?(?:anything |much |even )?$/i
 /** What follows from it: somebody or something does or is something. */
 const FOLLOWS =
-  /^[^.;?!]{0,30}?(?: means\b|(?:,|\band\b|\bthen\b)? ?\b(?:no\b(?! more)|nope|never|(?:you|i|we)(?:'ll|'d|'re|'m)?(?! (?:want|need|should|like|get|got|have|look|see|aim|go|move))\b|adjust|shim|reset|re-?grind|bend|file|start over))\b/i
+  /^[^.;?!]{0,30}?(?: means\b|(?:,|\band\b|\bthen\b)? ?\b(?:no\b(?! more)|nope|never|(?:you|i|we)(?:'ll|'d|'re|'m)?(?! (?:want|need|should|like|get|got|have|look|see|aim|go|move))\b|adjust|shim|reset|re-?grind|bend|file|change|replace|swap|renew|scrap|bin|tighten|loosen|stop|shut|call|clean|check|find|fix|fit|mark|order|send|turn|start over))\b/i
 
 /**
  * @param ahead the words before a one-sided limit, in its sentence
@@ -63,12 +63,19 @@ export const isRemedied = (ahead: string, after: string, isOver: boolean): boole
 /** Opens the telling of a fault whatever is measured: `any cell more than`, `a nick deeper than`, `the minute it goes over`. */
 const TELLS =
   /(?:^|[,;]|\b(?:and|but|so|or|now)\b) ?(?:anything|anyone|any|an?|the (?:minute|moment|second|day))\b(?: [\w'-]+){0,5} ?$/i
+/** `let it get past seventy and the magnets go`. */
+const LET = /^ ?(?:and |but |so |now )?let (?:it|her|him|them|the \w+|that)(?: \w+){0,2} ?$/i
+const AND = /^[^,.;]{0,16},? and\b/i
 const ANYTHING = /^any(?:thing|one)?\b/i
 /** Of a part that wears, told first: `thinner than 2 mil and it's new shoes`. */
 const WORSE =
-  /^(?:thinner|narrower|shorter|shallower|weaker|lower|smaller|deeper|wider|longer|looser|thicker|bigger|rougher|flatter|higher|hotter|slacker) than\b/i
+  /^(?:colder|cooler|slower|nearer|closer|thinner|narrower|shorter|shallower|weaker|lower|smaller|deeper|wider|longer|looser|thicker|bigger|rougher|flatter|higher|hotter|slacker) than\b/i
 const ASKED =
   /\b(?:should|must|wants?|needs?|has to|have to|had to|ought|shall|looking for|after|keep|stay|get (?:it|them)|likes?|aim|supposed|until|till?|before|wait|let|leave|make sure|limit|rule|always|or so|guess|else|otherwise|if not|in case|unless)\b/i
+/** `less than five and it'll catch`. */
+const BEYOND = /^(?:anything )?(?:less than|more than|under|over|below|above|past|beyond|short of)\b/i
+const AND_IT =
+  /^[^,.;]{0,20},? and (?:it|they|you|she|he|that|there|the \w+)(?:'ll|'s|'re| will| won't| can't| doesn't| gets?| goes?| starts?| is| are| comes?)\b/i
 const HEAD = /^ ?(?:and |but |so |or |now )?$/i
 const TO_CLAUSE =
   /(?:^|[^\w])(?:,|and|so|then)? ?(?:it|that|there|you|i|we|they|the|this|those)(?:'s|'re|'ll|'d)?\b|^ \w+s\b/i
@@ -82,9 +89,11 @@ const TO_CLAUSE =
  */
 export const isEventTold = (ahead: string, said: string, after: string): boolean => {
   const clause = /[^,;]*$/.exec(ahead)?.[0] ?? ''
+  if (LET.test(clause) && AND.test(after) && !PRAISE.test(after)) return true
   const isOpened = TELLS.test(ahead) || (ANYTHING.test(said) && HEAD.test(clause))
   const isWorse = WORSE.test(said) && HEAD.test(clause) && TO_CLAUSE.test(after)
-  if (!(isOpened || isWorse) || !/\w/.test(after)) return false
+  const isBeyond = BEYOND.test(said) && HEAD.test(clause) && AND_IT.test(after)
+  if (!(isOpened || isWorse || isBeyond) || !/\w/.test(after)) return false
   return !(ASKED.test(clause) || ASKED.test(after) || PRAISE.test(`${clause} ${after}`))
 }
 

@@ -98,13 +98,15 @@ const RULES: readonly Rule[] = [
     ),
     plain: () => 'under',
   },
+  // `nearer than five and it catches`.
+  { pattern: /\b(?:nearer|closer) than\b/gi, plain: () => 'less than' },
   // `no further apart than three`.
   { pattern: /\b[a-z]{3,}er (?:apart|off|out|away|down|back|up)(?= than\b)/gi, plain: () => 'more' },
 ]
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

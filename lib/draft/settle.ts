@@ -65,14 +65,19 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
   const isOpened = OPENED.test(ahead)
   const turned = figureAs(low === undefined ? 'low' : 'high', quantity)
   if (limit.notes.some(note => note.text === TURNED))
-    return UNLESS.test(ahead) || OR_ELSE.test(after) ? turned : quantity
-  if (UNLESS.test(ahead) || OR_ELSE.test(after) || (!isOpened && (ASKED.test(ahead) || ASKED_SOON.test(ahead))))
+    return UNLESS.test(`${ahead}${said}`) || OR_ELSE.test(after) ? turned : quantity
+  const isEvent = isPlain && isEventTold(ahead, said, /^[^.;?!]*/.exec(text.slice(limit.to))?.[0] ?? '')
+  if (isEvent) return turned
+  if (
+    UNLESS.test(`${ahead}${said}`) ||
+    OR_ELSE.test(after) ||
+    (!isOpened && (ASKED.test(ahead) || ASKED_SOON.test(ahead)))
+  )
     return quantity
   if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead) || (isDenied && !isOpened)) return undefined
   const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after, low !== undefined)
   const isHarm = isPlain && isHarmTold(ahead)
-  const isEvent = isPlain && isEventTold(ahead, said, /^[^.;?!]*/.exec(text.slice(limit.to))?.[0] ?? '')
-  return isFault || isHarm || isEvent || isCondemned(`${ahead}${said}${after}`) ? turned : undefined
+  return isFault || isHarm || isCondemned(`${ahead}${said}${after}`) ? turned : undefined
 }
 
 /** "More than 0.2 is not permitted" is a greatest value, however it is put; "less than 14 and I change it" a least one. */
