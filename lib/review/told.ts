@@ -25,12 +25,40 @@ const VERBLESS: readonly (readonly [particle: RegExp, verb: string])[] = [
   [/^[a-z' -]+ (?:back (?:on|in)|back|on|in|home)\b/i, 'put'],
   [/^[a-z' -]+ down\b/i, 'let'],
 ]
+const AGAIN = /\bagain\b/i
+/** "Stopper back in the trough", "foams back, blue one first". */
+const BACK = /^(?:the |your |its |both )?(?:[a-z-]+ ){0,2}[a-z-]+ back\b/i
 /** A sentence without a verb is short. */
 const SHORT = 9
 
+/** "Both ball valves, open again, slowly": the thing named first, then what becomes of it. */
+const FRONTED =
+  /^((?:the |both |all |your |its )?(?:[a-z-]+ ){0,3}[a-z-]+), ((?:back )?(?:open|shut|closed?|on|off|in|out|up|down|home|tight|loose)(?: again)?)\b/i
+const FRONTED_VERBS: Readonly<Record<string, string>> = {
+  open: 'open',
+  shut: 'shut',
+  close: 'close',
+  closed: 'close',
+  tight: 'tighten',
+  loose: 'loosen',
+}
+const unfronted = (text: string): string => {
+  const match = FRONTED.exec(text)
+  if (match === null) return text
+  const [, thing = '', told = ''] = match
+  const [word = ''] = told.toLowerCase().replace('back ', '').split(' ')
+  return `${FRONTED_VERBS[word] ?? 'put'} ${thing.toLowerCase()} ${FRONTED_VERBS[word] === undefined ? told : 'again'}`
+}
+
 const ordersIn = onceForText((text: string): readonly Action[] => {
-  const bare = withoutLeadIn(text)
-  const told = actionsOf(bare).filter(({ acts, things }) => acts.size > 0 && things.some(({ head }) => head !== ''))
+  const bare = unfronted(withoutLeadIn(text))
+  const again = AGAIN.test(text)
+  const told = actionsOf(bare)
+    .filter(
+      ({ acts, things, verb }) => (acts.size > 0 || again || DRAWS.has(verb)) && things.some(({ head }) => head !== ''),
+    )
+    .map(order => (again && !order.isAgain ? { ...order, isAgain: true } : order))
+  if (BACK.test(bare) && bare.split(/\s+/).length <= SHORT) return [...told, ...actionsOf(`put ${bare}`)]
   if (told.length > 0 || bare.split(/\s+/).length > SHORT) return told
   const verb = VERBLESS.find(([particle]) => particle.test(bare))?.[1]
   return verb === undefined ? [] : actionsOf(`${verb} ${bare}`)
@@ -62,15 +90,25 @@ const verbThing = ({ verb }: Action): readonly Thing[] =>
 
 const isOne = (a: Thing, b: Thing): boolean => isSameThing(a, b) || (a.head === b.head && !isOpposed(a.words, b.words))
 
+/** What may be put as it was by any turn or push of the same thing. */
+const AS_FOUND = new Set<Undone>(['closed', 'opened', 'loosened', 'switched-off', 'disconnected'])
+
 /** What a step did to a thing that the order of the talk makes good. */
 const answeredBy = (order: Action, { action, thing }: Row): Undone | undefined => {
   const undone = undoneBy(action, thing)
   if (undone !== undefined && redoneBy(order).has(undone)) return undone
+  // "Turn both valves in line again": whatever that means for it, it undoes what was done.
+  if (order.isAgain && undone !== undefined && AS_FOUND.has(undone)) return undone
   const isBrought = BRINGS.has(action.verb) && !action.acts.has('remove') && !action.isAgain
   return isBrought && isTaking(order) ? 'added' : undefined
 }
 
-const isTaking = (order: Action): boolean => order.acts.has('remove') || (isAway(order) && !order.acts.has('refit'))
+/** "Draw the drop pin" takes it out, without a word of where. */
+const DRAWS = wordSet('draw pull lift take drag whip slip pluck knock yank fetch')
+const isTaking = (order: Action): boolean =>
+  order.acts.has('remove') ||
+  (isAway(order) && !order.acts.has('refit')) ||
+  (DRAWS.has(order.verb) && order.particle === undefined && !order.acts.has('refit'))
 
 /** The last step before the order that it makes good, unless a step since then did so in plain words. */
 const openBy = (sheet: Sheet, { start }: Sentence, order: Action, told: Thing): Open | undefined => {

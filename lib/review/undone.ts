@@ -30,7 +30,7 @@ const NOT_POWER = wordSet(
   'engine ignition heater burner light lamp valve tap cock stopcock petcock water gas plate bracket',
 )
 const LIFTED = wordSet(
-  'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis',
+  'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle beam tower wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis',
 )
 const FILLED = wordSet(
   'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase',
@@ -86,8 +86,8 @@ const isAid = (words: readonly string[]): boolean =>
 /** Came with a new part and stays off. */
 const SHIPPED = wordSet('transport shipping transit packing packaging backing')
 
-const isTakenOff = ({ words, head }: Thing, rest: readonly string[]): boolean =>
-  !NOT_PUT_BACK.has(head) &&
+const isTakenOff = ({ words, head, isPlural }: Thing, rest: readonly string[]): boolean =>
+  (!NOT_PUT_BACK.has(head) || (head === 'foam' && isPlural)) &&
   !words.some(word => SHIPPED.has(word)) &&
   !(head === 'stop' && words.includes('emergency')) &&
   !isAid(words) &&
@@ -132,9 +132,18 @@ const isNoTaking = (rest: readonly string[]): boolean =>
 const WORN = wordSet('watch jewellery jewelry necklace bracelet wristwatch scarf lanyard')
 const FLUID = wordSet('oil coolant fluid antifreeze electrolyte water fuel')
 
+/** Pushed in and left so, a stop button holds the machine still; pressed while it runs, it is only tried. */
+const isStopPressed = ({ verb, particle, rest }: Action, { head, words }: Thing): boolean =>
+  (verb === 'push' || verb === 'press' || verb === 'knock' || verb === 'hit') &&
+  (particle === 'in' || particle === 'down') &&
+  (head === 'button' || head === 'stop' || head === 'e-stop') &&
+  words.some(word => word === 'stop' || word === 'emergency' || word === 'e-stop') &&
+  !rest.includes('while')
+
 const undoing = (action: Action, thing: Thing): Undone | undefined => {
   const { acts, rest, verb, along, particle } = action
   const { head, words } = thing
+  if (isStopPressed(action, thing)) return 'locked'
   if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
   if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
   if (acts.has('lock') && (isCut(thing) || FLOWS.has(head) || along.some(own => LOCKS.has(own.head)))) return 'locked'

@@ -3,6 +3,10 @@ import type { Rule } from '../rule'
 import { sample } from '../sample'
 import { unrestored } from '../unrestored'
 
+/** A stop button pushed in pops out again. */
+const RELEASES =
+  /\b(?:twist|turn|pull|release|reset|free|unlatch)\w*\b[^.;]*\b(?:button|e-?stop|emergency stop|stop)\b/i
+
 /** A lock comes off by the one who put it on. */
 export const lockNotRemoved: Rule = {
   id: 'lock-not-removed',
@@ -26,6 +30,6 @@ export const lockNotRemoved: Rule = {
     never: 'unlocked',
     step: 'Remove the lock and tag from {}',
     // "Turn the isolator on, your padlock and tag off".
-    redoneBy: unlocks,
+    redoneBy: text => unlocks(text) || RELEASES.test(text),
   }),
 }

@@ -10,7 +10,7 @@ import { onceForText } from '../memo'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { isSameThing, type Thing } from '../thing'
+import { isSameThing } from '../thing'
 import { singular, tokensOf } from '../words'
 
 const HEADS = new Set(TOOL_HEADS.map(head => head.split(' ').map(singular).join(' ')))
