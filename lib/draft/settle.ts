@@ -47,6 +47,7 @@ const ASKED =
 const ASKED_SOON =
   /\b(?:must|should|has to|have to|ought to|needs? to|wants? to)\b[^,.;]{0,40}\b(?:in|within)(?: just)? $/i
 const UNLESS = /\b(?:unless|except|as long as|so long as|provided)\b[^,.;]*$/i
+const UNLESS_SAID = /^(?:unless|except|as long as|so long as|provided)\b/i
 const OR_ELSE = /^[^.;?!]{0,30}?,? \b(?:or(?! (?:so|more|less|under|over)\b)|otherwise|else|if not)\b/i
 
 /**
@@ -63,17 +64,12 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
   if (!(isPlain || isDenied)) return undefined
   const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
   const isOpened = OPENED.test(ahead)
+  const isUnless = UNLESS.test(ahead) || UNLESS_SAID.test(said)
   const turned = figureAs(low === undefined ? 'low' : 'high', quantity)
-  if (limit.notes.some(note => note.text === TURNED))
-    return UNLESS.test(`${ahead}${said}`) || OR_ELSE.test(after) ? turned : quantity
+  if (limit.notes.some(note => note.text === TURNED)) return isUnless || OR_ELSE.test(after) ? turned : quantity
   const isEvent = isPlain && isEventTold(ahead, said, /^[^.;?!]*/.exec(text.slice(limit.to))?.[0] ?? '')
   if (isEvent) return turned
-  if (
-    UNLESS.test(`${ahead}${said}`) ||
-    OR_ELSE.test(after) ||
-    (!isOpened && (ASKED.test(ahead) || ASKED_SOON.test(ahead)))
-  )
-    return quantity
+  if (isUnless || OR_ELSE.test(after) || (!isOpened && (ASKED.test(ahead) || ASKED_SOON.test(ahead)))) return quantity
   if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead) || (isDenied && !isOpened)) return undefined
   const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after, low !== undefined)
   const isHarm = isPlain && isHarmTold(ahead)
