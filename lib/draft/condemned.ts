@@ -65,6 +65,7 @@ const TELLS =
   /(?:^|[,;]|\b(?:and|but|so|or|now)\b) ?(?:anything|anyone|any|an?|the (?:minute|moment|second|day))\b(?: [\w'-]+){0,5} ?$/i
 /** `let it get past seventy and the magnets go`. */
 const LET = /^ ?(?:and |but |so |now )?let (?:it|her|him|them|the \w+|that)(?: \w+){0,2} ?$/i
+const PASSES = /^(?:(?:gets?|go(?:es)?|rises?|climbs?|drops?|falls?|runs?) )?(?:over|above|past|beyond|under|below)\b/i
 const AND = /^[^,.;]{0,16},? and\b/i
 const ANYTHING = /^any(?:thing|one)?\b/i
 /** Of a part that wears, told first: `thinner than 2 mil and it's new shoes`. */
@@ -89,7 +90,7 @@ const TO_CLAUSE =
  */
 export const isEventTold = (ahead: string, said: string, after: string): boolean => {
   const clause = /[^,;]*$/.exec(ahead)?.[0] ?? ''
-  if (LET.test(clause) && AND.test(after) && !PRAISE.test(after)) return true
+  if (LET.test(clause) && PASSES.test(said) && AND.test(after) && !PRAISE.test(after)) return true
   const isOpened = TELLS.test(ahead) || (ANYTHING.test(said) && HEAD.test(clause))
   const isWorse = WORSE.test(said) && HEAD.test(clause) && TO_CLAUSE.test(after)
   const isBeyond = BEYOND.test(said) && HEAD.test(clause) && AND_IT.test(after)
