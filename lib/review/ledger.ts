@@ -3,14 +3,18 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
+import { addedBy } from './added'
 import { atSteps } from './chunks'
 import { isDisposing } from './disposing'
 import { grouped } from './grouped'
 import { listedThing } from './listed'
 import { onceForLast, onceForText } from './memo'
-import { isLocking, isMadeGood, isPutBack, type Open, ownerIn, redoneBy } from './restored'
+import type { Open, Unplaced } from './open'
+import { isPutBack } from './put-back'
+import { isLocking, isMadeGood, ownerIn, redoneBy } from './restored'
+import { fluidCaught, isLine, runsOut } from './runs-out'
 import { isOpposed, isSameThing, type Thing, toThing } from './thing'
-import { addedBy, isShut, runsOut, type Undone, undoneBy } from './undone'
+import { isShut, type Undone, undoneBy } from './undone'
 import { singular, stemSet } from './words'
 
 /** Verbs that bring something to the job that may be taken away again. */
@@ -92,8 +96,6 @@ const isTelling = ({ acts, verb }: Action): boolean =>
 
 const isShutting = (action: Action): boolean => isShut(action) || action.particle === 'off'
 
-type Unplaced = Omit<Open, 'number'>
-
 /** What an action undoes or puts in for the time of the work. */
 const opensBy = (action: Action, step: Mark): readonly Unplaced[] => {
   const things = action.acts.has('lock') && action.things.length === 0 ? [LOCK] : action.things
@@ -108,29 +110,7 @@ const opensBy = (action: Action, step: Mark): readonly Unplaced[] => {
   return [...added, ...undone]
 }
 
-/** A pan put under a joint says that something runs out of it. */
-const CATCHES =
-  /\b(?:pan|tray|bucket|container|bowl|jar|jug|tub|rags?|absorbent)\b[^.;]*\b(?:under|below|beneath|ready|catch)\b|\bcatch\w*\b[^.;]*\b(?:oil|coolant|fluid)\b/i
 const LEVEL = /\b(?:level|sight glass|dipstick|max(?:imum)? (?:mark|line)|full mark)\b/i
-/** What flows in the circuit a job opens, by its title and equipment. */
-const FLUIDS_BY_JOB: readonly (readonly [job: RegExp, fluid: string])[] = [
-  [/\bhydraulics?\b(?! (?:disc|brake))/i, 'hydraulic oil'],
-  [/\b(?:radiator|coolant|cooling system|thermostat|water pump)\b/i, 'coolant'],
-  [/\bbrakes?\b[^.]*\b(?:hoses?|lines?|calipers?|cylinders?)\b/i, 'brake fluid'],
-  [/\bpower steering\b/i, 'steering fluid'],
-  [/\boil cooler|transmission cooler\b/i, 'oil'],
-]
-const fluidIn = ({ heading }: Sheet): string | undefined =>
-  FLUIDS_BY_JOB.find(([job]) => job.test(`${heading.title} ${heading.equipment}`))?.[1]
-
-const LINES = wordSet('hose line pipe fitting union nut coupling banjo tube connector')
-const isLine = ({ thing, undone }: Unplaced): boolean =>
-  (undone === 'disconnected' || undone === 'removed' || undone === 'loosened') &&
-  (thing.words.includes('hose') ||
-    thing.words.includes('line') ||
-    thing.words.includes('pipe') ||
-    thing.words.includes('union')) &&
-  LINES.has(thing.head)
 
 /** What a step tells the ledger; read once a step. */
 const tellingIn = atSteps(({ mark, checks }) => {
@@ -164,7 +144,7 @@ class Ledger {
       sheet.tools.map(tool => listedThing(tool.text)),
       ({ head }) => head,
     )
-    this.#fluid = sheet.steps.some(({ mark }) => CATCHES.test(mark.text)) ? fluidIn(sheet) : undefined
+    this.#fluid = fluidCaught(sheet)
   }
 
   /** What a hydraulic, cooling or brake circuit loses when a line of it is opened over a pan. */

@@ -1,23 +1,12 @@
-import type { Mark } from '@/lib/procedure/mark'
 import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
+import type { Open } from './open'
+import { FIXTURES } from './put-back'
 import { isKin, isLikeThing, type Thing, toThing } from './thing'
 import { isCord, isCut, type Undone } from './undone'
-
-/** Something undone in a step and not made good by any later one. */
-export type Open = {
-  readonly undone: Undone
-  readonly thing: Thing
-  readonly step: Mark
-  readonly number: number
-  /** What it holds: the panel of "the four screws of the base panel". */
-  readonly of: Thing | undefined
-  /** How many things the same words undo: "the mount, bearing and upper seat". */
-  readonly among: number
-}
 
 const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   removed: ['refit', 'connect', 'fill', 'tighten'],
@@ -32,7 +21,6 @@ const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   added: ['remove', 'disconnect', 'open'],
 }
 
-const FIXTURES = wordSet('vice vise bench jig')
 const LOCKS = wordSet('lock tag label notice sign padlock lockout isolation isolator breaker hasp')
 const VEHICLES = wordSet('car vehicle machine jack bike van truck stand')
 /** Small plugs inside a machine, not the one in the wall. */
@@ -108,47 +96,6 @@ const isHeldBy = (thing: Thing, { acts, things }: Action): boolean =>
       rest.includes(thing.head) &&
       thing.rest.every(word => rest.includes(word) || rest.length === 1),
   )
-
-const PUT = wordSet('hang lay stand set seat spin click snap braze weld bolt glue screw hook stack line run')
-/** Moved into, onto or up to something, a part that came off is back. */
-const MOVED = wordSet(
-  'slide feed twist turn push press drop lower ease guide raise lift roll work draw pull thread lay set stand rotate slip walk rock offer tip hoist wind wriggle',
-)
-const TOWARDS = wordSet('onto into on in over up home up-to through to round around between clockwise until')
-const isMoved = ({ verb, rest, particle, acts }: Action): boolean =>
-  MOVED.has(verb) &&
-  !TAKES.some(act => acts.has(act)) &&
-  (TOWARDS.has(particle ?? '') || rest.some(word => TOWARDS.has(word)))
-const TAKES: readonly Act[] = ['remove', 'disconnect', 'loosen', 'drain', 'open']
-
-/** "Fit the wheel on its spindle", "push it in until both clips snap": what holds a part is named with it. */
-const isNamedWith = ({ rest, acts }: Action, { head }: Thing): boolean => {
-  if (!acts.has('refit') && !acts.has('connect') && !acts.has('tighten')) return false
-  const at = rest.findIndex(word => word === head || word === `${head}s`)
-  if (at < 1) return false
-  if (/^(?:snaps?|clicks?|latch(?:es)?|catch(?:es)?|engages?|locks?|seats?|drops?)$/.test(rest[at + 1] ?? ''))
-    return true
-  return (
-    rest.slice(0, at).findLast(word => PREPOSITIONS.has(word) || OWNED.has(word)) !== undefined &&
-    rest.slice(Math.max(0, at - 2), at).some(word => OWNED.has(word))
-  )
-}
-const OWNED = wordSet('its their')
-const ASIDE = wordSet(
-  'aside bench table sink bucket tray cloth rag rags towel sand box bag wire string cord hook nail ground floor outside newspaper cardboard card mat bowl jar tub pallet sack bin paper bath solvent water pan cleaner degreaser can locker shelf corner wall stands trestles trestle trolley side',
-)
-
-/** Hung, laid or set in a later step and not put aside, a part that came off is back. */
-export const isPutBack = ({ undone, thing, number }: Open, action: Action, now: number): boolean => {
-  const { verb, things, rest, particle } = action
-  if (undone !== 'removed' || number >= now || particle === 'off' || particle === 'out' || particle === 'aside')
-    return false
-  if (isNamedWith(action, thing)) return true
-  if (rest.some(word => ASIDE.has(word) || FIXTURES.has(word))) return false
-  return (
-    (PUT.has(verb) || isMoved(action)) && things.some(other => other.head === thing.head && isLikeThing(thing, other))
-  )
-}
 
 const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { things, rest, along, verb } = action

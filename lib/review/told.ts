@@ -8,10 +8,12 @@ import { isDisposing } from './disposing'
 import { isChat, withoutLeadIn } from './instructing'
 import { openItems } from './ledger'
 import { onceForLast, onceForText } from './memo'
-import { isAway, type Open, ownerIn, redoneBy } from './restored'
+import type { Open } from './open'
+import { isAway, ownerIn, redoneBy } from './restored'
+import { runsOut } from './runs-out'
 import type { Subject } from './subject'
 import { isOpposed, isSameThing, type Thing, toThing } from './thing'
-import { runsOut, type Undone, undoneBy } from './undone'
+import { type Undone, undoneBy } from './undone'
 
 /** @returns sentences of the talk that no mark is of, small talk left out. */
 export const leftOfTalk = onceForLast((subject: Subject): readonly Sentence[] =>

@@ -2,7 +2,7 @@ import { wordSet } from '@/lib/trade/list'
 import { AID_KINDS, AIDS, NOT_PUT_BACK } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import { onceFor } from './memo'
-import { type Thing, toThing } from './thing'
+import type { Thing } from './thing'
 
 /** What was done that calls for its opposite. */
 export type Undone =
@@ -214,40 +214,3 @@ export const undoneBy = (action: Action, thing: Thing): Undone | undefined => {
   known.set(thing, undone)
   return undone
 }
-
-const RUNS_OUT = /\b(?:oil|coolant|antifreeze|hydraulic fluid|brake fluid|transmission fluid|gear oil)\b/i
-const DRAINED_OF = wordSet('crankcase gearbox sump radiator transmission differential axle engine gearcase')
-const DRAINS = wordSet('plug tap cock valve screw bolt')
-
-/** @returns what runs out when a drain is opened, as the words of the step and of its checks name it. */
-export const runsOut = ({ acts, things, rest }: Action, texts: readonly string[]): Thing | undefined => {
-  const isDrain = things.some(({ words, head }) => DRAINS.has(head) && words.includes('drain'))
-  if (!isDrain || !(acts.has('open') || acts.has('remove') || acts.has('loosen'))) return undefined
-  const fluid = texts.map(text => RUNS_OUT.exec(text)?.[0]).find(word => word !== undefined)
-  const vessel = fluid ?? [...things.flatMap(({ words }) => words), ...rest].find(word => DRAINED_OF.has(word))
-  return vessel === undefined ? undefined : toThing(vessel.toLowerCase().split(' '))
-}
-
-const AIDS_IN =
-  /\b(?:(?:plastic|blanking|rubber|blank|sealing|transport) (?:plug|cap)|masking tape|locking (?:pin|tool|plate)|timing pin|gauge manifold|manifold gauge|jumper(?: wire| lead)?|bypass lead|hose pinch|pinch clamp)\b/
-/** What is held with something pushed in between must be free again before it turns. */
-const JAMS = wordSet('wedge jam block lock')
-const TURNING = wordSet(
-  'blade shaft flywheel pulley gear rotor impeller spindle crankshaft drum chain sprocket fan wheel disc',
-)
-const BRINGS = wordSet(
-  'cap plug mask fit insert install connect place put push attach clip block seal stick apply tape bridge',
-)
-
-const NONE: readonly Thing[] = []
-
-/** @returns what an action puts in only for the time of the work: blanking plugs, masking, a locking pin, a gauge manifold. */
-export const addedBy = onceFor(({ verb, acts, things, along, isAgain }: Action): readonly Thing[] =>
-  isAgain
-    ? NONE
-    : JAMS.has(verb) && things.some(({ head }) => TURNING.has(head))
-      ? along.filter(({ head }) => head !== '')
-      : BRINGS.has(verb) && !acts.has('remove')
-        ? [...things, ...along].filter(({ words }) => AIDS_IN.test(words.join(' ')))
-        : [],
-)

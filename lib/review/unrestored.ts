@@ -1,6 +1,6 @@
 import { openItems } from './ledger'
+import type { Open } from './open'
 import { addStep, placeToMend } from './remedy'
-import type { Open } from './restored'
 import { atMark, type FindingLevel, type Found } from './rule'
 import type { Subject } from './subject'
 import { toldOpen } from './told'
