@@ -78,11 +78,9 @@ const featuresOf = (reading: Reading, phrase: NounPhrase): readonly string[] => 
   const verb = clause?.verb === undefined ? undefined : tokens[clause.verb]
   const lexical =
     phrase.isTool && phrase.isMaterial ? 'either' : phrase.isTool ? 'tool' : phrase.isMaterial ? 'material' : 'other'
-  const isWeak = phrase.isTool
-    ? WEAK_TOOLS.has(phrase.name)
-    : phrase.isMaterial
-      ? WEAK_MATERIALS.has(phrase.name)
-      : false
+  const weak = phrase.isTool ? WEAK_TOOLS : phrase.isMaterial ? WEAK_MATERIALS : undefined
+  const said = tokens.slice(phrase.head, phrase.to).map(({ word }) => word)
+  const isWeak = weak?.has(phrase.name) === true || weak?.has(said.join(' ')) === true
   const strength = lexical === 'other' ? 'other' : `${isWeak ? 'weak' : 'strong'}-${lexical}`
   const hasNumber = inside.some(token => token.tag === 'number')
   const isNew = inside.some(token => NEW.has(token.word))

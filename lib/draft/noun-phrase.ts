@@ -97,11 +97,19 @@ const isInName = (tokens: readonly Token[], i: number): boolean => {
   })
 }
 
+/** Words the tagger takes for things that are none. */
+const STRAY = new Set(
+  'though anyhow beforehand overnight altogether afterwards meanwhile otherwise regardless except bang go underneath underway besides somehow indeed nevertheless nowadays'.split(
+    ' ',
+  ),
+)
+const isHeadWord = ({ tag, word }: Token): boolean => HEADS.has(tag) && !STRAY.has(word)
+
 const canEnd = (tokens: readonly Token[], i: number): boolean => {
   const token = tokens[i]
   const next = tokens[i + 1]
-  if (token === undefined || !HEADS.has(token.tag)) return false
-  return next === undefined || next.isAfterPause || !HEADS.has(next.tag)
+  if (token === undefined || !isHeadWord(token)) return false
+  return next === undefined || next.isAfterPause || !isHeadWord(next)
 }
 
 /** Modifiers that say nothing about which thing it is. */
@@ -132,20 +140,14 @@ export const toNounPhrases = (tokens: readonly Token[]): readonly NounPhrase[] =
     const asTool = nameAt(tokens, i, tools)
     const asMaterial = nameAt(tokens, i, materials)
     const isEnd = canEnd(tokens, i)
+    const next = tokens[i + 1]
     // "T25" is one word that the tagger takes apart.
     if (token.to === tokens[i + 1]?.at && tokens[i + 1]?.tag === 'number') return
     if (isInName(tokens, i)) return
     // A name of several words is none of a verb, whatever its last word looks like.
     const isCompoundName = (asTool >= 0 && asTool < i) || (asMaterial >= 0 && asMaterial < i)
     const isLexical = (asTool >= 0 || asMaterial >= 0) && (!isVerbal(token) || isCompoundName)
-    if (
-      !isEnd &&
-      !(
-        isLexical &&
-        (tokens[i + 1] === undefined || tokens[i + 1]?.isAfterPause || !HEADS.has(tokens[i + 1]?.tag ?? 'filler'))
-      )
-    )
-      return
+    if (!isEnd && !(isLexical && (next === undefined || next.isAfterPause || !isHeadWord(next)))) return
     const head = Math.max(floor, isLexical ? Math.min(asTool < 0 ? i : asTool, asMaterial < 0 ? i : asMaterial) : i)
     let from = head
     while (from > floor && head - from < 5 && isModifier(tokens, from - 1, head)) from--

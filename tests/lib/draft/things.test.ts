@@ -40,6 +40,7 @@ describe('names of things', () => {
     ['Wear a half mask.', 'half mask'],
     ['Use the 19 mil spanner.', '19 mm spanner'],
     ['Use two wire brushes.', 'wire brush'],
+    ['Wear gloves though.', 'gloves'],
   ])('[D7] sizes as they are mostly written: %s', (said, name) => {
     expect(thingsOf(said)).toContain(name)
   })
