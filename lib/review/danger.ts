@@ -63,6 +63,10 @@ const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
 /** Waiting exposes nobody: a caution against what is waited for is in time after it. */
 const WAITS =
   /^(?:then |now )?(?:wait|(?:let|leave|allow|give)\b[^.;]*\b(?:cool|settle|rest|stop|drain|bleed|run down|spin down|come to|stand)\w*|stand by)\b/i
+const STORED = new Set(['pressure', 'capacitor'])
+/** Letting the pressure out is the care against it. */
+const RELIEVES =
+  /\b(?:to (?:release|relieve|let out) the pressure|until the gauge reads (?:zero|nothing|0)|has bled down)\b/i
 /** "Switch the grinder on at the wall" runs it for nobody's hands. */
 const ONLY_SWITCHED =
   /^(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?$/i
@@ -77,7 +81,10 @@ const signsIn = atSteps(step => {
     .filter(own => own.plain.length + own.hinted.length > 0)
   const inContext = texts.flatMap(contextHazards)
   const isWaiting = WAITS.test(mark.text)
-  return [{ isCut, isPowered, isWaiting, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext }]
+  const isRelieving = RELIEVES.test(mark.text)
+  return [
+    { isCut, isPowered, isWaiting, isRelieving, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext },
+  ]
 })
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
@@ -114,7 +121,18 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   const oddsWith = stepOdds(machine)
   const ahead = sheetOdds(machine, [...sheet.tools, ...sheet.materials].map(({ text }) => text).join('\n'))
   const firstCut = signsIn(sheet).find(own => own.isCut)?.step.number ?? 0
-  for (const { step, isCut, isPowered, isWaiting, isUnplugging, plain, hinted, listed, inContext } of signsIn(sheet)) {
+  for (const {
+    step,
+    isCut,
+    isPowered,
+    isWaiting,
+    isRelieving,
+    isUnplugging,
+    plain,
+    hinted,
+    listed,
+    inContext,
+  } of signsIn(sheet)) {
     // Run as on any other day before it is shut down, or only switched on: nobody is near yet.
     const isUsual = isPowered && (step.number < firstCut || ONLY_SWITCHED.test(step.mark.text))
     const odds = isOff ? oddsWith.off(step.mark.text) : oddsWith.on(step.mark.text)
@@ -122,7 +140,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     const isDoubted = (hazard: Hazard): boolean => oddsOf(indexOf(hazard)) < DOUBTED
     for (let i = 0; i < ahead.length; i++) {
       const hazard = oddsOf(i) >= SURE && known.isHere[i] === true ? HAZARDS[i] : undefined
-      if (hazard !== undefined) note(hazard, step, 'hinted', isCut)
+      if (hazard !== undefined && hazard.id !== 'test-voltage') note(hazard, step, 'hinted', isCut)
     }
     isOff = (isCut || isOff) && !isPowered
     isPulled = isUnplugging || (isPulled && !isPowered)
@@ -130,7 +148,14 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
       if (isDoubted(hazard)) continue
       const weight = isHere(hazard) ? weightOf(hazard, isCut, isOff) : undefined
       if (weight !== undefined)
-        note(hazard, step, isWaiting || (isUsual && BY_POWER.has(hazard.id)) ? 'hinted' : weight, isCut)
+        note(
+          hazard,
+          step,
+          isWaiting || (isUsual && BY_POWER.has(hazard.id)) || (isRelieving && STORED.has(hazard.id))
+            ? 'hinted'
+            : weight,
+          isCut || (isRelieving && STORED.has(hazard.id)),
+        )
     }
     for (const hazard of hinted)
       if (
@@ -139,7 +164,12 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
         !(hazard.id === 'electric-shock' && isUnplugging) &&
         !(isPulled && BY_POWER.has(hazard.id))
       )
-        note(hazard, step, 'hinted', isCut || (isPowered && hazard.id === 'electric-shock'))
+        note(
+          hazard,
+          step,
+          'hinted',
+          isCut || (isRelieving && STORED.has(hazard.id)) || (isPowered && hazard.id === 'electric-shock'),
+        )
     for (const { row, hazard, isHint } of inContext) {
       if (isDoubted(hazard)) continue
       if (!here.has(row) || !isHere(hazard) || (hazard.id === 'electric-shock' && isCut)) continue

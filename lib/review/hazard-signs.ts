@@ -107,6 +107,7 @@ const MORE: Readonly<Record<string, Signs>> = {
   radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding|flash|radiation)\b/i },
   sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
   chemical: {
+    not: /\b(?:rope|fire|stove) cement\b/i,
     signals:
       /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|(?:uncured |epoxy |polyester |liquid )?resin|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
     knownOnly:

@@ -10,7 +10,7 @@ import { grouped } from './grouped'
 import { listedThing } from './listed'
 import { onceForLast, onceForText } from './memo'
 import type { Open, Unplaced } from './open'
-import { isPutBack } from './put-back'
+import { isMoved, isPutBack } from './put-back'
 import { isLocking, isMadeGood, ownerIn, redoneBy } from './restored'
 import { fluidCaught, isLine, runsOut } from './runs-out'
 import { isOpposed, isSameThing, type Thing, toThing } from './thing'
@@ -85,7 +85,8 @@ const isSetAside = ({ verb, things }: Action): boolean => SETS.has(verb) && thin
 const SETS = wordSet('set put lay place hang tie keep stand store rest')
 
 /** Whether an action undoes, makes good or brings anything at all. */
-const isTelling = ({ acts, verb }: Action): boolean =>
+const isTelling = (action: Action): boolean => tellsBy(action) || isMoved(action)
+const tellsBy = ({ acts, verb }: Action): boolean =>
   acts.size > 0 ||
   PLACING.has(verb) ||
   COVERING.has(verb) ||

@@ -9,12 +9,13 @@ import { isLikeThing, type Thing } from './thing'
 export const FIXTURES = wordSet('vice vise bench jig')
 
 const PUT = wordSet('hang lay stand set seat spin click snap braze weld bolt glue screw hook stack line run')
-/** Moved into, onto or up to something, a part that came off is back. */
+/** Verbs of moving a part to its place. */
 const MOVED = wordSet(
   'slide feed twist turn push press drop lower ease guide raise lift roll work draw pull thread lay set stand rotate slip walk rock offer tip hoist wind wriggle',
 )
 const TOWARDS = wordSet('onto into on in over up home up-to through to round around between clockwise until')
-const isMoved = ({ verb, rest, particle, acts }: Action): boolean =>
+/** @returns whether a thing is moved into, onto or up to something. */
+export const isMoved = ({ verb, rest, particle, acts }: Action): boolean =>
   MOVED.has(verb) &&
   !TAKES.some(act => acts.has(act)) &&
   (TOWARDS.has(particle ?? '') || rest.some(word => TOWARDS.has(word)))

@@ -187,7 +187,7 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
       /\b(?:shop air|compressed air|pneumatic|air[- ](?:tool|line|gun|powered|driven)|blast\w*|air compressors?|spray ?gun|air brakes?)\b/i,
     signals:
       /\b(?:open|connect|reconnect|disconnect|uncouple|release|press|squeeze|blow|blast|spray|turn on|fire)\w*\b[^.;]*\b(?:air|hose|couplers?|pedal|trigger|gun|nozzle|scrap piece|valve)\b/i,
-    not: /\b(?:close|fuse)\b/i,
+    not: /\b(?:close|fuse|slowly|air valve)\b/i,
   },
   {
     hazard: 'airbag',

@@ -252,7 +252,8 @@ export const WASTES: readonly Waste[] = [
     arises:
       /\b(?:(?:new|replace|change|renew|old|worn|swap)\b[^.;]*\b(?:pads?|(?:motor |carbon )?brushes|brake shoes|nozzle|capacitors?|tyres?|tires?|toner|ink cartridges?|circuit board|electronics|compressor unit))\b/i,
     not: /\b(?:plug the nozzle|note|foam pads?)\b/i,
-    named: /\b(?:pads?|brushes|shoes|nozzle|capacitors?|tyres?|tires?|toner|cartridges?|boards?|parts?|dust|sock)\b/i,
+    named:
+      /\b(?:pads?|brushes|shoes|nozzle|tubes?|rubber|heads?|capacitors?|tyres?|tires?|toner|cartridges?|boards?|parts?|dust|sock)\b/i,
     isHazardous: false,
     advice: 'Say where the old part goes: recycling, the supplier or the bin',
     step: 'Put the old parts in the bin for recycling',

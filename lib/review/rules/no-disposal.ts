@@ -1,4 +1,4 @@
-import type { SheetStep } from '@/lib/procedure/sheet'
+import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { shorten } from '@/lib/procedure/shorten'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
 import { atSteps, inSteps } from '../chunks'
@@ -54,6 +54,13 @@ const check = (subject: Subject): readonly Found[] => {
   return found.length > 0 ? found : told(subject)
 }
 
+/** A drain plug lets out oil only where something runs in oil. */
+const OILY =
+  /\b(?:oils?|oily|engines?|gear\w*|hydraul\w*|sump|crankcase|transmission|differential|axle|compressor|lubric\w*|motor(?:cycle|bike))\b/i
+const isOily = ({ heading, steps }: Sheet): boolean =>
+  OILY.test(`${heading.title} ${heading.equipment}`) ||
+  steps.some(({ mark, materials }) => OILY.test(mark.text) || materials.some(({ text }) => OILY.test(text)))
+
 const unsaid = ({ sheet }: Subject): readonly Found[] => {
   const first = new Map<Waste, SheetStep>()
   for (const { waste, step } of arisingIn(sheet)) if (!first.has(waste)) first.set(waste, step)
@@ -65,7 +72,7 @@ const unsaid = ({ sheet }: Subject): readonly Found[] => {
   const isHandled = (waste: Waste) =>
     said.some(text => namedIn(text).has(waste) || (namedIn(text).size === 0 && !OTHER.test(text)))
   return [...first].flatMap(([waste, step]): Found[] => {
-    if (isHandled(waste)) return []
+    if (isHandled(waste) || (waste.id === 'oil' && !isOily(sheet))) return []
     const level: FindingLevel = waste.isHazardous ? 'fix' : 'consider'
     const message = `Step ${step.number}, ${quote(step.mark)}, leaves waste behind and nothing says where it goes. ${waste.advice}.`
     return [
