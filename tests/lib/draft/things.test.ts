@@ -134,3 +134,20 @@ describe('what a talk opens with', () => {
     expect(draftOf('tool', ...TALK).map(({ text }) => text)).not.toContain('caliper')
   })
 })
+
+describe('tools that a torque calls for', () => {
+  const toolsOf = (...said: string[]): readonly string[] => draftOf('tool', ...said).map(({ text }) => text)
+
+  test('a torque screwdriver for small screws, a torque wrench for the rest', () => {
+    expect(toolsOf('Put the lid on.', 'Tighten the lid screws to 1.5 newton metres.')).toContain('torque screwdriver')
+    const bolts = toolsOf('Put the lid on.', 'Tighten the lid bolts to 40 newton metres.')
+    expect(bolts).toContain('torque wrench')
+    expect(bolts).not.toContain('torque screwdriver')
+    expect(toolsOf('Put the lid on.', 'Tighten the lid screws to 40 newton metres.')).toContain('torque wrench')
+  })
+
+  test('none beside one that is named', () => {
+    const tools = toolsOf('Tighten the lid screws to 1.5 newton metres with a torque screwdriver.')
+    expect(tools.filter(name => name.includes('torque'))).toEqual(['torque screwdriver'])
+  })
+})
