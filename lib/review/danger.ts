@@ -6,11 +6,12 @@ import { logit } from '@/lib/trade/model'
 import { isAgainst } from './answering'
 import { atSteps, inSteps } from './chunks'
 import { sheetOdds, stepOdds } from './hazard-odds'
-import { contextHazards, HAZARDS, hazardsIn, hintsIn, rowsOn } from './hazard-signs'
+import { HAZARDS, rowsOn } from './hazard-signs'
 import { listedThing } from './listed'
 import { onceFor, onceForLast, onceForText } from './memo'
-import { bringsPower, cutsPower, unlocks, unplugs } from './power'
+import { bringsPower } from './power'
 import { stemIndex } from './stem-index'
+import { signsIn, waits } from './step-signs'
 import { stemOf } from './words'
 
 /** A hazard and the steps that bring it, with every caution that speaks of it. */
@@ -60,32 +61,8 @@ type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boo
 
 /** What is asleep while the power is off: a guard may come off, a blade be handled by its hub. */
 const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
-/** Waiting exposes nobody: a caution against what is waited for is in time after it. */
-const WAITS =
-  /^(?:then |now )?(?:wait|(?:let|leave|allow|give)\b[^.;]*\b(?:cool|settle|rest|stop|drain|bleed|run down|spin down|come to|stand)\w*|stand by)\b/i
+/** What waits behind a valve or in a can until it is let out. */
 const STORED = new Set(['pressure', 'capacitor'])
-/** Letting the pressure out is the care against it. */
-const RELIEVES =
-  /\b(?:to (?:release|relieve|let out) the pressure|until the gauge reads (?:zero|nothing|0)|has bled down)\b/i
-/** "Switch the grinder on at the wall" runs it for nobody's hands. */
-const ONLY_SWITCHED =
-  /^(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?$/i
-/** What a step says of power and of hazards. */
-const signsIn = atSteps(step => {
-  const { mark, checks, tools, materials } = step
-  const texts = [mark.text, ...checks.map(({ text }) => text)]
-  const [isCut, isPowered] = [cutsPower(mark.text) || unlocks(mark.text), bringsPower(mark.text)]
-  const [plain, hinted] = [texts.flatMap(hazardsIn), texts.flatMap(hintsIn)]
-  const listed = [...tools, ...materials]
-    .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
-    .filter(own => own.plain.length + own.hinted.length > 0)
-  const inContext = texts.flatMap(contextHazards)
-  const isWaiting = WAITS.test(mark.text)
-  const isRelieving = RELIEVES.test(mark.text)
-  return [
-    { isCut, isPowered, isWaiting, isRelieving, isUnplugging: unplugs(mark.text), plain, hinted, listed, inContext },
-  ]
-})
 
 /** A step that makes safe brings no danger of its own; with the power off, parts that turn by it only hint at theirs. */
 const weightOf = ({ id }: Hazard, isCut: boolean, isOff: boolean): 'plain' | 'hinted' | undefined => {
@@ -127,6 +104,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     isPowered,
     isWaiting,
     isRelieving,
+    isOnlySwitched,
     isUnplugging,
     plain,
     hinted,
@@ -134,7 +112,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     inContext,
   } of signsIn(sheet)) {
     // Run as on any other day before it is shut down, or only switched on: nobody is near yet.
-    const isUsual = isPowered && (step.number < firstCut || ONLY_SWITCHED.test(step.mark.text))
+    const isUsual = isPowered && (step.number < firstCut || isOnlySwitched)
     const odds = isOff ? oddsWith.off(step.mark.text) : oddsWith.on(step.mark.text)
     const oddsOf = (i: number): number => (ahead[i] ?? 0) + (odds[i] ?? 0)
     const isDoubted = (hazard: Hazard): boolean => oddsOf(indexOf(hazard)) < DOUBTED
@@ -179,7 +157,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     }
     for (const { text, plain, hinted } of listed) {
       const use = firstUse(text, sheet)
-      const isPlainUse = use !== undefined && !WAITS.test(use.mark.text)
+      const isPlainUse = use !== undefined && !waits(use.mark.text)
       for (const hazard of plain) if (isHere(hazard)) note(hazard, use ?? step, isPlainUse ? 'plain' : 'hinted')
       for (const hazard of hinted) if (isHintedHere(hazard)) note(hazard, use ?? step, 'hinted')
       // Listed and never named: when it is in use nobody knows, so no caution is late.

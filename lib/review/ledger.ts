@@ -85,15 +85,9 @@ const isSetAside = ({ verb, things }: Action): boolean => SETS.has(verb) && thin
 const SETS = wordSet('set put lay place hang tie keep stand store rest')
 
 /** Whether an action undoes, makes good or brings anything at all. */
-const isTelling = (action: Action): boolean => tellsBy(action) || isMoved(action)
-const tellsBy = ({ acts, verb }: Action): boolean =>
-  acts.size > 0 ||
-  PLACING.has(verb) ||
-  COVERING.has(verb) ||
-  verb === 'apply' ||
-  verb === 'add' ||
-  verb === 'tip' ||
-  verb === 'jam'
+const isTelling = (action: Action): boolean =>
+  action.acts.size > 0 || [PLACING, COVERING, MORE_TOLD].some(verbs => verbs.has(action.verb)) || isMoved(action)
+const MORE_TOLD = wordSet('apply add tip jam')
 
 const isShutting = (action: Action): boolean => isShut(action) || action.particle === 'off'
 

@@ -1,0 +1,45 @@
+import { atSteps } from './chunks'
+import { contextHazards, hazardsIn, hintsIn } from './hazard-signs'
+import { bringsPower, cutsPower, unlocks, unplugs } from './power'
+
+/** Waiting exposes nobody: a caution against what is waited for is in time after it. */
+const WAITS =
+  /^(?:then |now )?(?:wait|(?:let|leave|allow|give)\b[^.;]*\b(?:cool|settle|rest|stop|drain|bleed|run down|spin down|come to|stand)\w*|stand by)\b/i
+
+/** @returns whether a step only waits. */
+export const waits = (text: string): boolean => WAITS.test(text)
+
+/** Letting the pressure out is the care against it. */
+const RELIEVES =
+  /\b(?:to (?:release|relieve|let out) the pressure|until the gauge reads (?:zero|nothing|0)|has bled down)\b/i
+/** "Switch the grinder on at the wall" runs it for nobody's hands. */
+const ONLY_SWITCHED =
+  /^(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?$/i
+/** @returns what a step says of power and of hazards, what is only its lists' apart. */
+export const signsIn = atSteps(step => {
+  const { mark, checks, tools, materials } = step
+  const texts = [mark.text, ...checks.map(({ text }) => text)]
+  const [isCut, isPowered] = [cutsPower(mark.text) || unlocks(mark.text), bringsPower(mark.text)]
+  const [plain, hinted] = [texts.flatMap(hazardsIn), texts.flatMap(hintsIn)]
+  const listed = [...tools, ...materials]
+    .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
+    .filter(own => own.plain.length + own.hinted.length > 0)
+  const inContext = texts.flatMap(contextHazards)
+  const isWaiting = waits(mark.text)
+  const isRelieving = RELIEVES.test(mark.text)
+  const isOnlySwitched = ONLY_SWITCHED.test(mark.text)
+  return [
+    {
+      isCut,
+      isPowered,
+      isWaiting,
+      isRelieving,
+      isOnlySwitched,
+      isUnplugging: unplugs(mark.text),
+      plain,
+      hinted,
+      listed,
+      inContext,
+    },
+  ]
+})
