@@ -39,6 +39,7 @@ describe.each(unseenSets('unseen'))('procedures and faults written by hand, %s',
 describe.each([
   ['taught', 'procedures whose kinds of fault were learned', 0.25, 25],
   ['fresh', 'procedures whose misses were looked at', 0.3, 14],
+  ['first', 'procedures nothing was learned from', 0.42, 12],
 ] as const)('%s: %s', (sort, _, most, stepsEach) => {
   describe.each(unseenSets(sort))('%s', (__, procedures) => {
     test(`[R14] of the faults ${most} at most are not found where a foreman may point`, () => {

@@ -33,7 +33,9 @@ export type Unseen = {
 const FOLDER = 'tests/samples/review'
 
 /** @returns the procedures of each file of a sort, by the file's name; what was learned from which, see the README there. */
-export const unseenSets = (sort: 'unseen' | 'taught' | 'fresh'): readonly (readonly [string, readonly Unseen[]])[] =>
+export const unseenSets = (
+  sort: 'unseen' | 'taught' | 'fresh' | 'first',
+): readonly (readonly [string, readonly Unseen[]])[] =>
   readdirSync(FOLDER)
     .filter(file => file.startsWith(sort) && file.endsWith('.json'))
     .sort()
