@@ -1,5 +1,6 @@
 import { formatProblem, type Problem, type Result, success } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
+import { titleOfFile } from '@/lib/procedure/title'
 import { openBrowserStore } from '@/lib/store/browser-store'
 import type { ProjectStore } from '@/lib/store/store'
 import type { GivenFile } from './given'
@@ -22,8 +23,6 @@ export const noticesAtHand = new Map<string, readonly string[]>()
 /** What came of laying files on the bench. */
 export type Laid = { readonly id: string; readonly problems: readonly Problem[] }
 
-const titleOf = (name: string): string => name.replace(/(\.tellwright)?\.[^.]*$/, '').replace(/[_-]+/g, ' ')
-
 /** Remembers where a project's footage can be had again. */
 export const keepFootage = async (id: string, { file, handle }: GivenFile): Promise<void> => {
   filesAtHand.set(id, file)
@@ -38,7 +37,7 @@ type Assembled = { readonly project: Project; readonly footage: Given | undefine
 const titled = (project: Project): Project => {
   if (project.procedure.title !== '') return project
   const name = project.recording.footage?.name ?? project.recording.transcript?.name ?? ''
-  return { ...project, procedure: { ...project.procedure, title: titleOf(name) } }
+  return { ...project, procedure: { ...project.procedure, title: titleOfFile(name) } }
 }
 
 /** The first of each is laid; a second footage, transcript or project is left aside, and said so. */

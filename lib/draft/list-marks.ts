@@ -20,6 +20,10 @@ const firstUsed = ({ mentions }: Thing, talk: Talk): Named | undefined =>
   mentions.find(({ sentence }) => sentence >= OPENING || !ANNOUNCES.test(talk.sentences[sentence]?.text ?? '')) ??
   mentions[0]
 
+/** What a deed or a fastener calls for was not named. */
+const isNamed = ({ features }: Named): boolean =>
+  !features.some(name => name === 'is:fastener' || name.startsWith('is:implied'))
+
 /** Tools and materials of a talk, once each, where they are first named, but for sentences that tell what the talk is about. What may be either goes where it is surer. */
 export const draftLists = (talk: Talk): readonly Drafted[] => {
   const owners = ownersIn(talk.readings)
@@ -34,7 +38,7 @@ export const draftLists = (talk: Talk): readonly Drafted[] => {
     const sentence = first === undefined ? undefined : talk.sentences[first.sentence]
     if (best === undefined || first === undefined || sentence === undefined) return []
     if (best.kind === 'tool' && isWorkedOn(thing, talk.readings, owners)) return []
-    const times = thing.mentions.length
+    const times = thing.mentions.filter(isNamed).length
     const confidence = Math.round(scorer.confidence(best.kind, best.odds) * 100) / 100
     const mark: Mark = {
       id: '',
@@ -43,7 +47,12 @@ export const draftLists = (talk: Talk): readonly Drafted[] => {
       text: thing.name,
       pencilled: {
         confidence,
-        reason: times > 1 ? `named ${times} times as something used` : 'named as something used',
+        reason:
+          times === 0
+            ? 'called for by what is done, not named'
+            : times > 1
+              ? `named ${times} times as something used`
+              : 'named as something used',
       },
     }
     return [{ mark, sentence: first.sentence }]

@@ -47,6 +47,15 @@ test('[D12] -o writes the project file and leaves standard output alone', async 
   expect(parseProject(written['cover.tellwright.json'] ?? '').ok).toBe(true)
 })
 
+test('[D12] without a title it is the file’s name, and of standard input none', async () => {
+  const titleOf = (out: string): unknown => {
+    const read = parseProject(out)
+    return read.ok && read.value.procedure.title
+  }
+  expect(titleOf((await run({ 'jobs/wall_fan.vtt': talk }, 'jobs/wall_fan.vtt', '--json')).out)).toBe('wall fan')
+  expect(titleOf((await run({ '-': talk }, '-', '--json')).out)).toBe('')
+})
+
 test('[D12] without either it lists the steps', async () => {
   const { out } = await run({ 'talk.vtt': talk }, 'talk.vtt')
   expect(out).toMatch(/^pencilled: 2 step/)

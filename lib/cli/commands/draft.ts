@@ -6,6 +6,7 @@ import { stepsInOrder } from '@/lib/procedure/place'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import { formatProject } from '@/lib/procedure/project-file'
+import { titleOfFile } from '@/lib/procedure/title'
 import { readTranscript } from '@/lib/transcript/read'
 import { parseArguments } from '../arguments'
 import { type Command, EXIT } from '../command'
@@ -17,7 +18,7 @@ checks, reasons and symptoms, each with the words it comes from, a reason and a 
 Read every pencilled mark before you keep it: a draft can be wrong, and the maker's manual comes first. English only.
 A file named - is standard input.
 
-  --title T  title of the procedure
+  --title T  title of the procedure; else the file's name
   --json     the project file on standard output; without it and -o a short list for reading
   -o FILE    writes the project file there (- for standard output)
 
@@ -55,7 +56,8 @@ export const command: Command = {
       for (const problem of read.problems) io.err(`tellwright draft: ${formatProblem(problem)}`)
       return EXIT.misuse
     }
-    const project = draftProject(read.value.transcript, typeof options.title === 'string' ? options.title : '')
+    const byName = path === '-' ? '' : titleOfFile(name)
+    const project = draftProject(read.value.transcript, typeof options.title === 'string' ? options.title : byName)
     if (typeof options.output === 'string') await io.write(options.output, formatProject(project))
     else io.out(options.json === true ? formatProject(project) : listing(project))
     for (const problem of read.value.problems) io.err(formatProblem(problem))

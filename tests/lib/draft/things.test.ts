@@ -151,3 +151,16 @@ describe('tools that a torque calls for', () => {
     expect(tools.filter(name => name.includes('torque'))).toEqual(['torque screwdriver'])
   })
 })
+
+test('[D5] what only the deed calls for is not said to be named', () => {
+  const tools = draftOf(
+    'tool',
+    'Undo the two Phillips screws and lift the lid off.',
+    'Tighten the bolt to 40 newton metres.',
+  )
+  const reasons = Object.fromEntries(tools.map(({ text, pencilled }) => [text, pencilled?.reason]))
+  expect(reasons).toMatchObject({ 'torque wrench': 'called for by what is done, not named' })
+  expect(draftOf('tool', 'Tighten it to 40 newton metres with a torque wrench.')[0]?.pencilled?.reason).toBe(
+    'named as something used',
+  )
+})
