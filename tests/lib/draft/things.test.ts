@@ -155,8 +155,11 @@ describe('tools that a torque calls for', () => {
 test('[D5] what only the deed calls for is not said to be named', () => {
   const tools = draftOf(
     'tool',
-    'Undo the two Phillips screws and lift the lid off.',
-    'Tighten the bolt to 40 newton metres.',
+    'Take the plug out of the wall.',
+    'Back out the four screws and lift the lid off.',
+    'Snip the cable tie.',
+    'Torque the four bolts to 25 newton metres.',
+    'Torque the two nuts to 30 newton metres.',
   )
   const reasons = Object.fromEntries(tools.map(({ text, pencilled }) => [text, pencilled?.reason]))
   expect(reasons).toMatchObject({ 'torque wrench': 'called for by what is done, not named' })
