@@ -8,7 +8,7 @@ export const DEEDS_OF_FALLING: readonly Hazard[] = [
     alias: ['falling-load', 'falling-part', 'suspended-load', 'gravity', 'runaway'],
     signals:
       /\b(?:(?:push|put|drop|slide|shove|swing|tap|slip|set|stand|fit|drive)\w*\b[^.;]*\b(?:drop pin|safety pin|mast pin|locking pin|steel pin|lock pins?|props?|strut|safety bar|safety stay|mast block|locking bar|sprag|(?:axle |jack |the |two |four )stands?)\b[^.;]*\b(?:through|into|in|under|below|beneath|between|up|beneath)\b|(?:crank|heave|winch|jack|hoist)\w*\b[^.;]*\b(?:head|weight|counterweight|beam|table|boom|frame|deck|tower|platform|ram|carriage|body|bed|seat|bin|hopper|tank|axle|front|rear|side|corner|back end)\b|prop\b[^.;]*\b(?:seat|lid|bed|body|flap|hatch|head|frame|arms?|deck|tailgate)\b|(?:hang|lift|raise)\w*\b[^.;]*\b(?:test weights?|test load|counterweight|take-up weight|lift arms|boom|bucket|hopper|tipper|header|implement)\b|(?:raise|lift|jack)\w*\b[^.;]*\bon (?:the |its |two |four )?(?:axle |jack )?stands?\b)/i,
-    not: /\b(?:hair|bike|bicycle|motorcycle|tyre|tire|hood|bonnet|lower|take|out|away|remove)\b/i,
+    not: /\b(?:drum|rotor|flywheel|spindle|shaft|pulley|wheel|hair|bike|bicycle|motorcycle|tyre|tire|hood|bonnet|lower|take|out|away|remove)\b/i,
     known:
       /\b(?:fall(?:s|ing)?|drops?|dropping|come(?:s)? down|crash(?:es)? down|sinks?|collaps\w*|slams?|run(?:s)? down|topples?|tips?|slips? off|under (?:it|the|a)|beneath|below|crush\w*)\b/i,
     level: 'warning',

@@ -291,3 +291,11 @@ describe('tools and values', () => {
     ).not.toContain('spec-implausible')
   })
 })
+
+test('[R5] a pin that holds what turns holds no load up', () => {
+  const pin = (where: string): readonly SampleMark[] => [
+    ['step', `Push the locking pin through the hole in the ${where}`],
+  ]
+  expect(asksFor('dropping-part', pin('flywheel'), 'hay press, electric')).toBe(false)
+  expect(asksFor('dropping-part', pin('lift arm'), 'hay press, electric')).toBe(true)
+})
