@@ -48,7 +48,7 @@ export const DEEDS_OF_FALLING: readonly Hazard[] = [
     signals:
       /\b(?:hang|lift|carry|heave|haul|hoist|lay|stand|tip|set|load|manhandle|wrestle)\w*\b[^.;]*\b(?:(?:[2-9]\d|\d{3}) ?(?:kg|kilos?)|(?:[5-9]\d|\d{3}) ?(?:lbs?|pounds))\b|\b(?:lift|carry|heave|haul|hoist|drag|slide|walk|roll|wheel|lower|draw|swing|pull|bring|take|set|ease|hook)\w*\b[^.;]*\b(?:floor plates?|manhole covers?|manhole door|anvil|flywheel|gearbox(?! (?:oil|plug|cover|lid))|gas (?:bottle|cylinder)|(?:old|new|full|empty) (?:bottle|cylinder)|traction (?:pack|battery)|starter battery|old battery|windscreen|window pane|counterweight|hopper off|hermetic compressor|old compressor|new compressor|(?:bags?|sacks?) (?:of|out)|cast lids?|mudhole doors?|bucket teeth)\b|\b(?:roll|walk|turn|slide|lay|tip|pull)\w* (?:the |it |her )?(?:range|cooker|fridge|freezer|mixer|dishwasher|washing machine|dryer|dresser|machine|oven|cabinet|still|safe)\b[^.;]*\b(?:out|over|round|back|from|on its|forward)\b/i,
     equipment: /^(?!.*\b(?:bench-?top|table-?top|desk-?top|model|toy)\b)/i,
-    not: /\b(?:chain block|crane|forklift|hoist it|engine hoist|pallet truck|two people|a second|between two|with (?:a|two|your|the) (?:helper|mate|people|trolley|hoist)|grease|lead|cable|clamp|terminal)\b/i,
+    not: /\b(?:chain block|crane|forklift|hoist it|engine hoist|pallet truck|two people|a second|between two|with (?:a|two|your|the) (?:helper|mate|people|trolley|hoist)|grease|lead|cable|clamp|terminal|feeler|gauge|gap|plugs?|seal|gasket)\b/i,
     known: /\b(?:backs?|strain\w*|heav\w*|two people|second person|helper|weigh\w*|rupture|hernia)\b/i,
     level: 'caution',
     caution: 'It is heavy enough to hurt a back: lift it with a second person or a lifting aid, close to the body.',
@@ -71,7 +71,7 @@ export const DEEDS_OF_FALLING: readonly Hazard[] = [
     id: 'spill-underfoot',
     alias: ['slip', 'slipping', 'fall', 'wet-floor'],
     signals:
-      /\b(?:mop|squeegee)\w*\b(?![^.;]* with )|\b(?:hose|wash|swill)\w*\b[^.;]*\b(?:yard|floor|slab|bay)\b|\b(?:scatter|spread|throw)\w*\b[^.;]*\b(?:granules|absorbent|sand)\b(?! (?:mats?|pads?|sheets?))|\b(?:wipe|soak|suck)\w* up\b[^.;]*\b(?:oil|spill|pool|water|coolant)\b/i,
+      /\b(?:mop|squeegee)\w*\b(?![^.;]* with )|\b(?:hose|wash|swill)\w*\b[^.;]*\b(?:yard|floor|slab|bay)\b|\b(?:scatter|spread|throw)\w*\b[^.;]*\b(?:granules|absorbent|sand)\b(?! (?:mats?|pads?|sheets?))|\b(?:soak|suck)\w* up\b[^.;]*\b(?:oil|spill|pool|water|coolant)\b/i,
     not: /\b(?:bench|tray|panel|seat|table|pad)\b/i,
     known: /\b(?:slip\w*|slid\w*|wet|floor|skid\w*|falls?\b|boots|mop\w*|underfoot|greasy|oily)\b/i,
     level: 'caution',

@@ -299,3 +299,13 @@ test('[R5] a pin that holds what turns holds no load up', () => {
   expect(asksFor('dropping-part', pin('flywheel'), 'hay press, electric')).toBe(false)
   expect(asksFor('dropping-part', pin('lift arm'), 'hay press, electric')).toBe(true)
 })
+
+test('[R5] what is shifted by a hair is no load, and wiping up a spill is the care itself', () => {
+  expect(
+    asksFor('back-strain', [['step', 'Slide the anvil in until the feeler gauge just drags']], 'stamping mill'),
+  ).toBe(false)
+  expect(asksFor('back-strain', [['step', 'Slide the anvil off its bed']], 'stamping mill')).toBe(true)
+  expect(asksFor('back-strain', [['step', 'Take the level plug out of the gearbox']], 'stamping mill')).toBe(false)
+  expect(asksFor('back-strain', [['step', 'Lift the gearbox out']], 'stamping mill')).toBe(true)
+  expect(asksFor('spill-underfoot', [['step', 'Wipe up the spilt oil']], 'stamping mill')).toBe(false)
+})
