@@ -89,7 +89,7 @@ const readSignOff = (g: Gathered, blocks: readonly RootContent[]): void => {
   for (const node of blocks) {
     const text = node.type === 'paragraph' ? lineText(node.children) : ''
     if (text.startsWith('Revision:')) {
-      const revision = text.slice('Revision:'.length).trim()
+      const revision = toLine(text.slice('Revision:'.length))
       const isNone = revision === 'none stated' && toLine(g.front.heading.revision ?? '') === ''
       if (!isNone) saidOfHeading(g, node, SECTIONS.signOff, 'revision', revision)
     } else if (node.type !== 'table') noteUnread(g.source, node, 'expected the revision and the sign-off table')

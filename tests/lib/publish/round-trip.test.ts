@@ -43,6 +43,21 @@ describe('a sheet read back', () => {
     )
   }, 600_000)
 
+  test.each(['\u00A0', '\u2000', '\u3000', '\u2028', ' '])(
+    '[P2] keeps a revision that is only white space (%j)',
+    revision => {
+      const project = exampleProject()
+      const procedure = { ...project.procedure, revision }
+      const read = readBack({ ...project, procedure })
+      expect(read.heading).toEqual(procedure)
+      expect({ unread: read.unread, echoes: read.echoes, fresh: read.fresh }).toEqual({
+        unread: [],
+        echoes: [],
+        fresh: [],
+      })
+    },
+  )
+
   test.each(['\u00A0', '\u2003', '\u3000', '\u2028', ' '])(
     '[P2] keeps a reference that is only white space (%j)',
     space => {
