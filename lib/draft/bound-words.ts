@@ -1,9 +1,10 @@
 /** Alternatives of one pattern, each a row. */
 const anyOf = (...rows: readonly string[]): RegExp => new RegExp(`(?:${rows.join('|')})`, 'i')
 
+/** Words of numbers as a pattern's alternatives, from one up. */
+export const NUMBERS = 'one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|\\w+ty'
 /** A word that begins another figure: `at least two of them` bounds the figure after it. */
-const NEXT =
-  '(?! (?:an?|half|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|\\w+ty|\\w+ty-\\w+)\\b)'
+const NEXT = `(?! (?:an?|half|${NUMBERS}|\\w+ty-\\w+)\\b)`
 const IS = "(?:is|are|was|'s|would be|'d be)"
 const WHOSE = '(?:the|my|your|our|his|their|its)'
 
@@ -59,6 +60,8 @@ export const LEAST_AFTER = anyOf(
 /** `the minimum thickness is stamped on it, 22`. */
 export const END_NAMED =
   /\b(minimum|maximum)(?: (?!is|are|of|at|stamped|printed|cast)[a-z]+)?(?: (?:is|'s|are|of|at|stamped|printed|marked|cast)\b[^.;\d]{0,30})? ?$/i
+/** Words between such a name and a figure that make it a reading. */
+export const READ_OFF = /\b(?:find|found|got|have|measured?|mine|ours|we're|i'm)\b/i
 /** `it's got thirty seconds to build pressure`. */
 export const HAS = /\b(?:has|have|gets?|\w+'s|\w+'ve)(?: got)?(?: about| only)? $/i
 export const TO_DO = /^ (?:to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+|before (?:it|they|she|he|the|that|you))\b/i

@@ -39,6 +39,7 @@ import {
   OR_ELSE,
   OR_FAULT,
   PASSES_BEFORE,
+  READ_OFF,
   RENEWED,
   STILL_GOOD,
   STOPS_AT,
@@ -121,6 +122,7 @@ export const boundAtDistance = (
   near: readonly Quantity[],
 ): Quantity => {
   const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
+  const dimension = toDimension(quantity.unit)
   if (isBend(limit, text, ahead, quantity)) return toLow(quantity)
   if (
     quantity.low !== undefined &&
@@ -136,7 +138,7 @@ export const boundAtDistance = (
     quantity.low === undefined &&
     quantity.nominal === undefined &&
     /\blimit$/i.test(limit.text) &&
-    toDimension(quantity.unit) === 'length' &&
+    dimension === 'length' &&
     isWorn()
   )
     return toLow(quantity)
@@ -144,7 +146,7 @@ export const boundAtDistance = (
     quantity.high !== undefined &&
     quantity.low === undefined &&
     quantity.nominal === undefined &&
-    (isBroughtTo(limit, ahead) || (toDimension(quantity.unit) === 'turn' && /\bno more$/i.test(limit.text)))
+    (isBroughtTo(limit, ahead) || (dimension === 'turn' && /\bno more$/i.test(limit.text)))
   )
     return figureAs('nominal', quantity)
   if (
@@ -173,7 +175,7 @@ export const boundAtDistance = (
   )
     return quantity
   // "Half a turn and no more" is how far to turn.
-  if (toDimension(quantity.unit) === 'turn' && NO_MORE.test(after)) return quantity
+  if (dimension === 'turn' && NO_MORE.test(after)) return quantity
   if (
     LEAST_AFTER.test(after) ||
     (FROM.test(limit.text) && UPWARDS.test(after)) ||
@@ -183,31 +185,25 @@ export const boundAtDistance = (
     (NOT_BEFORE.test(ahead) && IS_OVER.test(after)) ||
     (/^(?:an? |the )?(?:good|full|solid|whole|clear)\b/i.test(limit.text) && LASTS.test(ahead)) ||
     (((AWAY.test(ahead) && AWAY_AFTER.test(after)) || (CLEAR.test(ahead) && CLEAR_AFTER.test(after))) &&
-      toDimension(quantity.unit) === 'length')
+      dimension === 'length')
   )
     return toLow(quantity)
   const named = END_NAMED.exec(ahead)?.[1]?.toLowerCase()
-  if (
-    named !== undefined &&
-    !/\b(?:find|found|got|have|measured?|mine|ours|we're|i'm)\b/i.test(
-      ahead.slice(ahead.toLowerCase().lastIndexOf(named)),
-    )
-  )
+  if (named !== undefined && !READ_OFF.test(ahead.slice(ahead.toLowerCase().lastIndexOf(named))))
     return named === 'minimum' ? toLow(quantity) : toHigh(quantity)
   if (STOPS_BEFORE.test(ahead)) return toHigh(quantity)
-  if (toDimension(quantity.unit) === 'time' && HAS.test(ahead) && TO_DO.test(after)) return toHigh(quantity)
-  if (toDimension(quantity.unit) === 'time' && (DONE_BY.test(ahead) || GOOD_FOR.test(ahead))) return toHigh(quantity)
-  if (toDimension(quantity.unit) === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
+  if (dimension === 'time' && HAS.test(ahead) && TO_DO.test(after)) return toHigh(quantity)
+  if (dimension === 'time' && (DONE_BY.test(ahead) || GOOD_FOR.test(ahead))) return toHigh(quantity)
+  if (dimension === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
   if (NOT_BEFORE_IT.test(ahead) || OR_FAULT.test(after)) return toLow(quantity)
-  if (GOOD_UNTIL.test(ahead) && toDimension(quantity.unit) === 'length')
-    return isWorn() ? toLow(quantity) : toHigh(quantity)
+  if (GOOD_UNTIL.test(ahead) && dimension === 'length') return isWorn() ? toLow(quantity) : toHigh(quantity)
   if (UNLESS_REACHED.test(ahead)) return toLow(quantity)
   if (CANNOT_REACH.test(ahead) || (MUST_REACH.test(ahead) && OR_ELSE.test(after))) return toLow(quantity)
-  const isRefused = isCondemned(`${ahead}${limit.text}${after}`)
-  if (isRefused && LEFT_AFTER.test(after)) return toLow(quantity)
-  if (isRefused && AT_BEFORE.test(ahead) && toDimension(quantity.unit) === 'length')
+  const isRefused = (): boolean => isCondemned(`${ahead}${limit.text}${after}`)
+  if (LEFT_AFTER.test(after) && isRefused()) return toLow(quantity)
+  if (dimension === 'length' && AT_BEFORE.test(ahead) && isRefused())
     return GROWS.test(text) ? toHigh(quantity) : toLow(quantity)
-  if (isRefused && AFTER_BEFORE.test(ahead) && toDimension(quantity.unit) === 'time') return toHigh(quantity)
+  if (dimension === 'time' && AFTER_BEFORE.test(ahead) && isRefused()) return toHigh(quantity)
   if (ACTED_ON.test(after) && GROWS.test(after)) return toHigh(quantity)
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
@@ -218,7 +214,7 @@ export const boundAtDistance = (
     if (isWorn()) return toLow(quantity)
     if (isLimit || (isDue && GROWS.test(text))) return toHigh(quantity)
   }
-  if (PASSES_BEFORE.test(ahead) && isRefused)
+  if (PASSES_BEFORE.test(ahead) && isRefused())
     return /\b(?:reach|hits?|sees?|gets? to)/i.test(ahead) && isWorn() ? toLow(quantity) : toHigh(quantity)
   return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) || MOST_IS.test(ahead) ? toHigh(quantity) : quantity
 }

@@ -1,5 +1,6 @@
 import type { Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
+import { NUMBERS } from './bound-words'
 
 /** Characters between two figures that may be the ends of one range. */
 const REACH = 52
@@ -23,7 +24,7 @@ const OVER = /^(?:over|above|past|beyond|more than|higher than)\b/i
 const ALTERNATIVE = /^ ?(?:,? ?(?:or|or maybe|or even|or perhaps|maybe|perhaps|possibly|or possibly|or say)|,) ?$/i
 const LONE_COMMA = /^ ?, ?$/
 /** `one, two, three inches` counts. */
-const COUNTED = /\b(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty), ?$/i
+const COUNTED = new RegExp(`\\b(?:\\d+|${NUMBERS}), ?$`, 'i')
 /** How much more the second of two alternatives may be. */
 const ALTERNATIVES = 1.6
 

@@ -1,11 +1,10 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Hazard } from '@/lib/trade/hazard'
-import { DEED_HAZARDS } from '@/lib/trade/hazards-deeds'
 import { logit } from '@/lib/trade/model'
 import { spokenAgainst, toField } from './answering-words'
 import { cautionParts, harmsPeople } from './caution-parts'
 import { cautionOdds } from './hazard-odds'
-import { HAZARDS, LEXICON } from './hazard-signs'
+import { DEEDS, HAZARDS, LEXICON } from './hazard-signs'
 import { onceFor } from './memo'
 
 /** Log odds from which on the fitted model takes a caution for an answer, and below which not even the lexicon's words are believed. */
@@ -21,8 +20,6 @@ const isOfThings = onceFor(
     !harmsPeople(text) && cautionParts(text).consequence === 'damage' && (level === 'notice' || level === undefined),
 )
 
-/** Each has words of its own that answer just that; no weights are fitted to them. */
-const DEEDS = new Map(DEED_HAZARDS.map(hazard => [hazard.id, hazard]))
 const saysOf = ({ text, hazard }: Mark, id: string): boolean =>
   toField(hazard) === id || DEEDS.get(id)?.known.test(text) === true
 

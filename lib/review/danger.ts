@@ -97,7 +97,8 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   let isPulled = false
   const oddsWith = stepOdds(machine)
   const ahead = sheetOdds(machine, [...sheet.tools, ...sheet.materials].map(({ text }) => text).join('\n'))
-  const firstCut = signsIn(sheet).find(own => own.isCut)?.step.number ?? 0
+  const signs = signsIn(sheet)
+  const firstCut = signs.find(own => own.isCut)?.step.number ?? 0
   for (const {
     step,
     isCut,
@@ -110,9 +111,10 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     hinted,
     listed,
     inContext,
-  } of signsIn(sheet)) {
+  } of signs) {
     // Run as on any other day before it is shut down, or only switched on: nobody is near yet.
     const isUsual = isPowered && (step.number < firstCut || isOnlySwitched)
+    const isLetOut = ({ id }: Hazard): boolean => isRelieving && STORED.has(id)
     const odds = isOff ? oddsWith.off(step.mark.text) : oddsWith.on(step.mark.text)
     const oddsOf = (i: number): number => (ahead[i] ?? 0) + (odds[i] ?? 0)
     const isDoubted = (hazard: Hazard): boolean => oddsOf(indexOf(hazard)) < DOUBTED
@@ -129,10 +131,8 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
         note(
           hazard,
           step,
-          isWaiting || (isUsual && BY_POWER.has(hazard.id)) || (isRelieving && STORED.has(hazard.id))
-            ? 'hinted'
-            : weight,
-          isCut || (isRelieving && STORED.has(hazard.id)),
+          isWaiting || (isUsual && BY_POWER.has(hazard.id)) || isLetOut(hazard) ? 'hinted' : weight,
+          isCut || isLetOut(hazard),
         )
     }
     for (const hazard of hinted)
@@ -142,12 +142,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
         !(hazard.id === 'electric-shock' && isUnplugging) &&
         !(isPulled && BY_POWER.has(hazard.id))
       )
-        note(
-          hazard,
-          step,
-          'hinted',
-          isCut || (isRelieving && STORED.has(hazard.id)) || (isPowered && hazard.id === 'electric-shock'),
-        )
+        note(hazard, step, 'hinted', isCut || isLetOut(hazard) || (isPowered && hazard.id === 'electric-shock'))
     for (const { row, hazard, isHint } of inContext) {
       if (isDoubted(hazard)) continue
       if (!here.has(row) || !isHere(hazard) || (hazard.id === 'electric-shock' && isCut)) continue

@@ -10,10 +10,11 @@ import { onceForText } from './memo'
 export const LEXICON: readonly Hazard[] = [...SHARED, ...MORE_HAZARDS]
 /** Every hazard the review looks for. */
 export const HAZARDS: readonly Hazard[] = [...LEXICON, ...DEED_HAZARDS]
-const DEEDS = new Set(DEED_HAZARDS)
+/** Hazards of a single deed by id: each has words of its own that answer just that, and no weights are fitted to it. */
+export const DEEDS: ReadonlyMap<string, Hazard> = new Map(DEED_HAZARDS.map(hazard => [hazard.id, hazard]))
 
 /** @returns whether a hazard is one of a single deed, answered by any caution of it wherever it stands. */
-export const isOfDeed = (hazard: Hazard): boolean => DEEDS.has(hazard)
+export const isOfDeed = (hazard: Hazard): boolean => DEEDS.has(hazard.id)
 const CONTEXTS: readonly HazardContext[] = [...HAZARD_CONTEXTS, ...HAZARD_CLASSES]
 const BY_ID = new Map(HAZARDS.map(hazard => [hazard.id, hazard]))
 
