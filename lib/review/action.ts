@@ -156,8 +156,16 @@ const RESULTS: ReadonlyMap<string, string> = new Map([
 ])
 const BECOMES = new Set('is are comes come feels feel sits sit runs run stays gets'.split(' '))
 
+/** "Turn it to the fully closed position". */
+const positionOf = (rest: readonly string[]): string | undefined => {
+  const at = rest.lastIndexOf('position')
+  return at < 2 || !rest.slice(0, at).includes('to') ? undefined : RESULTS.get(rest[at - 1] ?? '')
+}
+
 /** "… until the belt is tight": the word after the verb of state, adverbs passed over. */
 const resultOf = (rest: readonly string[]): string | undefined => {
+  const position = positionOf(rest)
+  if (position !== undefined) return position
   const from = rest.findIndex(token => token === 'until' || token === 'till')
   const at = from < 0 ? -1 : rest.findIndex((token, i) => i > from && BECOMES.has(token))
   const word = at < 0 ? undefined : rest.slice(at + 1).find(token => !ADVERBS.has(token) && !isAdverb(token))
@@ -178,13 +186,18 @@ const purposeOf = ({ verb, rest }: Clause): string | undefined => {
 const DRIVES = new Set('drive run zip gun send spin sink start work'.split(' '))
 const DRIVEN: ReadonlySet<Act> = new Set<Act>(['tighten', 'refit', 'connect', 'close'])
 
+/** "Tap the pin flush" drives it home. */
+const flushIn = ({ phrases }: Clause): string | undefined =>
+  phrases.some(phrase => phrase.length > 1 && phrase.at(-1) === 'flush') ? 'home' : undefined
+
 const CAUGHT = /^(?:snaps?|clicks?|latch(?:es)?|catch(?:es)?)$/
 
 const finish = (clause: Clause, before: Thing | undefined): Action => {
   const { rest } = clause
   const purpose = purposeOf(clause)
   const verb = purpose ?? clause.verb
-  const particle = purpose === undefined ? (clause.particle ?? distantParticle(verb, rest)) : undefined
+  const particle =
+    purpose === undefined ? (clause.particle ?? distantParticle(verb, rest) ?? flushIn(clause)) : undefined
   const along = alongIn(rest)
   // "Plug the line with a blanking plug" connects nothing.
   const isCapped = (verb === 'plug' || verb === 'cap') && particle === undefined && along.length > 0

@@ -91,6 +91,11 @@ const OWN = wordSet('its their your both two one a all care')
 const FAR = wordSet('off out away apart together loose free back home shut open closed')
 const AT_END = wordSet('on in up down')
 /** Little words that show that a particle belongs to what stands before it: "next to the off switch", "to shut off". */
+/** Where a thing goes that something goes along with: "drop the tap with its seal through the hole". */
+const ONTO: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  { into: 'in', onto: 'on', over: 'over', through: 'through' },
+  null,
+)
 const BINDS = wordSet('the a an to of from in on at by for and is')
 
 /**
@@ -106,6 +111,8 @@ export const distantParticle = (verb: string, rest: readonly string[]): string |
   for (let i = 2; i < rest.length; i++) {
     const [before = '', token = '', next] = [rest[i - 1], rest[i], rest[i + 1]]
     if (token === 'to' || token === 'until' || token === 'while' || token === 'by') return undefined
+    const onto = rest[0] === 'with' ? ONTO[token] : undefined
+    if (onto !== undefined && PLACES.has(verb)) return onto
     const isParticle = FAR.has(token) || (AT_END.has(token) && next === undefined)
     if (!isParticle || BINDS.has(before)) continue
     const particle = token === 'back' && next !== undefined && (AT_END.has(next) || next === 'off') ? next : token

@@ -22,9 +22,18 @@ const STRUCK = new RegExp(
   `\\b(?:throw|fling|hurl|spit|shoot|blow|bring|send|drop|fall|come|swing|spring|fly|flies|whip|lash|jump|run|go)\\w*\\b[^.;:]{0,40}?\\b(?:at|into|in|onto|on|through|over|toward|towards|under) (?:${BODY})\\b|\\b(?:pull|drag|draw|wind|suck|snatch|grab|tear|rip|sweep)\\w* (?:${BODY}|arms?|legs?) (?:in|into|off|under|round|between|down|along|out)\\b`,
   'i',
 )
+/** What takes hold of limbs and what people wear, and how people are told to come to grief. */
+const LIMBS =
+  'arms?|legs?|hands?|fingers?|fingertips?|thumbs?|toes?|feet|foot|hair|sleeves?|cuffs?|gloves?|clothes|clothing|ties?|scar(?:f|ves)|laces|skin|knuckles?|wrists?|necks?|backs?|scalps?|a person|a man|a woman|a child|somebody|someone|anyone|people|you'
+const SEIZED = new RegExp(
+  `\\b(?:grab|snatch|seiz|wrap|wind|swallow|chew|mash|mangl|eat|yank|whip|bite|takes?|took|take off|peel|strip|flay|skin|clout|floor|roast|cook|sear|put)(?:s|es|ed|bed|ing)?\\b(?! (?:two|three|a second|off the|about|care|turns))[^.;:,]{0,24}?\\b(?:${LIMBS})\\b|\\b(?:${LIMBS})\\b[^.;:,]{0,12}?\\b(?:gets?|got|is|are|be|being) (?:nipp|pinch|crush|trapp|caught|drawn|pull|cut|burn|scald|hit|squash|sever|jamm|wound)\\w*`,
+  'i',
+)
+const ILLS =
+  /\b(?:(?:farmer'?s|welder'?s|miner'?s) lung|lung (?:disease|damage|fever)|metal fume fever|fever|tetanus|lockjaw|eczema|wheez\w*|cough\w*|frost ?bit\w*|heat ?stroke|sunburn|arc eye|tinnitus|hypothermia|septic\w*|sepsis|salmonella|listeria|e\.? ?coli|goes? (?:up|off)\b(?= (?:at|in|with|like|as)\b)|goes? bang|up in flames|flash(?:es)? over|flash burns?)\b/i
 const isHarmed = (text: string): boolean => {
   const told = text.replaceAll(ORDERED, ' ')
-  return HARMED.test(told) || STRUCK.test(told)
+  return HARMED.test(told) || STRUCK.test(told) || SEIZED.test(told) || ILLS.test(told)
 }
 
 const DAMAGE =
@@ -36,6 +45,10 @@ const AVOIDS =
 const NAMES_HAZARD = new RegExp(LEXICON.map(({ signals }) => signals.source).join('|'), 'i')
 const HAZARD_WORDS =
   /\b(?:hot|heat|steam|pressur\w*|spring\w*|live|volt\w*|electric\w*|current|charg\w*|fuel|petrol|gasoline|vapou?r\w*|fumes?|gas(?:es)?|acid\w*|caustic|chemical\w*|solvent\w*|dust|sharp|blade\w*|edge\w*|glass|swarf|rotat\w*|spin\w*|turning|moving|belt\w*|pulley\w*|fan\w*|chain\w*|gear\w*|heavy|load\w*|raised|suspended|jack\w*|fall\w*|roll\w*|oil|fluid\w*|water|batter\w*|capacitor\w*|terminal\w*|airbag\w*|refrigerant|exhaust|carbon monoxide|noise|loud|laser|uv|flame\w*|spark\w*|fire|explosive|hydraulic|jet|hose|air\b|sling\w*|ladder|edge|cord|cable|tool|key|start\w*|unexpected\w*|ride|drive|engine|machine|saw|cutters?|needles?|jaws?|rollers?|wheels?|shafts?|kni(?:fe|ves)|tines?|gaps?|vices?|platform|ramp|boom|mast|forks?|bucket|drum|hooks?|ropes?|straps?|holes?|pits?|smoke|soot|ash|mou?ld|compressor|piston\w*|brak\w*|slippery|wet|ice|cold|particles?|chips?|debris|lead|asbestos|sewage|germs|magnet\w*|tension\w*|torque|overtighten\w*|overfill\w*|dry|contaminat\w*|dirt|grease|lever\w*|mix\w*|bleach|antifreeze|coolant|adhesive|paint|parts?|seal\w*|thread\w*|surface\w*|lint|pipe\w*|wire\w*|element|panel|door|lid|cover|guard)\b/i
+
+/** Told without a verb: "ear muffs on", "safety boots, and nobody in front of it". */
+const GEAR =
+  /(?:^|[;:,.–—-]\s*|\band )(?:(?:your|the|a|full|both|long|cut[- ]resistant|heat[- ]?proof|rubber|nitrile|leather|safety|ear|eye|dust|face|hard|steel[- ]toe\w*|welding|thick) )*(?:gloves?|gauntlets?|goggles|glasses|specs|visor|shield|mask|respirator|muffs?|ear ?plugs|boots|hat|helmet|harness|apron|overalls|vest|sleeves|coat|hands|fingers|feet|sleeves|cuffs|hair|lid|guard)(?: (?:on|down|up|off|out|back|clear|away|shut|clipped|tied|rolled|first|at all times|throughout))?(?=$|[.;,:]| and | for | while )|\b(?:nobody|no one|no-one|nothing|no people|no bystanders?|no children|no vehicles?|off limits|out of bounds|hands off|one (?:person|product|at a time)|at arm'?s length|from (?:the side|behind|upwind|a distance)|by (?:its|the) (?:handle|flats?|back|rim|hub|edges?))\b/i
 
 /** Words that begin a clause as adjectives although they are verbs too. */
 const ADJECTIVES = new Set('warm live open dry clean clear free cool loose slow level spare separate hot'.split(' '))
@@ -96,6 +109,9 @@ export const cautionParts = onceForText((whole: string): CautionParts => {
     hasAvoidance: AVOIDS.test(text) || text.split(/[.;:,]/).some(hasOrder),
   }
 })
+
+/** @returns whether a caution tells what to wear or who keeps away, without a verb. */
+export const tellsGear = (text: string): boolean => GEAR.test(text)
 
 const SERIOUS =
   /\b(?:serious\w*|sever(?:e|ely)|maim\w*|amputat\w*|blind\w*|cut off|take (?:off )?(?:your |a )?fingers?|fingers? off|limb|permanent\w*|lose (?:a|an|your)|(?:tear|rip|pull|take|cut|chop|bite|slice|wrench)s? off (?:a |an |your |the )?(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?)|(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?) off|for life|crippl\w*|paraly[sz]\w*|break\w* (?:a |an |your |the )?(?:back|neck|hip|skull|spine|leg|arm|jaw)|inject\w*|cost\w* (?:you )?(?:a |an |your |the )?(?:arm|leg|hand|limb|sight|eye|hearing|life)|explo\w*|fracture\w*)\b/i

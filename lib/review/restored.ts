@@ -13,7 +13,7 @@ const REDO: Readonly<Record<Undone, readonly Act[]>> = {
   opened: ['close', 'refit', 'tighten'],
   closed: ['open'],
   drained: ['fill'],
-  disconnected: ['connect', 'on'],
+  disconnected: ['connect', 'on', 'refit'],
   loosened: ['tighten', 'refit', 'connect'],
   'switched-off': ['on'],
   locked: ['unlock'],
@@ -167,8 +167,16 @@ const PROPS = wordSet('prop wedge chock block stay strut bar timber sprag pin po
 /** @returns which kinds of undoing an action can make good at all. */
 export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
   const redone = new Set(UNDONE.filter(undone => REDO[undone].some(act => action.acts.has(act))))
-  return isAway(action) && action.things.some(({ head }) => PROPS.has(head)) ? redone.add('added') : redone
+  if (isAway(action) && action.things.some(({ head }) => PROPS.has(head))) redone.add('added')
+  // "Take your padlock out of the fuse carrier": however a lock comes off.
+  if (action.acts.has('remove') && action.things.some(({ head }) => LOCKS.has(head) && !isCutHead(head)))
+    redone.add('locked')
+  // "Undo the hatch" opens it.
+  if (action.acts.has('close') && action.things.some(({ head }) => SHUT.has(head))) redone.add('loosened')
+  return redone
 })
+const isCutHead = (head: string): boolean => head === 'isolator' || head === 'breaker' || head === 'isolation'
+const SHUT = wordSet('hatch door lid gate flap cover hood bonnet panel guard')
 
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {

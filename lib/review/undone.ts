@@ -87,7 +87,7 @@ const isAid = (words: readonly string[]): boolean =>
 const SHIPPED = wordSet('transport shipping transit packing packaging backing')
 
 const isTakenOff = ({ words, head, isPlural }: Thing, rest: readonly string[]): boolean =>
-  (!NOT_PUT_BACK.has(head) || (head === 'foam' && isPlural)) &&
+  (!NOT_PUT_BACK.has(head) || (head === 'foam' && isPlural) || (head === 'tail' && words.includes('flexible'))) &&
   !words.some(word => SHIPPED.has(word)) &&
   !(head === 'stop' && words.includes('emergency')) &&
   !isAid(words) &&
@@ -190,7 +190,10 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
 
 /** "Run the backrest from flat to upright", "turn the wheel from lock to lock": it only travels. */
 const TRAVELS = wordSet('run drive move cycle swing turn travel slide operate jog sweep take rotate crank')
-const isTravel = ({ verb, rest }: Action): boolean => TRAVELS.has(verb) && rest[0] === 'from' && rest.includes('to')
+const isTravel = ({ verb, rest }: Action): boolean =>
+  rest[0] === 'from' && rest.includes('to') && (TRAVELS.has(verb) || isState(rest[1] ?? ''))
+/** "From hot to cold", "from lock to lock": no place, which would have an article. */
+const isState = (word: string): boolean => !/^(?:the|a|an|its|their|your|each|both|this|that|all|every)$/.test(word)
 
 /** "Unwind the regulator until the gauge reads zero", "back the screws out until they turn free": turned, not taken off. */
 const WINDS = wordSet('unwind back wind screw unscrew turn spin run ease')

@@ -1,4 +1,4 @@
-import { cautionParts } from '../caution-parts'
+import { cautionParts, tellsGear } from '../caution-parts'
 import { quote } from '../late'
 import { eachMark } from '../memo'
 import { atMark, type Rule } from '../rule'
@@ -24,7 +24,7 @@ export const cautionIncomplete: Rule = {
     const missing = [
       ...(hasHazard || mark.hazard !== undefined ? [] : ['what the danger is']),
       ...(consequence === undefined ? ['what it does'] : []),
-      ...(hasAvoidance ? [] : ['how to avoid it']),
+      ...(hasAvoidance || tellsGear(mark.text) ? [] : ['how to avoid it']),
     ]
     if (missing.length === 0) return []
     return [
