@@ -8,8 +8,14 @@ import { countOf } from '@/lib/procedure/count'
 import type { Edit } from '@/lib/procedure/edit'
 import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
+import { shorten } from '@/lib/procedure/shorten'
 import type { Comparison } from '@/lib/publish/compare'
 import styles from './bench.module.css'
+
+const SHEET = { text: 'choose a sheet in Markdown that Tellwright published.' }
+
+/** Longest piece shown of what was not understood, characters: to find the place. */
+const LONGEST_QUOTE = 160
 
 type Props = { readonly project: Project; readonly onPerform: (...edits: Edit[]) => void; readonly onClose: () => void }
 
@@ -19,23 +25,35 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
   const [comparison, setComparison] = useState<Comparison>()
   const [left, setLeft] = useState<ReadonlySet<number>>(new Set())
   const [problem, setProblem] = useState<string>()
+  const [notices, setNotices] = useState<readonly string[]>([])
   const take = async (file: File | undefined) => {
     if (file === undefined) return
     setProblem(undefined)
-    const [{ parseSheetMarkdown }, { compareSheet }] = await Promise.all([
-      import('@/lib/publish/read-markdown'),
-      import('@/lib/publish/compare'),
-    ])
-    const read = parseSheetMarkdown(await file.text())
-    if (!read.ok) return setProblem(`${file.name}: ${read.problems.map(formatProblem).join(' ')}`)
-    setComparison(compareSheet(project, read.value))
-    setLeft(new Set())
+    setComparison(undefined)
+    try {
+      const [{ parseSheetMarkdown }, { compareSheet }, { decodeText }] = await Promise.all([
+        import('@/lib/publish/read-markdown'),
+        import('@/lib/publish/compare'),
+        import('@/lib/transcript/decode'),
+      ])
+      const decoded = decodeText(new Uint8Array(await file.arrayBuffer()), file.name, SHEET)
+      if (!decoded.ok) return setProblem(decoded.problems.map(formatProblem).join(' '))
+      const read = parseSheetMarkdown(decoded.value.text)
+      if (!read.ok) return setProblem(`${file.name}: ${read.problems.map(formatProblem).join(' ')}`)
+      const compared = compareSheet(project, read.value)
+      setNotices(decoded.value.problems.map(formatProblem))
+      setComparison(compared)
+      setLeft(new Set(compared.changes.flatMap(({ doubt }, i) => (doubt === undefined ? [] : [i]))))
+    } catch (error) {
+      setProblem(`${file.name} could not be read: ${error instanceof Error ? error.message : String(error)}`)
+    }
   }
   const toggle = (index: number) => {
     const next = new Set(left)
     if (!next.delete(index)) next.add(index)
     setLeft(next)
   }
+  const doubts = [...new Set(comparison?.changes.flatMap(({ doubt }) => doubt ?? []))]
   const kept = comparison?.changes.filter((_, i) => !left.has(i)) ?? []
   return (
     <Dialog title="Read an edited sheet back" onClose={onClose} wide>
@@ -49,7 +67,23 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
       {problem !== undefined && <p role="alert">{problem}</p>}
       {comparison !== undefined && (
         <>
-          {comparison.changes.length === 0 && <p>Nothing in it differs from this recording.</p>}
+          {notices.map(notice => (
+            <p key={notice} role="note" className={styles.stops}>
+              {notice}
+            </p>
+          ))}
+          {comparison.changes.length === 0 && (
+            <p role="status">
+              {comparison.unread.length === 0
+                ? 'Nothing in it differs from this recording.'
+                : 'Nothing that was understood differs from this recording.'}
+            </p>
+          )}
+          {doubts.map(doubt => (
+            <p key={doubt} role="note" className={styles.stops}>
+              {doubt} Such changes are taken over only where you tick them.
+            </p>
+          ))}
           <ul className={styles.changes}>
             {comparison.changes.map((change, i) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: changes have no other identity than their place
@@ -65,11 +99,12 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
           </ul>
           {comparison.unread.length > 0 && (
             <section>
-              <h3>Not understood, left out of the recording</h3>
+              <h3>Not understood, left as it is in the recording</h3>
               <ul className={styles.changes}>
-                {comparison.unread.map(({ line, text }) => (
-                  <li key={`${line} ${text}`}>
-                    <small>line {line}</small> <q>{text}</q>
+                {comparison.unread.map(({ line, text, why }) => (
+                  <li key={`${line} ${text} ${why}`}>
+                    <small>line {line}</small>{' '}
+                    {text !== '' && <q>{shorten(text.replace(/\s+/g, ' '), LONGEST_QUOTE)}</q>} {why}.
                   </li>
                 ))}
               </ul>

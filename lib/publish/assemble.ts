@@ -19,6 +19,8 @@ export type Assembled = {
   readonly marks: readonly Mark[]
   readonly lines: ReadonlyMap<string, number>
   readonly fresh: readonly string[]
+  /** Marks whose line has no time. */
+  readonly untimed: readonly string[]
 }
 
 const stillOf = ({ read, alt }: Sighting): Pick<Mark, 'still'> | undefined => {
@@ -104,8 +106,10 @@ export const assemble = ({ steps, loose, front }: Sightings): Assembled => {
   const found = toSteps(steps, idFor)
   const inTime = [...found].sort((a, b) => a.start - b.start || a.end - b.end)
   const marks: Mark[] = []
+  const untimed: string[] = []
   const add = (mark: Mark, sighting: Sighting) => {
     marks.push(mark)
+    if (sighting.read.span === undefined) untimed.push(mark.id)
     lines.set(mark.id, sighting.line)
   }
   const placed = ({ read }: Sighting): Pick<Mark, 'place'> =>
@@ -127,5 +131,5 @@ export const assemble = ({ steps, loose, front }: Sightings): Assembled => {
     const named = typeof noted === 'object' ? { step: noted.id } : step === undefined ? {} : { step: step.id }
     add({ ...mark, ...placed(own), ...named }, own)
   }
-  return { marks, lines, fresh }
+  return { marks, lines, fresh, untimed }
 }

@@ -10,6 +10,8 @@ export type Change = {
   readonly line: number
   /** Id of the mark it is about; absent for the heading. */
   readonly mark?: string
+  /** Why it may not be meant, and what to do; such a change is kept only where the user says so. */
+  readonly doubt?: string
   readonly edit: Edit
 }
 

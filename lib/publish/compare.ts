@@ -1,15 +1,18 @@
-import { applyEdit, type ClearableField, type Edit } from '@/lib/procedure/edit'
+import { countOf } from '@/lib/procedure/count'
+import { applyEdit } from '@/lib/procedure/edit'
 import type { Mark } from '@/lib/procedure/mark'
 import { stepsInOrder } from '@/lib/procedure/place'
 import type { Project } from '@/lib/procedure/project'
 import { type Sheet, toSheet } from '@/lib/procedure/sheet'
-import { formatQuantity } from '@/lib/quantity/format'
 import { formatSpan } from './address'
-import { type Change, clip } from './change'
+import { adopt } from './adopt'
+import type { Change } from './change'
 import { compareHeading } from './compare-heading'
+import { compareMark, fieldChange, isSame, type Names, NO_VALUE, nameOf } from './compare-mark'
 import { moves } from './moves'
+import { formatNote } from './note'
 import type { Echo, ReadBack, Unread } from './read-back'
-import { SHOWN_FIELDS, type ShownField } from './shown'
+import type { ShownField } from './shown'
 import { detailsOf } from './standing'
 
 /** What a hand changed in a sheet, against a project. */
@@ -18,94 +21,6 @@ export type Comparison = {
   readonly changes: readonly Change[]
   /** What was not understood, for the user to see. */
   readonly unread: readonly Unread[]
-}
-
-const isSame = (a: unknown, b: unknown): boolean => sorted(a) === sorted(b)
-
-const sorted = (value: unknown): string =>
-  JSON.stringify(value, (_, v: unknown) =>
-    typeof v === 'object' && v !== null && !Array.isArray(v)
-      ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : v,
-  ) ?? ''
-
-/** Fields a sheet speaks of, beside those a line shows. */
-const FIELDS = ['kind', ...SHOWN_FIELDS, 'pencilled', 'step', 'still', 'capability'] as const
-type Field = (typeof FIELDS)[number]
-
-const FIELD_WORDS: Readonly<Record<Field, string>> = {
-  kind: 'kind',
-  text: 'text',
-  level: 'signal word',
-  hazard: 'hazard',
-  quantity: 'value',
-  equivalent: 'equal value',
-  reference: 'condition',
-  basis: 'basis',
-  citation: 'citation',
-  price: 'price',
-  pencilled: 'pencil flag',
-  step: 'step it belongs to',
-  still: 'picture',
-  capability: 'range',
-}
-
-const nameOf = (mark: Mark): string => `${mark.kind} “${clip(mark.text)}”`
-
-/** A field's value in words; undefined where the mark has none, or none that words could tell. */
-const wordsOf = (mark: Mark, field: Field): string | undefined => {
-  const value = mark[field]
-  switch (field) {
-    case 'quantity':
-    case 'equivalent':
-      return mark[field] === undefined ? undefined : formatQuantity(mark[field])
-    case 'capability':
-      return mark.capability === undefined ? undefined : formatQuantity(mark.capability.range)
-    case 'still':
-      return mark.still === undefined ? undefined : `“${clip(mark.still.alt)}”`
-    case 'pencilled':
-      return mark.pencilled === undefined ? undefined : `${Math.round(mark.pencilled.confidence * 100)} %`
-    default:
-      return typeof value === 'string' ? `“${clip(value)}”` : undefined
-  }
-}
-
-/** What keeping a changed field would do: from what, to what. */
-const aboutField = (name: string, field: Field, from: string | undefined, to: string | undefined): string => {
-  const what = `the ${FIELD_WORDS[field]} of the ${name}`
-  if (to === undefined || to === '') return `Take away ${what}${from === undefined ? '' : `, ${from}`}`
-  if (from === undefined || from === '') return `Set ${what} to ${to}`
-  // Where both read alike, what differs is too fine for words.
-  return from === to ? `Change ${what}, ${to}, as written` : `Change ${what} from ${from} to ${to}`
-}
-
-/** One change for each field that differs, so that each may be kept alone. */
-const fieldChange = (before: Mark, after: Mark, field: Field, line: number): Change => {
-  const value = after[field]
-  const name = nameOf(before)
-  if (field === 'pencilled' && value === undefined)
-    return {
-      about: `Keep the ${name}: its pencil flag was taken away`,
-      line,
-      mark: before.id,
-      edit: { do: 'keep-marks', ids: [before.id] },
-    }
-  const about = aboutField(name, field, wordsOf(before, field), wordsOf(after, field))
-  const edit: Edit =
-    value === undefined
-      ? { do: 'change-mark', id: before.id, clear: [field as ClearableField] }
-      : { do: 'change-mark', id: before.id, to: { [field]: value } }
-  return { about, line, mark: before.id, edit }
-}
-
-const compareMark = (before: Mark, after: Mark, line: number): readonly Change[] => {
-  const changes = FIELDS.filter(field => !isSame(before[field], after[field])).map(field =>
-    fieldChange(before, after, field, line),
-  )
-  if (before.start === after.start && before.end === after.end) return changes
-  const { start, end } = after
-  const about = `Change the time of the ${nameOf(before)} from ${formatSpan(before)} to ${formatSpan(after)}`
-  return [...changes, { about, line, mark: before.id, edit: { do: 'change-mark', id: before.id, to: { start, end } } }]
 }
 
 const echoUnread = (echo: Echo, why: string): Unread => ({
@@ -126,9 +41,10 @@ const compareEcho = (echo: Echo, project: Project, read: ReadBack): { changes: C
     if (before === undefined || after === undefined) continue
     for (const [field, value] of Object.entries(echo.fields) as [ShownField, unknown][]) {
       if (isSame(before[field], value) || isSame(after[field], value)) continue
-      if (isSame(before[field], after[field]))
-        changes.push(fieldChange(before, { ...before, [field]: value } as Mark, field, echo.line))
-      else unread.push(echoUnread(echo, `“${echo.section}” says otherwise than the step; the step is taken`))
+      if (isSame(before[field], after[field])) {
+        const change = fieldChange(before, { ...before, [field]: value } as Mark, field, echo.line)
+        changes.push(echo.isValueUnread === true && field === 'reference' ? { ...change, doubt: NO_VALUE } : change)
+      } else unread.push(echoUnread(echo, `“${echo.section}” says otherwise than the step; the step is taken`))
     }
   }
   return { changes, unread }
@@ -174,17 +90,33 @@ const linesBefore = (project: Project, read: ReadBack): ReadonlyMap<string, numb
   return lines
 }
 
+/** So many marks gone, and they more than half of all, are rather another recording's sheet, or half a file. */
+const MANY = 4
+
 const dropped = (project: Project, read: ReadBack): readonly Change[] => {
   const there = new Set([...read.marks.map(mark => mark.id), ...read.unread.flatMap(({ id }) => id ?? [])])
+  // What stands in a part that was not understood is not gone.
+  const isQuoted = ({ id }: Mark): boolean => {
+    const note = `"${formatNote({ id, items: new Map() })}`
+    return read.unread.some(({ text }) => text.includes(`${note}"`) || text.includes(`${note};`))
+  }
   const lines = linesBefore(project, read)
-  return project.marks
-    .filter(mark => !there.has(mark.id) && !(read.isKeptOnly && mark.pencilled !== undefined))
-    .map(mark => ({
-      about: `Drop the ${nameOf(mark)}: it is not in the sheet any more`,
-      line: lines.get(mark.id) ?? 1,
-      mark: mark.id,
-      edit: { do: 'drop-marks', ids: [mark.id] },
-    }))
+  const gone = project.marks.filter(
+    mark => !there.has(mark.id) && !isQuoted(mark) && !(read.isKeptOnly && mark.pencilled !== undefined),
+  )
+  const isMost = gone.length >= MANY && gone.length * 2 > project.marks.length
+  const doubt = isMost
+    ? {
+        doubt: `${gone.length} of ${countOf(project.marks.length, 'mark')} are not in this file: see that it is a sheet of this recording.`,
+      }
+    : {}
+  return gone.map(mark => ({
+    ...doubt,
+    about: `Drop the ${nameOf(mark)}: it is not in the sheet any more`,
+    line: lines.get(mark.id) ?? 1,
+    mark: mark.id,
+    edit: { do: 'drop-marks', ids: [mark.id] },
+  }))
 }
 
 const moved = (project: Project, read: ReadBack): readonly Change[] => {
@@ -207,7 +139,9 @@ const applied = (project: Project, changes: readonly Change[]): Project =>
  * @returns changes as edits to keep one by one; applied all, the project says what the sheet says. What was not understood
  *   comes back too. Never throws.
  */
-export const compareSheet = (project: Project, read: ReadBack): Comparison => {
+export const compareSheet = (project: Project, given: ReadBack): Comparison => {
+  const read = adopt(project, given)
+  const names: Names = new Map([...project.marks, ...read.marks].map(({ id, text }) => [id, text]))
   const before = new Map(project.marks.map(mark => [mark.id, mark]))
   const echoes = read.echoes.map(echo => compareEcho(echo, project, read))
   const heading = compareHeading(project.procedure, read)
@@ -215,12 +149,13 @@ export const compareSheet = (project: Project, read: ReadBack): Comparison => {
     ...heading.changes,
     ...read.marks.flatMap(mark => {
       const old = before.get(mark.id)
-      return old === undefined ? [] : compareMark(old, mark, read.lines.get(mark.id) ?? 1)
+      return old === undefined ? [] : compareMark(old, mark, read.lines.get(mark.id) ?? 1, names)
     }),
     ...echoes.flatMap(each => each.changes),
     ...dropped(project, read),
   ]
   changes.push(...added(read, applied(project, changes)))
   changes.push(...moved(applied(project, changes), read))
-  return { changes, unread: [...read.unread, ...heading.unread, ...echoes.flatMap(each => each.unread)] }
+  const unread = [...read.unread, ...heading.unread, ...echoes.flatMap(each => each.unread)]
+  return { changes, unread: unread.sort((a, b) => a.line - b.line) }
 }

@@ -38,5 +38,10 @@ export const echoesOf = (marks: readonly Mark[], seen: readonly SeenEcho[]): rea
     const fields = Object.fromEntries(
       differing.flatMap(key => FIELDS[key]).flatMap(field => (said[field] === undefined ? [] : [[field, said[field]]])),
     )
-    return [{ line, section, ids, fields, heading: {} }]
+    const isLost =
+      differing.includes('value') &&
+      said.quantity === undefined &&
+      /\d/.test(shown.value ?? '') &&
+      own.some(mark => mark.quantity !== undefined)
+    return [{ line, section, ids, fields, heading: {}, ...(isLost ? { isValueUnread: true } : {}) }]
   })

@@ -32,6 +32,12 @@ export const noteUnread = (source: Source, node: Block, why: string, id?: string
   source.unread.push({ line: lineOf(node), text, why, ...(id === undefined ? {} : { id }) })
 }
 
+const noteTime = (source: Source, line: number, { badTime }: ReadLine): void => {
+  if (badTime === undefined) return
+  const why = 'expected a time such as 0:16–0:21, its start before its end; the time stays as it was'
+  source.unread.push({ line, text: badTime, why })
+}
+
 const NO_LABEL = 'expected a line that opens with Spec:, Tool:, Material:, Check:, Reason:, Symptom: or a signal word'
 
 /** Reads a line that must say its kind. */
@@ -42,6 +48,7 @@ const readLabelled = (source: Source, node: Block, children: readonly PhrasingCo
     noteUnread(source, node, NO_LABEL, read.note?.id)
     return undefined
   }
+  noteTime(source, lineOf(node), read)
   return { kind, read, line: lineOf(node) }
 }
 
@@ -89,6 +96,7 @@ export const readSteps = (source: Source, list: List, before: readonly Sighting[
       else noteUnread(source, block, 'expected a picture, or a list of what belongs to the step')
     }
     const read = readLine(children, 'step')
+    noteTime(source, lineOf(item), read)
     return [{ kind: 'step', read, line: lineOf(item), owned, ...(alt === undefined ? {} : { alt }) }]
   })
 

@@ -7,6 +7,8 @@ export type ReadFront = {
   readonly heading: Partial<Heading>
   readonly footage: { readonly name: string; readonly seconds: number } | null
   readonly isKeptOnly: boolean
+  /** Line of each field; absent where no front matter could be read. */
+  readonly lines?: ReadonlyMap<string, number>
   readonly unread: readonly Unread[]
 }
 
@@ -66,6 +68,16 @@ const KNOWN = [
   'references',
 ] as const
 
+const LEFT_AS_IT_IS = 'Title, equipment, interval, revision and author are left as they are'
+
+const NO_FRONT: ReadFront = { heading: {}, footage: null, isKeptOnly: false, unread: [] }
+
+/** What a sheet without front matter says: nothing, which is no wish to take the head away. */
+export const MISSING_FRONT: ReadFront = {
+  ...NO_FRONT,
+  unread: [{ line: 1, text: '', why: `there is no front matter between --- lines at the top. ${LEFT_AS_IT_IS}` }],
+}
+
 /**
  * Reads front matter.
  *
@@ -77,11 +89,13 @@ export const readFrontMatter = (yaml: string, line: number): ReadFront => {
   const document = parseDocument(yaml, { schema: 'failsafe', prettyErrors: false, uniqueKeys: false })
   const [error] = document.errors
   const fields: unknown = error === undefined ? document.toJS() : undefined
+  const rows = yaml.split('\n')
   if (!isFields(fields)) {
     const why = error === undefined ? 'expected fields such as `title: …`' : `this is not valid YAML: ${error.message}`
-    return { heading: {}, footage: null, isKeptOnly: false, unread: [{ line, text: yaml, why }] }
+    const at = yaml.slice(0, error?.pos[0] ?? 0).split('\n').length - 1
+    const text = rows[at] ?? ''
+    return { ...NO_FRONT, unread: [{ line: line + at, text, why: `${why}. ${LEFT_AS_IT_IS}` }] }
   }
-  const rows = yaml.split('\n')
   const unreadField = (key: string, why: string): Unread => {
     const at = rows.findIndex(row => row.startsWith(`${key}:`))
     return { line: line + Math.max(0, at), text: rows[at] ?? key, why }
@@ -105,6 +119,7 @@ export const readFrontMatter = (yaml: string, line: number): ReadFront => {
     },
     footage: readFootage(fields.footage),
     isKeptOnly: fields.pencilled === 'left out',
+    lines: new Map(Object.keys(fields).map(key => [key, unreadField(key, '').line])),
     unread,
   }
 }

@@ -43,8 +43,9 @@ const readHeadLine = (g: Gathered, node: Paragraph): void => {
   const value = lineText(node.children.slice(1))
   if (label === 'Equipment' || label === 'Revision' || label === 'Author')
     saidOfHeading(g, node, 'head', label.toLowerCase() as 'equipment' | 'revision' | 'author', value)
-  else if (label === 'Due' && value === formatInterval(g.front.heading.interval)) return
-  else if (label !== 'Footage') noteUnread(g.source, node, 'the front matter says otherwise; change it there')
+  else if (label === 'Due' && (g.front.lines === undefined || value === formatInterval(g.front.heading.interval)))
+    return
+  else if (label !== 'Footage') noteUnread(g.source, node, 'the front matter says when it is due; change it there')
 }
 
 /** Reads what stands before the first section. */

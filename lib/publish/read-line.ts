@@ -4,6 +4,7 @@ import { parseTime } from '@/lib/procedure/time'
 import { formatSpan, parseSpanAddress, spanAddress } from './address'
 import { PENCILLED } from './line'
 import { fromNote, type ReadNote } from './mark-note'
+import { withMendedLink } from './mend-link'
 import { parseNote } from './note'
 import { kindOfLabel, type Shown } from './shown'
 import { toLine } from './text'
@@ -15,6 +16,8 @@ export type ReadLine = {
   /** Seconds. */
   readonly span?: { readonly start: number; readonly end: number }
   readonly isFlagged: boolean
+  /** A time written over the link's words that is none. */
+  readonly badTime?: string
 }
 
 /** A line of a summary or list: what it shows, and the ids it links to. */
@@ -32,16 +35,18 @@ const noteOf = (link: Link): ReadNote | undefined => {
 }
 
 /** The span a time link says: its exact note where the address still agrees, then a time written over its words, then its address. */
-const spanOf = (link: Link, note: ReadNote | undefined): { start: number; end: number } | undefined => {
+const spanOf = (link: Link, note: ReadNote | undefined): Pick<ReadLine, 'span' | 'badTime'> => {
   const read = parseSpanAddress(link.url)
-  if (read === undefined) return undefined
+  if (read === undefined) return {}
   const noted = note?.span
   const isNoted = noted !== undefined && link.url.endsWith(spanAddress('', noted))
   const span = isNoted ? noted : { start: read.start, end: read.end ?? read.start }
   const words = toPlain(link).trim()
-  if (words === formatSpan(span)) return span
-  const [from, to] = words.split(/\s*[–—-]\s*/).map(parseTime)
-  return from === undefined ? span : { start: from, end: to ?? Math.max(from, span.end) }
+  if (words === '' || words === formatSpan(span)) return { span }
+  const [from, to, ...more] = words.split(/\s*[–—-]\s*/).map(parseTime)
+  const end = /[–—-]/.test(words) ? to : Math.max(from ?? 0, span.end)
+  if (from === undefined || end === undefined || end < from || more.length > 0) return { span, badTime: words }
+  return { span: { start: from, end } }
 }
 
 const unbracketed = (text: string): string => text.trim().replace(/^\(([\s\S]*)\)$/, '$1')
@@ -92,18 +97,19 @@ const readParts = (nodes: readonly PhrasingContent[], form: LineForm): Shown => 
 }
 
 /** @returns a line that defines a mark, taken apart. */
-export const readLine = (nodes: readonly PhrasingContent[], form: LineForm): ReadLine => {
+export const readLine = (given: readonly PhrasingContent[], form: LineForm): ReadLine => {
+  const nodes = given.some(isTimeLink) ? given : withMendedLink(given)
   const at = nodes.findLastIndex(isTimeLink)
   const link = nodes[at]
   const isFlag = (node: PhrasingContent) => node.type === 'emphasis' && toPlain(node).trim() === PENCILLED
   const isFlagged = nodes.slice(at + 1).some(isFlag)
   const rest = nodes.filter((node, i) => i !== at && !(i > at && isFlag(node)))
   const note = link === undefined || link.type !== 'link' ? undefined : noteOf(link)
-  const span = link === undefined || link.type !== 'link' ? undefined : spanOf(link, note)
+  const time = link === undefined || link.type !== 'link' ? {} : spanOf(link, note)
   return {
     shown: readParts(rest, form),
     ...(note === undefined ? {} : { note }),
-    ...(span === undefined ? {} : { span }),
+    ...time,
     isFlagged,
   }
 }

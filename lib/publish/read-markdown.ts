@@ -2,16 +2,29 @@ import type { Root, RootContent } from 'mdast'
 import { toString as toPlain } from 'mdast-util-to-string'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Heading } from '@/lib/procedure/project'
-import { type Assembled, assemble } from './assemble'
+import { type Assembled, assemble, type FrontSighting } from './assemble'
 import { echoesOf } from './echo'
 import { shownScope } from './front-matter'
 import { markdown } from './processor'
 import type { ReadBack } from './read-back'
 import { lineOf, noteUnread, type Source } from './read-blocks'
-import { type ReadFront, readFrontMatter } from './read-front-matter'
+import { MISSING_FRONT, readFrontMatter } from './read-front-matter'
 import { type Gathered, readHead } from './read-head'
 import { SECTION_READERS } from './read-sections'
+import { SECTIONS } from './sections'
 import { toLine } from './text'
+
+/**
+ * A text processor may have turned every quotation mark into a curly one, which ends no title of a link. Only where no time link
+ * has straight ones left; each is one character for one, so that places stay.
+ */
+const withStraightQuotes = (text: string): string =>
+  /#t=[\d.,]+ "/.test(text)
+    ? text
+    : text.replace(
+        /(\]\([^()\s]*#t=[\d.,]+ )[“”„]([^“”„"\n]*)[“”„]\)/gu,
+        (_, before: string, title: string) => `${before}"${title}")`,
+      )
 
 type Part = { readonly title: string; readonly blocks: readonly RootContent[] }
 
@@ -25,10 +38,16 @@ const partsOf = (root: Root): readonly Part[] => {
   return parts
 }
 
+/** Headings are known in capitals and small letters alike. */
+const sectionReader = (title: string) =>
+  SECTION_READERS.get(title) ?? [...SECTION_READERS].find(([name]) => name.toLowerCase() === title.toLowerCase())?.[1]
+
 const readPart = (g: Gathered, { title, blocks }: Part): void => {
-  const read = SECTION_READERS.get(title)
+  const read = sectionReader(title)
   if (read !== undefined) read(g, blocks.slice(1))
-  else for (const node of blocks) noteUnread(g.source, node, `a sheet has no section "${title}"`)
+  else
+    for (const node of blocks)
+      noteUnread(g.source, node, `a sheet has no section "${title}"; it has ${[...SECTION_READERS.keys()].join(', ')}`)
 }
 
 const toHeading = ({ front, scope, references }: Gathered): Heading => {
@@ -56,16 +75,27 @@ const asShown = (list: Heading['references']): Heading['references'] =>
     return name === '' ? [{ title: rest, part: '' }] : [{ title: name, part: rest }]
   })
 
-const toReadBack = (g: Gathered, { marks, lines, fresh }: Assembled): ReadBack => ({
+const toReadBack = (g: Gathered, { marks, lines, fresh, untimed }: Assembled): ReadBack => ({
   heading: toHeading(g),
+  front: g.front.lines,
   footage: g.front.footage,
   marks,
   lines,
   fresh,
+  untimed,
   echoes: [...g.said, ...echoesOf(marks, g.echoes)],
   unread: [...g.front.unread, ...g.source.unread].sort((a, b) => a.line - b.line),
   isKeptOnly: g.front.isKeptOnly,
 })
+
+/** Whether a line of a list at the front, whose link is gone, repeats a mark of the same name: it is compared with that one. */
+const isRepetition = (g: Gathered, { kind, read: { shown }, line }: FrontSighting): boolean => {
+  const all = [...g.steps.flatMap(step => [step, ...step.owned]), ...g.loose]
+  const same = all.filter(other => other.kind === kind && other.read.shown.text === shown.text)
+  const ids = same.flatMap(({ read }) => read.note?.id ?? [])
+  if (ids.length > 0) g.echoes.push({ ids, kind, shown, section: 'list', line })
+  return same.length > 0
+}
 
 /**
  * Reads a sheet back from its Markdown, also after a hand edited it.
@@ -75,19 +105,18 @@ const toReadBack = (g: Gathered, { marks, lines, fresh }: Assembled): ReadBack =
  *   otherwise, and what was not understood; problem `not-a-sheet` where there is nothing of a sheet in it. Never throws.
  */
 export const parseSheetMarkdown = (text: string): Result<ReadBack> => {
-  const source: Source = { text: text.replace(/^\uFEFF/, ''), unread: [] }
+  const source: Source = { text: withStraightQuotes(text.replace(/^\uFEFF/, '')), unread: [] }
   const root = markdown.parse(source.text)
   const parts = partsOf(root)
   const [yaml] = root.children
-  if (yaml?.type !== 'yaml' && !parts.some(part => SECTION_READERS.has(part.title))) {
+  // Show notes have some of these headings too.
+  const hasSteps = parts.some(part => sectionReader(part.title) === sectionReader(SECTIONS.steps))
+  if (yaml?.type !== 'yaml' && !hasSteps && !/#t=[\d.,]+ "/.test(source.text)) {
     const message =
-      'this is not a sheet: expected front matter between --- lines or a section such as "## Steps". Choose a Markdown file that Tellwright published.'
+      'this is not a sheet: expected front matter between --- lines or a section "## Steps". Choose a Markdown file that Tellwright published.'
     return refusal({ code: 'not-a-sheet', message, place: { line: 1 } })
   }
-  const front: ReadFront =
-    yaml?.type === 'yaml'
-      ? readFrontMatter(yaml.value, lineOf(yaml) + 1)
-      : { heading: {}, footage: null, isKeptOnly: false, unread: [] }
+  const front = yaml?.type === 'yaml' ? readFrontMatter(yaml.value, lineOf(yaml) + 1) : MISSING_FRONT
   const g: Gathered = {
     source,
     front,
@@ -102,6 +131,7 @@ export const parseSheetMarkdown = (text: string): Result<ReadBack> => {
   for (const [i, part] of parts.entries())
     if (i === 0) readHead(g, part.blocks)
     else readPart(g, part)
-  const assembled = assemble({ steps: g.steps, loose: g.loose, front: g.added })
+  const added = g.added.filter(each => !isRepetition(g, each))
+  const assembled = assemble({ steps: g.steps, loose: g.loose, front: added })
   return success(toReadBack(g, assembled))
 }

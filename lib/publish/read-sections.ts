@@ -96,7 +96,8 @@ const readSignOff = (g: Gathered, blocks: readonly RootContent[]): void => {
     else
       for (const row of node.children.slice(1)) {
         const [name = '', by = '', ...more] = row.children.map(cell => lineText(cell.children))
-        const isAuthor = name === SIGN_OFF_ROWS[0] && by === toLine(g.front.heading.author ?? '')
+        const isAuthor =
+          name === SIGN_OFF_ROWS[0] && (g.front.lines === undefined || by === toLine(g.front.heading.author ?? ''))
         const isBlank = (by === '' || isAuthor) && more.every(cell => cell === '')
         if (isBlank && (SIGN_OFF_ROWS as readonly string[]).includes(name)) continue
         const line = row.position?.start.line ?? 1

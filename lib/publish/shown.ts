@@ -84,9 +84,10 @@ const levelOfLabel = (label: string) => {
 }
 
 const fromBasis = (aside: string): ShownFields => {
-  const at = aside.indexOf(':')
+  // A hand may part them by a comma.
+  const at = aside.search(/[:,]/)
   const word = (at < 0 ? aside : aside.slice(0, at)).trim().toLowerCase()
-  const basis = BASES.find(each => BASIS_WORDS[each] === word)
+  const basis = BASES.find(each => BASIS_WORDS[each] === word || BASIS_WORDS[each].split(' or ').includes(word))
   if (basis === undefined) return { citation: aside }
   return at < 0 ? { basis } : { basis, citation: aside.slice(at + 1).trim() }
 }

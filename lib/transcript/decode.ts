@@ -7,6 +7,9 @@ import { atLine } from './reading'
  */
 export const LARGEST_TRANSCRIPT = 25_000_000
 
+/** What was expected of a file, as messages say it. */
+export type Expected = { readonly text: string; readonly ifFootage?: string }
+
 /** Text of a file, without byte order mark, and what had to be assumed to read it. */
 export type Decoded = { readonly text: string; readonly problems: readonly Problem[] }
 
@@ -31,7 +34,11 @@ const SIGNATURES: readonly (readonly [what: string, signature: readonly number[]
   ['an RTF document', ascii('{\\rtf')],
 ]
 
-const EXPECTED = 'expected text: WebVTT, SubRip, lines headed by times, recogniser JSON, a table, or plain lines'
+/** What a transcript may be, for messages. */
+const TRANSCRIPT: Expected = {
+  text: 'expected text: WebVTT, SubRip, lines headed by times, recogniser JSON, a table, or plain lines.',
+  ifFootage: ' If it is the footage, load it as footage.',
+}
 
 /** Share of bytes that text never has (control codes but tab, line ends, form feed and escape). */
 const shareOfControls = (bytes: Uint8Array): number => {
@@ -79,23 +86,25 @@ const decodeUtf8 = (bytes: Uint8Array): Decoded => {
 }
 
 /**
- * The text of a transcript file: UTF-8 or UTF-16, with or without byte order mark; anything else is read as Windows-1252,
- * with a problem that says so.
+ * The text of a transcript or another file of words: UTF-8 or UTF-16, with or without byte order mark; anything else is read
+ * as Windows-1252, with a problem that says so.
  *
+ * @param expected what else than a transcript was expected, for messages
  * @returns text; or problem `too-large` (over 25 MB), `empty-file`, `binary-file`. Never throws.
  * @source WHATWG Encoding; WebVTT is UTF-8 with replacement characters for what is not
  */
-export const decodeText = (bytes: Uint8Array, file: string): Result<Decoded> => {
+export const decodeText = (bytes: Uint8Array, file: string, expected = TRANSCRIPT): Result<Decoded> => {
   const place = { file }
+  const { text: wanted, ifFootage = '' } = expected
   if (bytes.length > LARGEST_TRANSCRIPT) {
     const size = `${(bytes.length / 1e6).toFixed(1)} MB`
-    const message = `this file is ${size}; a transcript of at most 25 MB (some 400 hours of talk) is read. If it is the footage, load it as footage.`
+    const message = `this file is ${size}; text of at most 25 MB (some 400 hours of talk) is read.${ifFootage}`
     return refusal({ code: 'too-large', message, place })
   }
-  if (bytes.length === 0) return refusal({ code: 'empty-file', message: `this file is empty; ${EXPECTED}.`, place })
+  if (bytes.length === 0) return refusal({ code: 'empty-file', message: `this file is empty; ${wanted}`, place })
   const found = SIGNATURES.find(([, signature, at]) => startsWith(bytes, signature, at))?.[0]
   if (found !== undefined) {
-    const message = `this is ${found}, whatever its name says; ${EXPECTED}. If it is the footage, load it as footage.`
+    const message = `this is ${found}, whatever its name says; ${wanted}${ifFootage}`
     return refusal({ code: 'binary-file', message, place })
   }
   if (startsWith(bytes, [0xff, 0xfe])) return success({ text: new TextDecoder('utf-16le').decode(bytes), problems: [] })
@@ -104,7 +113,7 @@ export const decodeText = (bytes: Uint8Array, file: string): Result<Decoded> => 
   if (wide !== undefined) return success({ text: new TextDecoder(wide).decode(bytes), problems: [] })
   const isWebVtt = startsWith(bytes, ascii('WEBVTT')) || startsWith(bytes, ascii('WEBVTT'), 3)
   if (!isWebVtt && shareOfControls(bytes) > 0.05) {
-    const message = `this file is not text (it is full of bytes that no text has); ${EXPECTED}.`
+    const message = `this file is not text (it is full of bytes that no text has); ${wanted}`
     return refusal({ code: 'binary-file', message, place })
   }
   return success(decodeUtf8(bytes))

@@ -52,6 +52,31 @@ test('a sheet edited by hand is read back: what changed is shown, and taken over
   await expect(sheetOf(page).locator('[data-kind="step"]')).toContainText('Take the lid off')
 })
 
+test('an edited sheet that is not UTF-8, is none, or lacks most marks says so, and nothing is taken over unasked', async ({
+  page,
+}) => {
+  const lines = Array.from({ length: 5 }, (_, i) => `Turn bolt number ${i + 1} once.`)
+  await lay(page, tempFile('bolts.vtt', vtt(...lines)))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(sheetOf(page).locator('[data-kind="step"]')).toHaveCount(5)
+  await page.getByRole('button', { name: 'Publish' }).click()
+  const markdown = (await save(page, /^Save .*\.md$/)).toString('utf8')
+  await page.getByRole('button', { name: 'Read an edited sheet back…' }).click()
+  const dialog = page.getByRole('dialog')
+  const give = (content: string | Uint8Array) =>
+    page.getByLabel('File of the edited sheet').setInputFiles(tempFile('bolts.md', content))
+  const windows = markdown.replace('Turn bolt number 1 once', 'Turn bolt number 1 to 20 °C').replaceAll('–', '-')
+  await give(Uint8Array.from(windows, letter => letter.charCodeAt(0)))
+  await expect(dialog).toContainText('read as Windows-1252')
+  await expect(dialog).toContainText('“Turn bolt number 1 to 20 °C.”')
+  await give('')
+  await expect(dialog.getByRole('alert')).toContainText('this file is empty')
+  await expect(dialog.getByRole('button', { name: /^Take over/ })).toHaveCount(0)
+  await give(`${markdown.slice(0, markdown.indexOf('## Steps'))}colour green\n`)
+  await expect(dialog).toContainText('are not in this file: see that it is a sheet of this recording')
+  await expect(dialog.getByRole('button', { name: /^Take over 0 of/ })).toBeDisabled()
+})
+
 test('a release takes the next letter; an open stop finding prevents it', async ({ page }) => {
   await openDemo(page)
   await page.getByRole('button', { name: 'Publish' }).click()

@@ -147,6 +147,105 @@ describe('a sheet edited by hand', () => {
   })
 })
 
+const abouts = (project: Project, text: string) =>
+  compared(project, text).changes.map(({ about, line, doubt }) => ({ about, line, ...(doubt && { doubt }) }))
+
+describe('a sheet whose syntax a hand broke', () => {
+  const project = exampleProject()
+  const text = toSheetMarkdown(toSheet(project))
+  const line = (words: string, from = text): number => from.split('\n').findIndex(each => each.includes(words)) + 1
+
+  test('[P3] without front matter, or with front matter that is no YAML, takes nothing of the head away and says why', () => {
+    const none = compared(project, text.replace(/^---\n[\s\S]*?\n---\n/, ''))
+    expect(none.changes).toEqual([])
+    expect(none.unread[0]).toMatchObject({ line: 1, why: expect.stringContaining('no front matter') })
+    const broken = compared(project, text.replace('revision: B', 'revision: "B'))
+    expect(broken.changes).toEqual([])
+    expect(broken.unread).toMatchObject([
+      { line: line('revision: B'), text: 'revision: "B', why: expect.stringContaining('not valid YAML') },
+    ])
+  })
+
+  test('[P3] with a section under another name, or bullets for numbers, drops nothing that still stands there', () => {
+    const renamed = compared(project, text.replace('## Steps', '## What to do'))
+    expect(renamed.changes).toEqual([])
+    expect(renamed.unread[0]?.why).toContain('a sheet has no section "What to do"; it has Scope')
+    expect(compared(project, text.replace('## Steps', '## STEPS'))).toEqual({ changes: [], unread: [] })
+    const bulleted = compared(project, text.replace(/^\d+\. /gm, '* '))
+    expect(bulleted.changes.filter(({ edit }) => edit.do === 'drop-marks')).toEqual([])
+    expect(bulleted.unread[0]?.why).toContain('expected numbered steps')
+  })
+
+  test('[P3] with the curly quotation marks of a text processor says nothing changed', () => {
+    expect(compared(project, text.replaceAll('"', '”'))).toMatchObject({ changes: [], unread: [] })
+  })
+
+  test('[P3] knows a line by its text where its time link was taken out or lost its end', () => {
+    const link = '[0:07–0:18](drill%20service.mp4#t=7,18.5 "step-1")'
+    expect(text).toContain(link)
+    for (const left of ['', '[0:07–0:18]', '[0:07–0:18](drill%20service.mp4#t=7,18.5 "step-1'])
+      expect(compared(project, text.replace(link, left))).toEqual({ changes: [], unread: [] })
+    expect(abouts(project, text.replace(link, '[0:05–0:18]'))).toEqual([
+      { about: expect.stringContaining('from 0:07–0:18 to 0:05–0:18'), line: line(link) },
+    ])
+  })
+
+  test('[P3] with a time that is none, or ends before it starts, says so and leaves the time', () => {
+    for (const time of ['0:99–x', '0:18–0:07']) {
+      const { changes, unread } = compared(project, text.replace('[0:07–0:18]', `[${time}]`))
+      expect(changes).toEqual([])
+      expect(unread).toMatchObject([{ line: line('[0:07–0:18]'), text: time }])
+    }
+  })
+
+  test('[P3] doubts figures that are no value, so that they are not taken for words unasked', () => {
+    const doubt = expect.stringContaining('No value can be read here')
+    const found = compared(project, text.replace('torque **25 N·m**', 'torque **26 to 22 flurbs**'))
+    expect(found.changes).toMatchObject([{ doubt }, { doubt }])
+    expect(compared(project, text.replace('| 25 N·m', '| 26 to 22 flurbs')).changes).toMatchObject([{ doubt }])
+    expect(compared(project, text.replace('torque **25 N·m**', 'torque **27 N·m**')).changes[0]?.doubt).toBe(undefined)
+  })
+
+  test('[P3] doubts that most marks are to be dropped', () => {
+    const steps = text.slice(text.indexOf('## Steps'), text.indexOf('## ', text.indexOf('## Steps') + 3))
+    const { changes } = compared(project, text.replace(steps, ''))
+    expect(changes.length).toBeGreaterThan(3)
+    for (const { doubt } of changes) expect(doubt).toContain('see that it is a sheet of this recording')
+  })
+
+  test('[P3] refuses show notes: they are no sheet', () => {
+    expect(parseSheetMarkdown('# Drill\n\n## Tools\n\n- a belt\n')).toMatchObject({
+      ok: false,
+      problems: [{ code: 'not-a-sheet' }],
+    })
+  })
+
+  test('[P3] says of the head from what to what, and where', () => {
+    const at = (words: string) => line(words)
+    const changed = text.replace('revision: B', 'revision: C').replace('hours: 500', 'hours: 400')
+    expect(abouts(project, changed)).toEqual([
+      { about: 'Change the revision from “B” to “C”', line: at('revision: B') },
+      {
+        about:
+          'Change the interval from every 500 h or 12 months, whichever comes first to every 400 h or 12 months, whichever comes first',
+        line: at('interval:'),
+      },
+    ])
+  })
+
+  test('[P3] reads a basis and where it stands, parted by a comma, and names steps by their text', () => {
+    const { changes } = compared(
+      project,
+      text
+        .replace('torque **25 N·m**', 'torque **25 N·m** *(plate, rear cover)*')
+        .replace(/(\*\(plate, rear cover\)\*) \*\([^)]*\)\*/, '$1'),
+    )
+    expect(changes.map(({ edit }) => edit)).toEqual(
+      expect.arrayContaining([{ do: 'change-mark', id: 'spec-2', to: { citation: 'rear cover' } }]),
+    )
+  })
+})
+
 const plain = (marks: readonly Mark[]) => [...marks].sort((a, b) => (a.id < b.id ? -1 : 1))
 
 describe('a sheet that another program rewrote', () => {
