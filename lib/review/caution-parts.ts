@@ -29,11 +29,18 @@ const SEIZED = new RegExp(
   `\\b(?:grab|snatch|seiz|wrap|wind|swallow|chew|mash|mangl|eat|yank|whip|bite|takes?|took|take off|peel|strip|flay|skin|clout|floor|roast|cook|sear|put)(?:s|es|ed|bed|ing)?\\b(?! (?:two|three|a second|off the|about|care|turns))[^.;:,]{0,24}?\\b(?:${LIMBS})\\b|\\b(?:${LIMBS})\\b[^.;:,]{0,12}?\\b(?:gets?|got|is|are|be|being) (?:nipp|pinch|crush|trapp|caught|drawn|pull|cut|burn|scald|hit|squash|sever|jamm|wound)\\w*`,
   'i',
 )
+/** Something done to a part of the body, whatever the verb: "opens a hand to the bone", "can have an eye out", "comes down on heads". */
+const OF_BODY =
+  "hands?|fingers?|fingertips?|thumbs?|toes?|eyes?|eyesight|feet|heads|skin|lungs?|bones?|ribs?|spines?|necks|backs|wrists?|knuckles?|palms|knees|shins|skulls?|scalps?|flesh|limbs?|nerves|liver|sleeves?|throats?|(?:an?|your|somebody's|someone's|people's) (?:arm|leg|foot|head|neck|back|jaw|tooth|chest|face|palm|knee|skull|throat|nose|ear|elbow|shoulder|hip|life)|(?:your|people's|somebody's) teeth"
+const DONE_TO = new RegExp(
+  `\\b(?!(?:is|has|was|needs|keeps|holds|lets|means|takes|uses|wants|this|its|always|hands|eyes|goes|gets|stays|reaches|touches|meets|fits|guards|protects|covers|shields|suits)\\b)(?:(?:can|could|may|might|will|would|'ll) (?!(?:be|reach|touch|get|keep|go|use|put|hold)\\b)[a-z]+|[a-z]{2,}[a-rt-z]e?s)(?: (?!(?:near|from|beside|behind|of|without|by|and)\\b)[a-z'-]+){0,3}? (?:${OF_BODY})\\b`,
+  'i',
+)
 const ILLS =
-  /\b(?:(?:farmer'?s|welder'?s|miner'?s) lung|lung (?:disease|damage|fever)|metal fume fever|fever|tetanus|lockjaw|eczema|wheez\w*|cough\w*|frost ?bit\w*|heat ?stroke|sunburn|arc eye|tinnitus|hypothermia|septic\w*|sepsis|salmonella|listeria|e\.? ?coli|goes? (?:up|off)\b(?= (?:at|in|with|like|as)\b)|goes? bang|up in flames|flash(?:es)? over|flash burns?)\b/i
+  /\b(?:(?:farmer'?s|welder'?s|miner'?s) lung|lung (?:disease|damage|fever)|metal fume fever|fever|tetanus|lockjaw|eczema|wheez\w*|cough\w*|frost ?bit\w*|heat ?stroke|sunburn|arc eye|tinnitus|hypothermia|septic\w*|sepsis|salmonella|listeria|e\.? ?coli|goes? (?:up|off)\b(?= (?:at|in|with|like|as)\b)|goes? bang|like an? (?:bomb|rocket|bullet|missile|shot|shell|grenade|cannon)|up in flames|flash(?:es)? over|flash burns?)\b/i
 const isHarmed = (text: string): boolean => {
   const told = text.replaceAll(ORDERED, ' ')
-  return HARMED.test(told) || STRUCK.test(told) || SEIZED.test(told) || ILLS.test(told)
+  return HARMED.test(told) || STRUCK.test(told) || SEIZED.test(told) || ILLS.test(told) || DONE_TO.test(told)
 }
 
 const DAMAGE =
@@ -110,8 +117,28 @@ export const cautionParts = onceForText((whole: string): CautionParts => {
   }
 })
 
-/** @returns whether a caution tells what to wear or who keeps away, without a verb. */
-export const tellsGear = (text: string): boolean => GEAR.test(text)
+/** Who or what is spoken of without being named. */
+const UNNAMED =
+  /^(?:[a-z]+ly,? )?(?:it|this|that|these|those|they|you|your|here|there|one|somebody|someone|people|anyone|everyone|nobody|never|always|be|do|don't|not|if|when|while|after|before|with|without|mind|beware|careful|watch|fingers?|hands?|eyes?|limbs?|breathing|touching|danger|warning|caution|injur\w*|serious|risk)\b/i
+
+/** @returns whether a caution that says what happens begins with what does it: "Silica stays in the lungs". */
+export const namesCause = (text: string): boolean =>
+  cautionParts(text).consequence !== undefined && !UNNAMED.test(text.trim()) && !isOrdering(text)
+
+/**
+ * @returns whether a caution tells what to do without a verb: what to wear, who keeps away, or, after a semicolon, how it is
+ *   to be: "pairs of the same weight", "two ropes on two anchors"
+ */
+export const tellsHow = (text: string): boolean =>
+  GEAR.test(text) ||
+  text
+    .split(/[;:–—]/)
+    .slice(1)
+    .some(part => isHow(part.trim()))
+const isHow = (part: string): boolean =>
+  part !== '' &&
+  !/^(?:it|this|that|they|which|and it|so it|the|you)\b/i.test(part) &&
+  cautionParts(part).consequence === undefined
 
 const SERIOUS =
   /\b(?:serious\w*|sever(?:e|ely)|maim\w*|amputat\w*|blind\w*|cut off|take (?:off )?(?:your |a )?fingers?|fingers? off|limb|permanent\w*|lose (?:a|an|your)|(?:tear|rip|pull|take|cut|chop|bite|slice|wrench)s? off (?:a |an |your |the )?(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?)|(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?) off|for life|crippl\w*|paraly[sz]\w*|break\w* (?:a |an |your |the )?(?:back|neck|hip|skull|spine|leg|arm|jaw)|inject\w*|cost\w* (?:you )?(?:a |an |your |the )?(?:arm|leg|hand|limb|sight|eye|hearing|life)|explo\w*|fracture\w*)\b/i

@@ -1,4 +1,4 @@
-import { cautionParts, tellsGear } from '../caution-parts'
+import { cautionParts, namesCause, tellsHow } from '../caution-parts'
 import { quote } from '../late'
 import { eachMark } from '../memo'
 import { atMark, type Rule } from '../rule'
@@ -22,9 +22,9 @@ export const cautionIncomplete: Rule = {
   ...eachMark(['caution'], mark => {
     const { hasHazard, consequence, hasAvoidance } = cautionParts(mark.text)
     const missing = [
-      ...(hasHazard || mark.hazard !== undefined ? [] : ['what the danger is']),
+      ...(hasHazard || mark.hazard !== undefined || namesCause(mark.text) ? [] : ['what the danger is']),
       ...(consequence === undefined ? ['what it does'] : []),
-      ...(hasAvoidance || tellsGear(mark.text) ? [] : ['how to avoid it']),
+      ...(hasAvoidance || tellsHow(mark.text) ? [] : ['how to avoid it']),
     ]
     if (missing.length === 0) return []
     return [
