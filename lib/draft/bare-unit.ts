@@ -22,6 +22,8 @@ const INHERITED = new Set([
   'mass',
 ])
 
+const INHERITED_OR_TURN = new Set([...INHERITED, 'angle', 'turn'])
+
 const FRACTION = /\b(?:half|third|quarter|fifth|sixth|eighth)s?\b|\d\/\d/i
 const RULER = /\b(?:sixteenth|thirty-second|sixty-fourth)s?\b|\/(?:16|32|64)\b/i
 /** What joins a second figure to the one before it: `every six months, or three`. */
@@ -134,6 +136,25 @@ const lastSaid = (
 const warmOnly = (named: string | undefined, size: number): string | undefined =>
   named === 'temperature' && size < LEAST_HEAT ? undefined : named
 
+/** Figures so plain that they are said of many things. */
+const isPlain = (size: number): boolean => Number.isInteger(size) && size < LEAST_TELLING
+/** The least whole figure that tells its unit when it is said twice. Common practice, no source. */
+const LEAST_TELLING = 21
+
+/** @returns by figure, the unit that it has wherever it is said with one; figures with several units left out */
+export const unitsOf = (limits: readonly Limit[]): ReadonlyMap<number, string> => {
+  const units = new Map<number, string | undefined>()
+  for (const { quantity } of limits) {
+    const { unit, low, high, nominal } = quantity
+    if (unit === undefined) continue
+    for (const figure of [low, high, nominal]) {
+      if (figure === undefined || isPlain(figure)) continue
+      units.set(figure, units.has(figure) && units.get(figure) !== unit ? undefined : unit)
+    }
+  }
+  return new Map([...units].flatMap(([figure, unit]) => (unit === undefined ? [] : [[figure, unit] as const])))
+}
+
 /** The unit of a bare number, and by what it was found. */
 export type Found = { readonly unit: string; readonly by: string }
 
@@ -195,6 +216,8 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   const fine = own === undefined || own === 'length' ? fineUnit(limit.text, size, system) : undefined
   if (fine !== undefined && toDimension(fresh?.quantity.unit) !== 'length') return take('fine', fine)
   if (fresh !== undefined) return take('fresh', fresh.quantity.unit)
+  const twin = around.twins.get(size)
+  if (twin !== undefined && INHERITED_OR_TURN.has(toDimension(twin) ?? '')) return take('twin', twin)
   // By the two sentences before, where this one names nothing.
   const all = before.trim()
   const earlier =

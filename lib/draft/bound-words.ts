@@ -15,6 +15,8 @@ export const MOST_AFTER = anyOf(
   '^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b) ?any (?:more|further|farther|higher|longer|wider|deeper|bigger|hotter|faster|looser)\\b(?! questions)',
   `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b|^) ?(?:anything )?(?:over|above|past|beyond|(?:more|higher|longer|wider|hotter|deeper) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
   "^[^,]{0,30},? (?:that's |and that's |it's )?over the odds\\b",
+  // `more is scrap`, `more and the door swings`, `and if it's more`.
+  `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?more(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
   "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
   `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|outside|longest|highest|hottest|furthest|farthest|widest|latest|max(?:imum)?)\\b${NEXT})`,
   `^[^,]{0,30},? (?:and )?at a (?:push|pinch|stretch)\\b`,
@@ -31,6 +33,7 @@ export const MOST_AFTER = anyOf(
   `^,? (?:and |but )?(?:anything )?(?:higher|more|over|above|beyond|further|longer|hotter|wider|faster|tighter|deeper)(?: than)?(?: that| it)? (?:is|are|isn't|'s|won't|will|would|does|doesn't) [^,.;]{0,20}(?:not|n't|no\\b|never|too|wrong|forbidden|trouble|bad|damage|out\\b|allowed)`,
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch) )?(?:less|lower|shorter|under|smaller|cooler)\\b`,
   `^,? (?:and |but )?(?:less|lower|shorter|smaller|cooler|under)(?:(?:'s| is| would be) (?:even |always |still )?better|(?: if|,? even)\\b)`,
+  "^[^.;?!]{0,48}, (?:and |but )?(?:it |that |they )?(?:must|should|may|can)(?:n't| not) be (?:any )?(?:more|longer|higher|bigger|wider|over|deeper)\\b",
   '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:over|more|past|beyond|above|further|longer|higher)\\b',
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:much|many|far|hot|high|wide|deep|loose|slack|long|big|fast|thick)\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:below|under)|under|below|(?:no|not|never|nothing) (?:more than|over|above|past|beyond|higher than)|(?:don't|do not|never) (?:go |let it go )?(?:over|past|above|beyond)) that\\b`,
@@ -42,11 +45,12 @@ export const LEAST_AFTER = anyOf(
   '^[^,]{0,24},? (?:anyhow|easy|easily)(?:$|[,.;])',
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:thinnest|lowest|smallest|shortest|coldest|slowest|tightest|narrowest|lightest|shallowest|coolest|fewest|lower)\\b`,
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch|shade) )?(?:more|longer|higher|over|bigger|thicker|warmer|later)\\b`,
-  `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?better| (?:if|when) you\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
+  `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?(?:better|nice|nicer|fine|good|okay|welcome)| (?:if|when)\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
   "^[^,]{0,30},? (?:and |so |but )?[^.;?!]{0,40}\\b(?:can't|cannot|mustn't|must not|can not|not|never|won't)\\b[^,.;]{0,24}\\banything (?:less|lower|smaller|thinner|shorter|weaker|under|below)\\b",
   '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:less|under|below|shorter|lower|short)\\b',
-  `^[^,]{0,30},? (?:and )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|shortest|lowest|nearest|closest|thinnest|earliest|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
-  '^[^,]{0,36}(?:,|\\band\\b|\\bbut\\b) (?:and |but )?(?:no|not|never|nothing|any)(?: any| an?(?: \\w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer|earlier|thinner|below)\\b',
+  `^[^,]{0,30},? (?:and )?(?:i mean,? |i'd say |that's )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|shortest|lowest|nearest|closest|thinnest|earliest|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
+  `^[^,]{0,36}(?:,|\\band\\b|\\bbut\\b) (?:and |but )?(?:no|not|never|nothing|any)(?: any| an?(?: \\w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer|earlier|thinner|below)\\b${NEXT}(?! than (?:an?|half|${NUMBERS}|\\w+ty-\\w+)\\b)`,
+  "^[^.;?!]{0,48}, (?:and |but )?(?:it |that |they )?(?:must|should|may|can)(?:n't| not) be (?:any )?(?:less|shorter|lower|smaller|thinner|sooner|under)\\b",
   `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b) ?(?:anything )?(?:under|below|(?:less|lower|shorter|thinner|fewer) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
   "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b)[^,.;]{0,16}\\b(?:don't|do not|never|not|nobody|no one|nothing)\\b[^,.;]{0,20}\\b(?:before|sooner than|earlier than|until) (?:that|then)\\b",
   '^[^,]{0,36}, or (?:more|over|better|higher|longer)\\b',
@@ -54,7 +58,7 @@ export const LEAST_AFTER = anyOf(
   '^[^,]{0,24}, as (?:thin|short|low|little|near|close) as (?:i|you|we|it|they)\\b',
   `^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |bare )?(?:minimum|least|floor)\\b`,
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:little|few|thin|low|short|shallow|near|close|cold|tight)\\b",
-  `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:above|over)|over|above|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
+  `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be |i give it |i'd give it |give it |you give it )*(?:at or (?:above|over)|over|above|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
 )
 
 /** `the minimum thickness is stamped on it, 22`. */
@@ -101,7 +105,7 @@ export const CLEAR_AFTER = /^ (?:clear|away) (?:of|from)\b/i
 export const CLEAR = /\b(?:sits?|hangs?|runs?|lies?|is|are|stays?)\b[^.;\d]{0,30}$/i
 /** Said before a figure, it is the most. */
 export const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off)|differ|vary|deviate|drift|stray|wander)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
 /** `the longest you may hold it is five seconds`. */
 export const MOST_IS =
   /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
@@ -130,16 +134,26 @@ export const GOOD_UNTIL =
 export const NOT_BEFORE =
   /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\bbefore(?: the| a| an)? ?$/i
 export const IS_OVER = /^ (?:is|are|has|have|were|was)? ?(?:over|up|gone|passed|out|done|been)\b/i
+/** `it should still be there after five minutes`. */
+export const STILL_AFTER =
+  /\b(?:should|must|has to|have to|ought to|needs? to|wants? to)(?: \w+)? still\b[^.;\d]{0,30}\bafter(?: about| around)? $/i
+/** `you should not get a sixteenth in anywhere`. */
+export const GOES_NOT_IN =
+  /\b(?:shouldn't|should not|mustn't|must not|can't|cannot|couldn't|oughtn't to|not be able to) (?:be able to )?(?:get|slide|slip|fit|push|poke) (?:more than )?(?:an? |even an? )?$/i
+export const IN_AFTER = /^ (?:in|into|under|between|through|anywhere)\b/i
+/** `overnight, or four hours if you really can't help yourself`. */
+export const IF_PRESSED =
+  /^,? if (?:you|you're|you are|it|time)(?: really| absolutely| just)? (?:can't|cannot|must|have to|in a (?:rush|hurry)|pushed|pressed|impatient|desperate|short of time|really|need it)/i
 /** `six is where I stop`. */
 export const STOPS_AT =
-  /^[^,.;]{0,16} is (?:about )?where (?:i|we|you|they|it) (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
+  /^[^,.;]{0,16} is (?:about )?where (?:i|we|you|they|it)(?:'d|'ll| would| will)? (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
 /** `once it passes 25`. */
 export const PASSES_BEFORE =
   /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|sees?|gets? to|is up to|(?:grown|stretched|sagged|opened up|moved|dropped) by)(?: about| around)? $/i
 export const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
 /** `four mil of lift and they're due`. */
 export const DUE_AFTER =
-  /^[^,.;]{0,24},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|finished|worn|for the (?:bin|scrap|skip))\b/i
+  /^[^,.;]{0,24},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|finished|worn|for the (?:bin|scrap|skip))\b(?! (?:below|under|over|above|at|past|by)\b)/i
 export const CHANGED_AT =
   /\b(?:change|renew|replace|scrap|bin|swap|retire|discard)(?:s|d|ed|ned)?(?: it| them| the \w+)?(?: out)? at (?:about |around )?$/i
 /** `once they're down to three`, `when it has stretched to twelve`: where a thing is renewed. */

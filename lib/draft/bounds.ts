@@ -18,12 +18,15 @@ import {
   DUE_AFTER,
   END_NAMED,
   FROM,
+  GOES_NOT_IN,
   GOOD_FOR,
   GOOD_UNTIL,
   GROWN_TO,
   GROWS,
   HAS,
   HAVE_BEEN,
+  IF_PRESSED,
+  IN_AFTER,
   IS_OVER,
   LASTS,
   LEAST_AFTER,
@@ -41,6 +44,7 @@ import {
   PASSES_BEFORE,
   READ_OFF,
   RENEWED,
+  STILL_AFTER,
   STILL_GOOD,
   STOPS_AT,
   STOPS_BEFORE,
@@ -68,7 +72,8 @@ export const afterOf = (text: string, to: number): string =>
 export const beforeOf = (text: string, at: number): string =>
   /[^.;?!]*$/.exec(text.slice(Math.max(0, at - REACH), at))?.[0] ?? ''
 
-const NO_MORE = /^,? (?:and |but )?(?:no|not) (?:\w+ )?more\b/i
+/** "Half a turn and no more" is how far to turn; "half a turn, no more" is the most. */
+const AND_NO_MORE = /(?:^| )and (?:no|not) more\b(?! than)/i
 /** `25, up to 28`: from the one to the other. */
 const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
 
@@ -146,7 +151,7 @@ export const boundAtDistance = (
     quantity.high !== undefined &&
     quantity.low === undefined &&
     quantity.nominal === undefined &&
-    (isBroughtTo(limit, ahead) || (dimension === 'turn' && /\bno more$/i.test(limit.text)))
+    (isBroughtTo(limit, ahead) || (dimension === 'turn' && AND_NO_MORE.test(limit.text)))
   )
     return figureAs('nominal', quantity)
   if (
@@ -174,8 +179,7 @@ export const boundAtDistance = (
     quantity.high !== undefined
   )
     return quantity
-  // "Half a turn and no more" is how far to turn.
-  if (dimension === 'turn' && NO_MORE.test(after)) return quantity
+  if (dimension === 'turn' && AND_NO_MORE.test(after.slice(0, 18))) return quantity
   if (
     LEAST_AFTER.test(after) ||
     (FROM.test(limit.text) && UPWARDS.test(after)) ||
@@ -203,7 +207,11 @@ export const boundAtDistance = (
   if (LEFT_AFTER.test(after) && isRefused()) return toLow(quantity)
   if (dimension === 'length' && AT_BEFORE.test(ahead) && isRefused())
     return GROWS.test(text) ? toHigh(quantity) : toLow(quantity)
-  if (dimension === 'time' && AFTER_BEFORE.test(ahead) && isRefused()) return toHigh(quantity)
+  if ((dimension === 'time' || dimension === 'interval') && AFTER_BEFORE.test(ahead) && isRefused())
+    return toHigh(quantity)
+  if (dimension === 'time' && STILL_AFTER.test(ahead)) return toLow(quantity)
+  if (dimension === 'length' && GOES_NOT_IN.test(ahead) && IN_AFTER.test(after)) return toHigh(quantity)
+  if ((dimension === 'time' || dimension === 'interval') && IF_PRESSED.test(after)) return toLow(quantity)
   if (ACTED_ON.test(after) && GROWS.test(after)) return toHigh(quantity)
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)

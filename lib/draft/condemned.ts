@@ -25,6 +25,7 @@ const VERDICT = anyOf(
   "(?:won't|will not|don't|do not|doesn't|does not|isn't|aren't|wouldn't|would not|refuses? to|never|nobody) (?:\\w+ ){0,2}?(?:runs?|use|reuse|re-use|send|ship|certify|touch|refit|re-fit|fit|put|sign|pass(?:es)?|let|leaves?|serve|ride|drive|fly|trust|keep|sell|go(?:es)? (?:back|out|in|on)|going (?:back|out|in|on)|leaving|stays?|argue|bother|accept|release|hand)\\b",
   "(?:get|fit|buy|order|needs?|wants?|want|earns?|time for|there's|fitting|due) (?:for )?(?:an? )?(?:new|another|fresh|replacement)\\b|(?:for|to) replacement\\b|(?:needs?|wants?) (?:replacing|changing|renewing|regrinding|rebuilding|skimming|rebushing)\\b",
   '(?:and|then|so|,) (?:it|they|he|she|the \\w+(?: \\w+)?|that \\w+) (?:comes?|has to come|must come|goes?) (?:off|out|back to)\\b',
+  "(?:we|you|i|they)(?:'ll|'d)? exchange\\b",
   'starts? (?:over|again|from)\\b|(?:do|does|did) it (?:all )?(?:over|again)\\b|(?:pull|take|comes?) (?:it |them )?apart\\b|had (?:its|their|his|her) (?:day|time|life)\\b|days are (?:over|numbered|done|counted)\\b|life is over\\b|out of (?:service|spec|limits|tolerance)\\b|off the road\\b',
   "(?:is|are|be|gets?|get|it's|they're|must be|has to be|have to be) (?:changed|replaced|renewed|scrapped|swapped|binned|thrown (?:out|away)|re-?ground|skimmed|re-?shimmed|rebuilt|rebushed|retired)\\b",
 )

@@ -146,6 +146,8 @@ export type Around = {
   readonly unitless: string
   /** What was said in the two sentences before. */
   readonly before: string
+  /** Units said with a figure anywhere in the talk. */
+  readonly twins: ReadonlyMap<number, string>
   /** The scale the talk counts temperature in, where it tells. */
   readonly scale: Scale
 }

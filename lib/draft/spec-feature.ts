@@ -3,12 +3,13 @@ import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { voteSystem } from '@/lib/quantity/system-vote'
 import { onceForText } from '@/lib/trade/memo'
-import { findBareUnit, isSecondValue } from './bare-unit'
+import { findBareUnit, isSecondValue, unitsOf } from './bare-unit'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
 import { scaleOf } from './meant-unit'
 import { type Said, settleQuantity } from './settle'
 import { cuesOf, qualityCues } from './spec-cue'
+import { relationsOf } from './spec-relation'
 import { readTold } from './told-limits'
 
 /** A limit read in a sentence that may be a spec of the job, with what tells whether it is one. */
@@ -189,6 +190,8 @@ const withoutUnits = (text: string, limits: readonly Limit[]): string => {
   return said
 }
 
+type Told = { readonly text: string; readonly limits: readonly Limit[] }
+
 /** Reads the limits of a talk, sentence by sentence, units left open settled by what was said before. */
 export const findLimits = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
   const found: LimitFound[] = []
@@ -199,8 +202,8 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     .join(' ')
   const [system, scale] = [voteSystem(sample), scaleOf(sample)]
   const hint = system === undefined ? '' : system === 'us' ? 'psi inch foot ' : 'millimetre litre bar '
-  sentences.forEach((sentence, i) => {
-    if (!mayHoldLimit(sentence.text)) return
+  const told = sentences.map((sentence, i): Told | undefined => {
+    if (!mayHoldLimit(sentence.text)) return undefined
     const context =
       hint +
       sentences
@@ -208,12 +211,17 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
         .map(other => other.text)
         .join(' ')
     const text = straight(sentence.text)
-    const limits = readTold(text, { context, system })
+    return { text, limits: readTold(text, { context, system }) }
+  })
+  const twins = unitsOf(told.flatMap(one => one?.limits ?? []))
+  told.forEach((one, i) => {
+    if (one === undefined) return
+    const { text, limits } = one
     const before =
       limits.length === 0 ? '' : straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
     const unitless = withoutUnits(text, limits)
     for (const limit of limits) {
-      const around = { text, sentence: i, recent, system, before, scale, unitless }
+      const around = { text, sentence: i, recent, system, before, scale, unitless, twins }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
       const quantity = settleQuantity(limit, around, bare)
@@ -234,5 +242,6 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
       if (hasNumber(quantity)) recent.push({ quantity, sentence: i })
     }
   })
-  return found
+  const relations = relationsOf(found)
+  return found.map((one, i) => ({ ...one, features: [...one.features, ...(relations[i] ?? [])] }))
 }

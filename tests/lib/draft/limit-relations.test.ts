@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest'
+import { readSentence } from '@/lib/draft/feature'
+import { findLimits } from '@/lib/draft/spec-feature'
+import { limitsOf } from './limits-of'
+
+const featuresOf = (talk: readonly string[]) =>
+  findLimits(
+    talk.map((text, i) => ({ text, start: i * 4, end: i * 4 + 4, words: [] })),
+    talk.map(readSentence),
+  ).map(({ features }) => features)
+
+describe('what a limit is to the others of its talk', () => {
+  test('[D11] a figure that the range after it holds', () => {
+    const [figure, range] = featuresOf(['Fifty millimetres of sag.', 'Well, forty-five to fifty-five millimetres.'])
+    expect(figure).toContain('after-holds-it:near')
+    expect(range).toContain('before-held:near')
+  })
+
+  test('[D11] a figure that is said again', () => {
+    const [first, other, again] = featuresOf([
+      'The cap bolts get 12 newton metres.',
+      'Wait an hour.',
+      'So, 12 newton metres.',
+    ])
+    expect(first).toContain('said-later:nominal')
+    expect(other).not.toContain('said-later')
+    expect(again).toContain('said-before:nominal')
+  })
+})
+
+describe('a bare figure that has its unit elsewhere in the talk', () => {
+  test('[D11] takes it over where nothing nearer tells', () => {
+    const talk = ['A wedge holds it at 85 degrees of angle.', 'The lid next.', 'Clean the rail.', 'Then open it to 85.']
+    expect(limitsOf(talk)).toEqual([{ nominal: 85, unit: 'deg' }])
+  })
+})
+
+describe('a bound told by what follows', () => {
+  test.for([
+    ['The felt may drop two millimetres, more is scrap.', [{ high: 2, unit: 'mm' }]],
+    ['Two millimetres of difference is where I’d scrap it.', [{ high: 2, unit: 'mm' }]],
+    ['It can sag 4 millimetres.', [{ high: 4, unit: 'mm' }]],
+    ['You should not get a 2 millimetre strip in anywhere.', [{ high: 2, unit: 'mm' }]],
+    ['Let it drain, 20 minutes, more if it is cold.', [{ low: 20, unit: 'min' }]],
+    ['Thirty millimetres of air, more is nice.', [{ low: 30, unit: 'mm' }]],
+    ['Leave it overnight, or five hours if you must.', [{ low: 5, unit: 'h' }]],
+    ['The card says ten minutes, and I give it no less than that.', [{ low: 10, unit: 'min' }]],
+    ['The film should still be there after six minutes.', [{ low: 6, unit: 'min' }]],
+    ['And after 9 years it retires.', [{ high: 9, unit: 'a' }]],
+    ['An eighth of a turn, no more.', [{ high: 0.125, unit: 'circ' }]],
+    ['Slacken it half a turn and no more.', [{ nominal: 0.5, unit: 'circ' }]],
+  ] as const)('[D11] %s', ([text, limits]) => {
+    expect(limitsOf(['The grey one by the kerb, two metres out, takes a litre.', text])).toEqual(limits)
+  })
+})
