@@ -103,8 +103,7 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
               <ul className={styles.changes}>
                 {comparison.unread.map(({ line, text, why }) => (
                   <li key={`${line} ${text} ${why}`}>
-                    <small>line {line}</small>{' '}
-                    {text !== '' && <q>{shorten(text.replace(/\s+/g, ' '), LONGEST_QUOTE)}</q>} {why}.
+                    <small>line {line}</small> <q>{shorten(text.replace(/\s+/g, ' '), LONGEST_QUOTE)}</q>: {why}.
                   </li>
                 ))}
               </ul>

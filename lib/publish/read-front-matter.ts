@@ -75,7 +75,7 @@ const NO_FRONT: ReadFront = { heading: {}, footage: null, isKeptOnly: false, unr
 /** What a sheet without front matter says: nothing, which is no wish to take the head away. */
 export const MISSING_FRONT: ReadFront = {
   ...NO_FRONT,
-  unread: [{ line: 1, text: '', why: `there is no front matter between --- lines at the top. ${LEFT_AS_IT_IS}` }],
+  unread: [{ line: 1, text: 'front matter', why: `none stands between --- lines at the top. ${LEFT_AS_IT_IS}` }],
 }
 
 /**

@@ -55,8 +55,14 @@ test('a sheet edited by hand is read back: what changed is shown, and taken over
 test('an edited sheet that is not UTF-8, is none, or lacks most marks says so, and nothing is taken over unasked', async ({
   page,
 }) => {
-  const lines = Array.from({ length: 5 }, (_, i) => `Turn bolt number ${i + 1} once.`)
-  await lay(page, tempFile('bolts.vtt', vtt(...lines)))
+  const lines = [
+    'Take the lid off.',
+    'Unplug the fan.',
+    'Lift out the filter.',
+    'Wash it in water.',
+    'Refit the filter.',
+  ]
+  await lay(page, tempFile('fan.vtt', vtt(...lines)))
   await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
   await expect(sheetOf(page).locator('[data-kind="step"]')).toHaveCount(5)
   await page.getByRole('button', { name: 'Publish' }).click()
@@ -64,11 +70,11 @@ test('an edited sheet that is not UTF-8, is none, or lacks most marks says so, a
   await page.getByRole('button', { name: 'Read an edited sheet back…' }).click()
   const dialog = page.getByRole('dialog')
   const give = (content: string | Uint8Array) =>
-    page.getByLabel('File of the edited sheet').setInputFiles(tempFile('bolts.md', content))
-  const windows = markdown.replace('Turn bolt number 1 once', 'Turn bolt number 1 to 20 °C').replaceAll('–', '-')
+    page.getByLabel('File of the edited sheet').setInputFiles(tempFile('fan.md', content))
+  const windows = markdown.replace('Unplug the fan', 'Unplug the fan at 20 °C').replaceAll('–', '-')
   await give(Uint8Array.from(windows, letter => letter.charCodeAt(0)))
   await expect(dialog).toContainText('read as Windows-1252')
-  await expect(dialog).toContainText('“Turn bolt number 1 to 20 °C.”')
+  await expect(dialog).toContainText('“Unplug the fan at 20 °C.”')
   await give('')
   await expect(dialog.getByRole('alert')).toContainText('this file is empty')
   await expect(dialog.getByRole('button', { name: /^Take over/ })).toHaveCount(0)

@@ -158,7 +158,7 @@ describe('a sheet whose syntax a hand broke', () => {
   test('[P3] without front matter, or with front matter that is no YAML, takes nothing of the head away and says why', () => {
     const none = compared(project, text.replace(/^---\n[\s\S]*?\n---\n/, ''))
     expect(none.changes).toEqual([])
-    expect(none.unread[0]).toMatchObject({ line: 1, why: expect.stringContaining('no front matter') })
+    expect(none.unread[0]).toMatchObject({ line: 1, text: 'front matter', why: expect.stringContaining('none stands') })
     const broken = compared(project, text.replace('revision: B', 'revision: "B'))
     expect(broken.changes).toEqual([])
     expect(broken.unread).toMatchObject([
