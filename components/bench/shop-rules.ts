@@ -23,19 +23,50 @@ const parse = async ({ name, text }: KeptRules): Promise<Result<ShopRules>> => {
   )
 }
 
-/** @returns the shop's own rules, or undefined where there are none that can be read. */
-export const loadShopRules = async (): Promise<ShopRules | undefined> => {
+/** @returns the rules this browser keeps, read; problems where a newer Tellwright reads them no more; undefined where it keeps none */
+export const readKeptRules = async (): Promise<Result<ShopRules> | undefined> => {
   const kept = await keptRules()
-  if (kept === undefined) return undefined
-  const parsed = await parse(kept)
-  return parsed.ok ? parsed.value : undefined
+  return kept && parse(kept)
 }
 
+/** @returns the shop's own rules, or undefined where there are none that can be read. */
+export const loadShopRules = async (): Promise<ShopRules | undefined> => {
+  const read = await readKeptRules()
+  return read?.ok === true ? read.value : undefined
+}
+
+const RULES_FILE = { text: "choose a shop's rules file (JSON)." }
+
 /** Checks a rules file and keeps it; a faulty one is refused and the one before stays. */
-export const keepShopRules = async (rules: KeptRules): Promise<Result<ShopRules>> => {
+export const keepShopRules = async (file: File): Promise<Result<ShopRules>> => {
+  const { decodeText } = await import('@/lib/transcript/decode')
+  const decoded = decodeText(new Uint8Array(await file.arrayBuffer()), file.name, RULES_FILE)
+  if (!decoded.ok) return decoded
+  const rules = { name: file.name, text: decoded.value.text }
   const parsed = await parse(rules)
   if (parsed.ok) await benchStore().keepMade(SLOT, rules)
   return parsed
+}
+
+/** @returns a rules file to begin with: every rule at its level, and one of each thing that may be asked for */
+export const formatFirstRules = async (): Promise<string> => {
+  const { RULES } = await import('@/lib/review/rules/index')
+  const rules = {
+    format: 'tellwright-rules',
+    version: 1,
+    levels: Object.fromEntries(RULES.map(({ id, level }) => [id, level])),
+    phrases: [{ phrase: 'two-person lift', where: 'gearbox', level: 'fix', why: 'Heavier than one person may lift.' }],
+    hazards: [
+      {
+        id: 'overhead-crane',
+        words: ['bay 3'],
+        caution: 'The crane may pass over bay 3; stay out while it moves',
+        level: 'warning',
+      },
+    ],
+    names: [{ use: 'circlip pliers', not: ['snap ring pliers'] }],
+  }
+  return `${JSON.stringify(rules, null, 2)}\n`
 }
 
 /** Takes the shop's rules away. */

@@ -42,3 +42,34 @@ test('the shop’s own rules hold for reviews here; a faulty file is refused wit
   await openDemo(page)
   await expect(sheetOf(page).getByText(/zebra stripes/)).toBeVisible()
 })
+
+test('a rules file to begin with is saved, taken as it is, and said not to be used once it can’t be read any more', async ({
+  page,
+}) => {
+  await page.goto('/')
+  const place = page.getByRole('region', { name: "The shop's own rules" })
+  await place.getByText('What stands in a rules file').click()
+  await expect(place.getByText('words that must stand on the sheet', { exact: false })).toBeVisible()
+  const download = page.waitForEvent('download')
+  await place.getByRole('button', { name: 'Save one to begin with' }).click()
+  const text = readFileSync(await (await download).path(), 'utf8')
+  expect(JSON.parse(text).levels['spec-no-basis']).toBe('fix')
+  await page.getByLabel('Rules file').setInputFiles(tempFile('house.json', text))
+  await expect(place.getByText('Reviews here go by house.json as well.')).toBeVisible()
+  await page.evaluate(
+    text =>
+      new Promise(resolve => {
+        const opening = indexedDB.open('tellwright')
+        opening.onsuccess = () => {
+          const store = opening.result.transaction('made', 'readwrite').objectStore('made')
+          store.put({ name: 'house.json', text }, 'shop-rules').onsuccess = resolve
+        }
+      }),
+    text.replace('"spec-no-basis"', '"spec-of-old"'),
+  )
+  await page.reload()
+  await expect(place.getByText('reviews go without it', { exact: false })).toBeVisible()
+  await expect(place.getByRole('alert')).toContainText('there is no rule "spec-of-old"')
+  await place.getByRole('button', { name: 'Do without' }).click()
+  await expect(place.getByRole('alert')).toHaveCount(0)
+})
