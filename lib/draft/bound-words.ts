@@ -105,7 +105,7 @@ export const CLEAR_AFTER = /^ (?:clear|away) (?:of|from)\b/i
 export const CLEAR = /\b(?:sits?|hangs?|runs?|lies?|is|are|stays?)\b[^.;\d]{0,30}$/i
 /** Said before a figure, it is the most. */
 export const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
 /** `the longest you may hold it is five seconds`. */
 export const MOST_IS =
   /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i

@@ -46,8 +46,25 @@ const RULES: readonly Rule[] = [
   // `more than, oh, thirty thousandths`.
   {
     pattern:
-      /(?<=\b(?:than|about|at|to|by|of|is|say|under|over|within|around|near|roughly|between)),? (?:oh|uh|um|ah|er|eh|hm+|what|let's say|let me (?:think|see)|i'd say|what is it|call it|shall we say),(?= )/gi,
+      /(?<=\b(?:than|about|at|to|by|of|is|say|under|over|within|around|near|roughly|between)),? (?:oh|uh|um|ah|er|eh|hm+|what|let's say|let me (?:think|see)|i'd say|what is it|call it|shall we say|i don't know|i dunno|i think|i reckon|i guess|i suppose|i'd guess|if i remember(?: right(?:ly)?)?|as i recall|shall i say|what was it|how shall i put it),(?= )/gi,
     plain: () => '',
+  },
+  // `more than, I think I read this somewhere, a thirty-second`.
+  {
+    pattern: new RegExp(
+      `(?<=\\bthan),(?: (?!(?:${ONE}|ten|${TEEN}|${TEN}|half|no|not|sorry)\\b)[a-z']+){1,8},${NUMBER_NEXT}`,
+      'gi',
+    ),
+    plain: () => '',
+  },
+  // `nothin' under eleven`.
+  { pattern: /\bnothin'/gi, plain: () => 'nothing' },
+  // `within the hour`.
+  { pattern: /(?<=\b(?:within|inside) )the(?= (?:hour|minute|day|week|month|year)\b)/gi, plain: () => 'one' },
+  // `a good quarter of an hour`.
+  {
+    pattern: /\b(an?) (good|full|solid|whole|clear|bare|scant|short) (?=(?:quarter|third|half|eighth|sixteenth)\b)/gi,
+    plain: (article = '', word = '') => `${article}${' '.repeat(word.length + 1)} `,
   },
   // `more than a single volt`.
   { pattern: /\ban? single(?= \w)/gi, plain: () => 'one' },
@@ -106,7 +123,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it),|an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, |nothin'|(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

@@ -62,6 +62,9 @@ const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | unde
       const isOrder = ['wait', 'hold on', 'hang on', 'hold up', 'one second', 'back up', 'make it', 'rather'].includes(
         lexeme.text,
       )
+      // "To sixty, and wait a minute" is the next thing to do.
+      if (isOrder && ['and', 'then'].includes(lexemes[i - 1]?.text ?? '') && lexemes[i + 1]?.is !== 'stop')
+        return undefined
       if (
         isOrder &&
         (i === draft.to || plain > 0) &&

@@ -104,6 +104,9 @@ const clock: Reader = (tokens, i, number) => {
   return undefined
 }
 
+/** `12 in3`: the power of a unit. */
+const POWERS = new Set('in2 in3 ft2 ft3 mm2 mm3 cm2 cm3 dm3 m2 m3'.split(' '))
+
 /** Letters with figures touching them name a part or size: `PH2`, `R134a`, `T-25`, `B12`. */
 export const part = (tokens: readonly Token[], i: number): Designation | undefined => {
   const word = tokens[i]
@@ -113,6 +116,7 @@ export const part = (tokens: readonly Token[], i: number): Designation | undefin
   const figure = tokens[at]
   if (figure?.is !== 'figure' || !figure.isGlued || !/^\d/.test(figure.raw)) return undefined
   if (isHyphened && !/^\p{Lu}/u.test(word.raw)) return undefined
+  if (tokens[i - 1]?.is === 'figure' && !isHyphened && POWERS.has(`${word.text}${figure.raw}`)) return undefined
   let to = at + 1
   while (to < tokens.length && tokens[to]?.isGlued && tokens[to]?.is !== 'sign') to++
   return { is: 'part', to }

@@ -113,6 +113,8 @@ const roleAt = (tokens: readonly Token[], i: number): Match<Role> | undefined =>
   const role = longestMatch(ROLES, tokens, i)
   const isAfter = role?.value === 'max-after' || role?.value === 'min-after'
   const opens = tokens[i]?.text === 'and' || tokens[i]?.text === 'or'
+  // "And up to an hour".
+  if (isAfter && opens && role?.to === i + 2 && tokens[i + 2]?.text === 'to') return undefined
   return role !== undefined && isAfter && opens && readNumeral(tokens, role.to) !== undefined ? undefined : role
 }
 

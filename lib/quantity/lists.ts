@@ -68,7 +68,7 @@ const ORDINALS = set('first second third fourth final last next each every one')
 /** `stage two`, `page forty`: the number is a name. `final pass 38` is a value. */
 const dropLabels = ({ lexemes, drafts }: Drafted): void => {
   for (const draft of drafts) {
-    if (draft.unit !== undefined || draft.dropped !== undefined) continue
+    if (draft.unit !== undefined || draft.dropped !== undefined || draft.bound !== undefined) continue
     const [before, label] = [lexemes[draft.from - 2], lexemes[draft.from - 1]]
     if (label !== undefined && NAMED.has(label.text) && !ORDINALS.has(before?.text ?? '')) draft.dropped = 'a name'
   }

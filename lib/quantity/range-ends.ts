@@ -27,6 +27,9 @@ const kindly = (lexemes: readonly Lexeme[], i: number): number => {
   return at
 }
 
+/** Ends of a range of time lie no farther apart. Common practice, no source. */
+const FAR = 6
+
 export type Ends = { readonly low: Term; readonly high: Term; readonly to: number; readonly notes: readonly string[] }
 
 /** The lexeme that makes a range of two ends: `to`, a dash, `and` after `between`, `or`. @returns the index after it */
@@ -74,6 +77,9 @@ export const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: P
   // "Ten minutes to an hour": an article counts as one after a time.
   const said = readTerm(lexemes, at, sized(first.unit)?.kind === 'time')
   if (said === undefined) return undefined
+  // "Ten minutes up to a hundred and fifty": how long to get there.
+  const isTimeTo = lexemes[first.to]?.text === 'up to' && sized(first.unit)?.kind === 'time' && said.unit === undefined
+  if (isTimeTo && said.value > FAR * first.value) return undefined
   const second = inUnitOf(said, first)
   if (word.isOr && !isAlternative(first, second)) return undefined
   if (

@@ -57,7 +57,6 @@ export type ReadOptions = {
 const SHUT_DOUBTS: ReadonlySet<string> = new Set([
   'the size of a tool',
   'a price',
-  'a size',
   'part of what was said before',
   'what used to be',
 ])

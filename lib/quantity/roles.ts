@@ -80,11 +80,11 @@ const ROWS: readonly (readonly [Role, string])[] = [
   ],
   [
     'more',
-    'more than, greater than, over, above, beyond, past, exceed, exceeds, surpass, surpasses, exceeding, higher than, deeper than, longer than, thicker than, bigger than, wider than, hotter than, heavier than, faster than, farther than, further than, larger than, taller than, warmer than, louder than, looser than, upwards of, upward of, north of, in excess of, better than, >, ≥, > =, tighter than, any more than, any higher than, any further than, goes over, go over, gone over, more then, anything over, anything above, anything past, anything more than, anything beyond, over than, rougher than, stronger than, sharper than',
+    'more than, greater than, over, above, beyond, past, exceed, exceeds, surpass, surpasses, exceeding, higher than, deeper than, longer than, thicker than, bigger than, wider than, hotter than, heavier than, faster than, farther than, further than, larger than, taller than, warmer than, louder than, looser than, upwards of, upward of, north of, in excess of, better than, >, ≥, > =, tighter than, any more than, any higher than, any further than, goes over, go over, gone over, more then, anything over, anything above, anything past, anything more than, anything beyond, over than, rougher than, stronger than, sharper than, broader than, coarser than, stiffer than, later than',
   ],
   [
     'less',
-    'less than, under, below, fewer than, lower than, shorter than, thinner than, smaller than, narrower than, cooler than, colder than, slower than, lighter than, shallower than, south of, beneath, <, ≤, < =, any less than, any lower than, less then, underneath, inside of, anything under, anything below, anything less than, short of, shy of, weaker than, nothing like, down under, closer than',
+    'less than, under, below, fewer than, lower than, shorter than, thinner than, smaller than, narrower than, cooler than, colder than, slower than, lighter than, shallower than, south of, beneath, <, ≤, < =, any less than, any lower than, less then, underneath, inside of, anything under, anything below, anything less than, short of, shy of, weaker than, nothing like, down under, closer than, sooner than, earlier than, finer than',
   ],
   [
     'nearly',

@@ -30,6 +30,13 @@ const fractionAfter = (lexemes: readonly Lexeme[], i: number): { value: number; 
   return next?.is === 'unit' && next.unit.isSymbol !== true ? undefined : { value: fraction.numeral.value, to: i + 2 }
 }
 
+/** Whether a number right after minutes or hours is of the next smaller: nothing but an end or a range follows. */
+const isSixtieths = (number: Extract<Lexeme, { is: 'number' }>, next: Lexeme | undefined): boolean =>
+  Number.isInteger(number.numeral.value) &&
+  number.numeral.value >= 5 &&
+  number.numeral.value < 60 &&
+  (next === undefined || next.text === '.' || (next.is === 'role' && next.role === 'range' && next.text === 'to'))
+
 const COMPOUND_KINDS = new Set(['time', 'length', 'mass'])
 
 /** `two hours thirty minutes`, `5 ft 3 in`, `two minutes thirty`: a smaller unit of the same kind after the first. */
@@ -50,6 +57,10 @@ const addSmaller = (lexemes: readonly Lexeme[], term: Term): Term => {
     (next === undefined || next.is === 'stop')
   )
     return { ...term, value: term.value + number.numeral.value / 12, to: at + 1 }
+  // "Six minutes ten"
+  const isSeconds = term.unit?.code === 'min' || term.unit?.code === 'h'
+  if (unit === undefined && isSeconds && at === term.to && isSixtieths(number, next))
+    return { ...term, value: term.value + number.numeral.value / 60, to: at + 1 }
   const small = sized(unit?.unit)
   if (unit === undefined || small === undefined || small.kind !== big.kind || small.factor >= big.factor) return term
   if (big.system !== small.system || number.numeral.value * small.factor >= big.factor) return term

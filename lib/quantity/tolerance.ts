@@ -109,7 +109,7 @@ const readEven = (lexemes: readonly Lexeme[], i: number, base: Base): Tolerance 
         at++
     const isNamed = at > start && lexemes.slice(start, at).some(lexeme => lexeme.text.includes('tolerance'))
     if (isRole(lexemes[at], 'plus-minus')) at++
-    else if (!isNamed) return readEitherWay(lexemes, i, base)
+    else if (!isNamed) return readEitherWay(lexemes, start, base)
   }
   while (isRole(lexemes[at], 'about') || isRole(lexemes[at], 'filler')) at++
   const term = readTerm(lexemes, at, true)

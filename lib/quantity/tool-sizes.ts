@@ -37,6 +37,6 @@ export const toolDoubt = ({ lexemes }: Drafted, draft: Draft): string | undefine
     return undefined
   const next = lexemes[draft.to]
   return (next === undefined || next.is === 'stop') && !SAID_BEFORE.has(text(lexemes[draft.from - 1]))
-    ? 'the size of a tool'
+    ? 'a size as tools have it'
     : undefined
 }
