@@ -146,6 +146,8 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     for (const { row, hazard, isHint } of inContext) {
       if (isDoubted(hazard)) continue
       if (!here.has(row) || !isHere(hazard) || (hazard.id === 'electric-shock' && isCut)) continue
+      // A mere hint of what turns is nothing while the power is off.
+      if (isHint && isOff && BY_POWER.has(hazard.id)) continue
       const weight = weightOf(hazard, isCut, isOff)
       const isMade = isCut || (hazard.id === 'electric-shock' && isPulled)
       if (weight !== undefined) note(hazard, step, isHint ? 'hinted' : weight, isMade)

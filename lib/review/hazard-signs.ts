@@ -3,6 +3,7 @@ import { HAZARDS as SHARED } from '@/lib/trade/hazards'
 import { HAZARD_CLASSES } from '@/lib/trade/hazards-classes'
 import { HAZARD_CONTEXTS, type HazardContext } from '@/lib/trade/hazards-context'
 import { DEED_HAZARDS } from '@/lib/trade/hazards-deeds'
+import { HAZARD_KINDS } from '@/lib/trade/hazards-kinds'
 import { MORE_HAZARDS } from '@/lib/trade/hazards-more'
 import { onceForText } from './memo'
 
@@ -15,7 +16,7 @@ export const DEEDS: ReadonlyMap<string, Hazard> = new Map(DEED_HAZARDS.map(hazar
 
 /** @returns whether a hazard is one of a single deed, answered by any caution of it wherever it stands. */
 export const isOfDeed = (hazard: Hazard): boolean => DEEDS.has(hazard.id)
-const CONTEXTS: readonly HazardContext[] = [...HAZARD_CONTEXTS, ...HAZARD_CLASSES]
+const CONTEXTS: readonly HazardContext[] = [...HAZARD_CONTEXTS, ...HAZARD_CLASSES, ...HAZARD_KINDS]
 const BY_ID = new Map(HAZARDS.map(hazard => [hazard.id, hazard]))
 
 /** What the review reads beyond the lexicon's own signs. */
