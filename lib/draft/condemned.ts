@@ -36,7 +36,7 @@ const PRAISE =
 
 /** A sentence without any of these condemns nothing. */
 const MAY =
-  /\b(?:go(?:es)?|gets?|belongs?|lands?|ends?|flies|throw\w*|chuck\w*|toss\w*|put|drop\w*|straight|quits?|gives?|gave|good ?bye|parts?|bury|buries|retire\w*|ditch\w*|dump\w*|bin\w*|scrap\w*|condemn\w*|junk\w*|reject\w*|cut|break|broken|sen[dt]s?|out|is|are|be|\w+'s|\w+'re|\w+n't|not|never|nobody|refuses?|need\w*|wants?|time|new|off|over|again|apart|day|days|replac\w*|illegal|throws?|sling|pitch)\b/i
+  /\b(?:go(?:es)?|gets?|belongs?|lands?|ends?|flies|throw\w*|chuck\w*|toss\w*|put|drop\w*|straight|quits?|gives?|gave|good ?bye|parts?|bury|buries|retire\w*|ditch\w*|dump\w*|bin\w*|scrap\w*|condemn\w*|junk\w*|reject\w*|cut|break|broken|sen[dt]s?|out|is|are|be|\w+'s|\w+'re|\w+n't|not|never|nobody|refuses?|need\w*|wants?|time|new|off|over|again|apart|day|days|replac\w*|exchange\w*|worr\w+|unhappy|nervous|concerned|suspicious|illegal|throws?|sling|pitch)\b/i
 
 /**
  * @param stretch the words around a limit, no more than its own sentence

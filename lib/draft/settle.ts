@@ -46,6 +46,8 @@ const ASKED =
 /** `it must come out in less than a minute`: how soon is asked for. */
 const ASKED_SOON =
   /\b(?:must|should|has to|have to|ought to|needs? to|wants? to)\b[^,.;]{0,40}\b(?:in|within)(?: just)? $/i
+/** `I should have worried above thirty-three`. */
+const FRETS = /\b(?:worr(?:y|ied|ies)|panic\w*|complain\w*|frown\w*|object\w*)(?: (?:about it|about that))? $/i
 const UNLESS = /\b(?:unless|except|as long as|so long as|provided)\b[^,.;]*$/i
 const UNLESS_SAID = /^(?:unless|except|as long as|so long as|provided)\b/i
 const OR_ELSE = /^[^.;?!]{0,30}?,? \b(?:or(?! (?:so|more|less|under|over)\b)|otherwise|else|if not)\b/i
@@ -69,7 +71,12 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
   if (limit.notes.some(note => note.text === TURNED)) return isUnless || OR_ELSE.test(after) ? turned : quantity
   const isEvent = isPlain && isEventTold(ahead, said, /^[^.;?!]*/.exec(text.slice(limit.to))?.[0] ?? '')
   if (isEvent) return turned
-  if (isUnless || OR_ELSE.test(after) || (!isOpened && (ASKED.test(ahead) || ASKED_SOON.test(ahead)))) return quantity
+  if (
+    isUnless ||
+    OR_ELSE.test(after) ||
+    (!isOpened && (ASKED.test(ahead) || ASKED_SOON.test(ahead)) && !FRETS.test(ahead))
+  )
+    return quantity
   if (/\b(?:until|till?|before|wait)\b[^,.;]*$/i.test(ahead) || (isDenied && !isOpened)) return undefined
   const isFault = REMEDIED.has(toDimension(unit) ?? '') && isRemedied(ahead, after, low !== undefined)
   const isHarm = isPlain && isHarmTold(ahead)
@@ -115,7 +122,9 @@ const lastsSoLong = (quantity: Quantity, limit: Limit, text: string): Quantity =
     : quantity
 
 /** `99, within 2`. */
-const WITHIN = /\d, (?:and )?(?:to )?$/
+const WITHIN =
+  /\d, (?:and )?(?:to )?$|\b(?:agree|agrees|match(?:es)?|come|comes|settle|settles|stay|stays|hold|holds|land|lands|read|reads|keep|keeps|is|are|be)(?: (?:back|out|there|it|with (?:it|that|each other)))? (?:to )?$/i
+const OF_IT = /^ (?:[a-z]+ )?of (?:it|that|this|the (?:mark|figure|setting|number|dial|target))\b/i
 const EITHER =
   /^,? ?(?:either (?:way|side|direction)|on either side|each way|up or down|one way or the other|of (?:it|that|this)\b)\b/i
 
@@ -124,8 +133,12 @@ const aboutSaid = (quantity: Quantity, limit: Limit, { text, sentence, recent }:
   const { low, high, nominal } = quantity
   const isLone = low !== undefined && high !== undefined && nominal === undefined && low === -high
   const by = high ?? nominal
-  const isClose = /^(?:to )?within\b/i.test(limit.text) && WITHIN.test(text.slice(0, limit.at))
-  const isEither = low === undefined && (isClose || EITHER.test(text.slice(limit.to)))
+  const after = text.slice(limit.to)
+  const isClose =
+    /^(?:to )?within\b/i.test(limit.text) &&
+    (/\d, (?:and )?(?:to )?$/.test(text.slice(0, limit.at)) ||
+      (WITHIN.test(text.slice(0, limit.at)) && OF_IT.test(after)))
+  const isEither = low === undefined && (isClose || EITHER.test(after))
   if (by === undefined || by <= 0 || !(isLone || isEither)) return quantity
   const target = recent.findLast(
     said =>

@@ -226,8 +226,14 @@ const inUnitOf = (a: Draft, b: Draft): void => {
   b.unit = a.unit
 }
 
+/** `ten minutes up to a hundred and fifty` are two things. */
+const isTimeTo = (a: Draft, b: Draft): boolean =>
+  b.unit === undefined && sized(a.unit)?.kind === 'time' && sizeOf(b) > TIME_APART * sizeOf(a)
+/** A time and the most it may be differ less than this. Common practice, no source. */
+const TIME_APART = 6
+
 const shareKind = (a: Draft, b: Draft): boolean => {
-  if (a.unit === undefined || b.unit === undefined) return true
+  if (a.unit === undefined || b.unit === undefined) return !isTimeTo(a, b)
   if (a.unit.ambiguous !== undefined || b.unit.ambiguous !== undefined) return a.unit.ambiguous === b.unit.ambiguous
   if (a.unit.code === b.unit.code) return isComparable(a.unit.code ?? '', b.unit.code ?? '')
   const [one, two] = [sized(a.unit), sized(b.unit)]

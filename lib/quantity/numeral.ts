@@ -138,6 +138,7 @@ const extend = (tokens: readonly Token[], whole: Whole, options: Options): Numer
       return {
         ...base,
         value: (whole.value + fraction.value) * (scale ?? 1),
+        ...(scale === undefined ? {} : { scale }),
         to: scale === undefined ? fraction.to : fraction.to + 1,
       }
     }

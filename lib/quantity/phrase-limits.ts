@@ -83,6 +83,8 @@ export const lateUnit = (lexemes: readonly Lexeme[], i: number): { unit: UnitWor
     !LATE.has(lexemes[i]?.text ?? '') ||
     unit?.is !== 'unit' ||
     unit.unit.isSymbol === true ||
+    // A sigh, not ampere hours.
+    unit.text === 'ah' ||
     unit.unit.code === undefined
   )
     return undefined
