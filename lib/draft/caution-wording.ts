@@ -145,5 +145,9 @@ const join = (reading: Reading, orders: readonly string[], rest: readonly Piece[
   if (worn?.startsWith('put on') === true)
     return asSentence(more.length === 0 ? worn : `${worn}; ${asConsequence(more.join(', '))}`)
   const said = told === '' ? lower(sayWhole(reading, 0, reading.tokens.length)) : told
-  return asSentence(CARES.test(said) ? said : `take care: ${said}`)
+  const cared = said.replace(
+    /^(?:be )?(?:very |real(?:ly)? )?careful(?= (?:with|of|on|around|near|when|as|not)\b)/i,
+    'take care',
+  )
+  return asSentence(cared !== said || CARES.test(said) ? cared : `take care: ${said}`)
 }

@@ -1,6 +1,7 @@
 import type { Level } from '@/lib/procedure/kinds'
 import { AGENTS, BODY, DEADLY, INJURIES } from '@/lib/trade/english'
 import { HAZARDS } from '@/lib/trade/hazards'
+import { isWarning } from '@/lib/trade/warned'
 import type { Reading } from './feature'
 
 const SURE = new Set(['will', "'ll", 'kills', 'always', 'does', 'killed'])
@@ -14,7 +15,7 @@ const SPOKEN: readonly (readonly [string, RegExp])[] = [
   ['carbon-monoxide', /\bcarbon monoxide\b|\bmonoxide\b/i],
   [
     'electric-shock',
-    /\b(?:volts?|voltage|mains|electrocut\w*|electric shock|live (?:wire|part|terminal)s?|capacitor|stay(?:s|ed)? live)\b/i,
+    /\b(?:volts?|voltage|mains|electrocut\w*|electric shock|live (?:wire|part|terminal)s?|(?:it|that|they|this|those|these)(?:['’]s|['’]re| is| are) (?:still |always )?live|capacitor|stay(?:s|ed)? live)\b/i,
   ],
   ['toxic-gas', /\b(?:chlorine|toxic|poison\w*|ammonia|cyanide)\b.*|\bgas\b.*\b(?:breath\w*|lungs?|hospital)\b/i],
   ['fumes', /\b(?:fumes?|vapou?rs?|solvent|breath\w*|inhal\w*|lungs?|ventilat\w*)\b/i],
@@ -54,6 +55,7 @@ export const gradeCaution = ({ text, tokens }: Reading): { readonly level: Level
   if (isPersonal && GRAVE.test(text)) return { level: 'warning', hazard: named ?? 'injury' }
   if (named === 'electric-shock' || named === 'toxic-gas' || named === 'carbon-monoxide' || named === 'explosion')
     return { level: 'warning', hazard: named }
-  if (isPersonal && (SLIGHT.test(text) || isAgent)) return { level: 'caution', hazard: named ?? 'injury' }
+  if (isWarning(text) || (isPersonal && (SLIGHT.test(text) || isAgent)))
+    return { level: 'caution', hazard: named ?? 'injury' }
   return { level: 'notice', hazard: named === 'contamination' ? 'contamination' : 'damage' }
 }

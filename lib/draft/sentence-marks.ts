@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { logit, type Model, toScorer } from '@/lib/trade/model'
+import { isWarning } from '@/lib/trade/warned'
 import { gradeCaution } from './caution'
 import { wordCaution } from './caution-wording'
 import { asSentence, sayTokens } from './clause-text'
@@ -31,8 +32,8 @@ const SECOND = 1
 const NEARLY = -1.5
 const DOUBTFUL = -4
 
-/** Whether a sentence tells harm to people, and whether it orders anything beside. */
-type Harm = 'none' | 'told' | 'alone'
+/** Whether a sentence tells harm to people, whether it orders anything beside, or calls for care and says why. */
+type Harm = 'none' | 'told' | 'alone' | 'warned'
 
 type KindOdds = { readonly kind: SentenceKind; readonly odds: number }
 
@@ -49,6 +50,10 @@ const kindsOf = (indices: readonly number[], harm: Harm): readonly KindOdds[] =>
   const [first] = passing
   const caution = told.find(({ kind }) => kind === 'caution')
   if (harm === 'none' || caution === undefined || passing.includes(caution)) return passing
+  if (harm === 'warned') {
+    const others = passing.filter(({ kind, margin }) => kind !== 'reason' && margin >= SECOND)
+    return [{ ...caution, odds: caution.odds - caution.margin + SECOND }, ...others]
+  }
   // Harm to people said plainly warns, whatever else it explains; it is as sure as a caution at its threshold.
   const isNoOrder = first?.kind === 'reason' || (first?.kind === 'step' && harm === 'alone')
   if (first === undefined ? caution.margin < NEARLY : !isNoOrder || caution.margin < DOUBTFUL) return passing
@@ -81,7 +86,9 @@ const onlyNeeds = ({ text, phrases }: Reading, step: string): boolean =>
   phrases.some(({ isTool, isMaterial }) => isTool || isMaterial)
 
 const harmIn = (reading: Reading): Harm => {
-  if (reading.isQuestion || !reading.own.includes('harm')) return 'none'
+  if (reading.isQuestion) return 'none'
+  if (!reading.own.includes('all-past') && isWarning(reading.text)) return 'warned'
+  if (!reading.own.includes('harm')) return 'none'
   return wordStep(reading).text.startsWith('Do this:') ? 'alone' : 'told'
 }
 

@@ -34,6 +34,8 @@ const plain = (said: string): string =>
       '',
     )
 
+const PURPOSE = /(?<=\w \w.*),? (?:to (?:see|check|make sure|be sure|verify|confirm|find out)|so that)\b.*$/i
+
 /**
  * Says a spoken step as a procedure writer would: base-form verb first, lead-ins and fillers gone, conditions kept behind
  * their action, at most 20 words.
@@ -46,9 +48,13 @@ export const wordStep = (reading: Reading, before?: Reading, after?: Reading): W
   const parts = partsOf(reading, [before?.text, after?.text])
   if (parts === undefined) return asked(`do this: ${said}`)
   const kept: Part[] = []
-  for (const part of parts)
-    if (kept.length === 0 || countWords([...kept, part].map(({ text }) => text).join(' and ')) <= MOST_WORDS)
-      kept.push(part)
+  for (const part of parts) {
+    // An action is kept before what it is done for.
+    const fitting = [part, { ...part, text: part.text.replace(PURPOSE, '') }].find(
+      one => kept.length === 0 || countWords([...kept, one].map(({ text }) => text).join(' and ')) <= MOST_WORDS,
+    )
+    if (fitting !== undefined) kept.push(fitting)
+  }
   if (kept.some(({ isWeak }) => isWeak !== true)) {
     const found = worded(joinOrders(kept.map(({ text }) => text)), reading, before, after)
     return kept.some(({ isGuess }) => isGuess) ? guessed(found) : found

@@ -78,3 +78,33 @@ describe('[D9] harm to people said plainly is a caution', () => {
     expect(readSentence("It'll cut your hand.").own).toContain('harm')
   })
 })
+
+describe('[D9] a short call for care that tells what hurts is a caution, whatever stands around it', () => {
+  const between = (said: string) => ['Take the cover off.', said, 'Undo the two nuts.'] as const
+
+  test.for([
+    ['Careful, the spring is under tension.', 'Take care: the spring is under tension.', 'caution'],
+    ['Watch out, the plate is hot.', 'Take care: the plate is hot.', 'caution'],
+    ["Mind the blade, it's sharp.", "Mind the blade, it's sharp.", 'caution'],
+    ["Careful with that flap, it'll snap shut.", "Take care with that flap, it'll snap shut.", 'caution'],
+    ["Careful here, that's live.", "Take care: that's live.", 'warning'],
+    [
+      "Careful, that's heavy, get somebody to help you lift it.",
+      "Get somebody to help you lift it; that's heavy.",
+      'caution',
+    ],
+  ] as const)('%s', ([said, text, level]) => {
+    expect(draftOf('caution', ...between(said))).toMatchObject([{ text, level }])
+    expect(draftOf('step', ...between(said)).map(step => step.text)).toEqual([
+      'Take the cover off.',
+      'Undo the two nuts.',
+    ])
+  })
+
+  test.for(['Mind your head on that beam, everybody does it once.', 'Careful, do not lose the shim.'])(
+    'no hazard: %s',
+    said => {
+      expect(draftOf('caution', ...between(said)).filter(({ level }) => level !== 'notice')).toEqual([])
+    },
+  )
+})
