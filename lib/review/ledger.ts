@@ -3,7 +3,7 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
-import { addedBy } from './added'
+import { addedBy, isGathering } from './added'
 import { atSteps } from './chunks'
 import { isDisposing } from './disposing'
 import { grouped } from './grouped'
@@ -86,7 +86,7 @@ const SETS = wordSet('set put lay place hang tie keep stand store rest')
 
 /** Whether an action undoes, makes good or brings anything at all. */
 const isTelling = (action: Action): boolean =>
-  action.acts.size > 0 || [PLACING, COVERING, MORE_TOLD].some(verbs => verbs.has(action.verb)) || isMoved(action)
+  action.acts.size > 0 || [PLACING, COVERING, MORE_TOLD].some(verbs => verbs.has(action.verb)) || isMoved(action) || isGathering(action)
 const MORE_TOLD = wordSet('apply add tip jam')
 
 const isShutting = (action: Action): boolean => isShut(action) || action.particle === 'off'

@@ -1,6 +1,7 @@
 import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import type { Action } from './action'
+import { isGathering } from './added'
 import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
 import type { Open } from './open'
@@ -168,6 +169,7 @@ const PROPS = wordSet('prop wedge chock block stay strut bar timber sprag pin po
 export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
   const redone = new Set(UNDONE.filter(undone => REDO[undone].some(act => action.acts.has(act))))
   if (isAway(action) && action.things.some(({ head }) => PROPS.has(head))) redone.add('added')
+  if (isGathering(action)) redone.add('added')
   // "Take your padlock out of the fuse carrier": however a lock comes off.
   if (action.acts.has('remove') && action.things.some(({ head }) => LOCKS.has(head) && !isCutHead(head)))
     redone.add('locked')

@@ -259,4 +259,15 @@ export const WASTES: readonly Waste[] = [
     step: 'Put the old parts in the bin for recycling',
     question: 'Where do the old parts go: recycling, the supplier or the bin?',
   },
+  {
+    id: 'old-part',
+    arises:
+      /\b(?:take|lift|pull|slide|draw|ease|remove|unscrew|swap|replace|drop|drive|press|prise|push|tap|work|cut|strip|peel|unhook|lower|walk|get|roll)\w*\b[^.;]*\b(?:old|worn|worn-out|blunt|failed|perished|burnt-out|dead|dull)\b(?! (?:oil|grease|water|paint|adhesive|glue|sealant|fluid|coolant))/i,
+    not: /\b(?:aside|compare|measure|keep|reuse|pattern|sample|jaws|o-?rings?|gaskets?|washers?|pins?|clips?|screws?|bolts?|nuts?|grommets?|tape|labels?|sealing rings?)\b/i,
+    named: /(?!)/,
+    isHazardous: false,
+    advice: 'Say where the old part goes: recycling, the supplier or the bin',
+    step: 'Put the old parts in the bin for recycling',
+    question: 'Where do the old parts go: recycling, the supplier or the bin?',
+  },
 ]

@@ -70,6 +70,7 @@ const unsaid = ({ sheet }: Subject): readonly Found[] => {
     ...[...sheet.loose.map(({ text }) => text), sheet.heading.scope].filter(speaksOfDisposal),
   ]
   const isHandled = (waste: Waste) =>
+    (waste.id === 'old-part' && said.length > 0) ||
     said.some(text => namedIn(text).has(waste) || (namedIn(text).size === 0 && !OTHER.test(text)))
   return [...first].flatMap(([waste, step]): Found[] => {
     if (isHandled(waste) || (waste.id === 'oil' && !isOily(sheet))) return []
