@@ -20,11 +20,22 @@ const PROVES =
 
 /** Checks that only look at how it is put together. */
 const FITTED =
-  /\b(?:leak\w*|drips?|weep\w*|seep\w*|bubbles?|torque|tight|seated|seats|secure|in place|clip|behind|level|gap|clearance|mark|hose|thread)\b/i
+  /\b(?:leak\w*|drips?|weep\w*|seep\w*|bubbles?|torque|tight|seated|seats|secure|dry|in place|clip|behind|level|gap|clearance|mark|hose|thread)\b/i
 const RESTART = /\b(?:start|run|test|power|switch(?:es)?|restore)\b/i
 /** Steps that try it out: switching on alone does not. */
 const TRIES =
-  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|drive|ride|print|sew|play|verify|confirm|measure|weigh|watch|observe|listen|check|recheck|flush|spin|jog|bring [^.;]* up to|heat|pump the|pump [^.;]* up|move the [^.;]*\b(?:out|back|through|up)|turn the [^.;]*\bby hand|press the|take a picture|cut a|fire|sound the|blast|weld|saw|mow|mix|knead|brew|bake|roll|load|(?:scrap|trial|test|sample|first) (?:piece|part|cut|weight|load|lift|print|weld|batch)|make (?:a|one|two|some)|lift the (?:test )?(?:load|weight)|at (?:every|each|all) speeds?|through (?:every|each|all|its)|round the block|use it|dispense|blow|sweep|vacuum a|light the)\b/i
+  /\b(?:test\w*|try|trial|run(?:s|ning)?|start\w*|operat\w*|cycle|verify|confirm|measure|weigh|watch|observe|listen|check|recheck|jog|bring [^.;]* up to|pump the|pump [^.;]* up|move the [^.;]*\b(?:out|back|through|up)|turn the [^.;]*\bby hand|press the|take a picture|cut a|sound the|(?:scrap|trial|test|sample|first) (?:piece|part|cut|weight|load|lift|print|weld|batch)|make (?:a|one|two|some)|lift the (?:test )?(?:load|weight)|at (?:every|each|all) speeds?|through (?:every|each|all|its)|round the block|use it|dispense|blow|sweep|vacuum a|light the)\b/i
+/** Verbs that try it out and are nouns too: a saw, the print, the load. */
+const TRY_VERBS = new Set(
+  'drive ride print sew play flush spin heat fire blast weld saw mow mix knead brew bake roll load lift steer slice fry boil plough light drill shoot copy scan weigh type call ring ignite'.split(
+    ' ',
+  ),
+)
+/** Moved to and fro. */
+const TRAVELS =
+  /\bfrom (?!the|a|its)[\w-]+ to [\w-]+\b|\bback and forth\b|\bto and fro\b|\bup and down\b|\bopen and (?:shut|closed?)\b|\bstop to stop\b|\bend to end\b|\block to lock\b/i
+const isTried = (text: string): boolean =>
+  TRIES.test(text) || TRAVELS.test(text) || actionsOf(text).some(({ verb }) => TRY_VERBS.has(verb))
 /** "Run the bolts in" runs nothing. */
 const IS_FITTING =
   /\b(?:run|drive|spin|fire)\b[^.;]*\b(?:bolts?|screws?|nuts?|studs?)\b|\b(?:enter|record|write|sign|log)\b/i
@@ -89,7 +100,7 @@ const check = (subject: Subject): readonly Found[] => {
   const isProved = linesOf(sheet).some(({ text, step, isCheck }) => {
     if (step.number < tight.number) return false
     if (isCheck) return text.split(/\band\b|[,;]/).some(part => PROVES.test(part) || !FITTED.test(part))
-    return TRIES.test(text) && !IS_FITTING.test(text) && (step.number > tight.number || RESTART.test(text))
+    return isTried(text) && !IS_FITTING.test(text) && (step.number > tight.number || RESTART.test(text))
   })
   if (isProved) return told(subject, last)
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing tries out whether it works. Add a run or a test with what to look for.`

@@ -17,7 +17,7 @@ import { contentStems } from '../words'
 
 /** Parts that hold something in, once disturbed. */
 const JOINT =
-  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling|swivel|flare|ferrule|adaptor|adapter|film|membrane|bladder)$/
+  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling|swivel|flare|ferrule|tail|adaptor|adapter|film|membrane|bladder)$/
 const DRY =
   /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
 const FLUIDS =
@@ -101,8 +101,14 @@ const GAS_JOINT =
 const GAS_PROOF =
   /\b(?:bubbl\w*|soap\w*|leak[- ](?:detect\w*|test\w*|spray|fluid|search|check)|tightness|gas (?:detector|sniffer|tester|leak)|sniff\w*|smell\w*|manometer|pressure[- ](?:test|drop)|(?:leak\w*|tight)\b[^.;]*\bgas|gas[- ]?tight|electronic nose|no gas)\b/i
 
-const gasJoined = ({ mark }: SheetStep): boolean =>
-  GAS_JOINT.test(mark.text) &&
+/** On what burns or bottles gas, its joints need not say so each time. */
+const GAS_FED =
+  /\b(?:lpg|propane|butane|natural gas|biogas|gas[- ](?:fired|grill|barbecue|bottle|cooker|hob|oven|boiler|heater|burner|fire|stove|range|cylinder|lamp|fridge)|acetylene)\b/i
+const FED =
+  /\b(?:regulator|gas hose|union|injector|(?:burner|pilot) (?:jet|pipe)|flexible hose|hose nut|cylinder valve)\b/i
+
+const gasJoined = ({ mark }: SheetStep, isFed: boolean): boolean =>
+  (GAS_JOINT.test(mark.text) || (isFed && FED.test(mark.text))) &&
   !isDisposing(mark.text) &&
   actionsOf(mark.text).some(
     ({ acts, verb }) => verb !== 'open' && verb !== 'turn' && [...acts].some(act => REDO.has(act)),
@@ -110,7 +116,8 @@ const gasJoined = ({ mark }: SheetStep): boolean =>
 
 /** Gas is searched for by its own means, whatever is said of drips elsewhere. */
 const gasCheck = (sheet: Subject['sheet']): readonly Found[] => {
-  const last = lastStep(sheet, gasJoined)
+  const isFed = GAS_FED.test(`${sheet.heading.title} ${sheet.heading.equipment}`)
+  const last = lastStep(sheet, step => gasJoined(step, isFed))
   if (last === undefined || linesOf(sheet).some(({ text, step }) => step.number >= last.number && GAS_PROOF.test(text)))
     return []
   return [
@@ -138,7 +145,7 @@ const toldOf = (subject: Subject, after: number): Sentence | undefined =>
 /** Whatever else is looked at, the look for leaks that the talk orders is on no mark. */
 const told = (subject: Subject): readonly Found[] => {
   const { sheet } = subject
-  const joined = lastStep(sheet, step => disturbs(step) || gasJoined(step) || isPiped(step))
+  const joined = lastStep(sheet, step => disturbs(step) || gasJoined(step, false) || isPiped(step))
   const sentence = joined === undefined ? undefined : toldOf(subject, joined.mark.start)
   if (joined === undefined || sentence === undefined) return []
   const message = `After step ${joined.number}, ${quote(joined.mark)}, the talk looks for leaks and no mark does: "${shorten(sentence.text, 80)}" Mark it as a check.`

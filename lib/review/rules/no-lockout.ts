@@ -1,3 +1,4 @@
+import type { Act } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
 import { quote } from '../late'
 import { cutsPower } from '../power'
@@ -6,16 +7,25 @@ import { addStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { undoneBy } from '../undone'
+import { isCut, undoneBy } from '../undone'
 
 const SUPPLY = /\b(?:isolator|breaker|disconnect|main switch|mains|supply|power(?! (?:switch|button|key)))\b/i
 /** A plug in one's own hand is as good. */
 const PULLED =
-  /\b(?:withdraw|pull|yank|take|draw|remove|unplug|whip)\w*\b[^.;]*\b(?:plug|cord|flex|power lead)\b|\bunplug\w*\b/i
+  /\b(?:withdraw|pull|yank|take|draw|remove|unplug|whip)\w*\b[^.;]*\b(?:plug|cord|flex|power lead)\b|\bunplug\w*\b(?! (?:the |both |all |each )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose|harness|coupling|plug-in)s?\b)/i
 const LOCKS =
   /\b(?:padlock\w*|lock(?:ed|s)?[- ]?(?:out|off)|lock(?:ed)? (?:it|and tag|the (?:isolator|breaker|switch|disconnect|supply|plug))|(?:your|a|the|own|danger) (?:lock|tag)s?\b(?!\s*(?:nut|washer|ring|plate|screw|wire|tab|pin))|lock and (?:\w+ )?tag|tag(?:ged)? (?:out|it|the)|keep the (?:key|plug)|key (?:in|on) (?:your|his|her|my)|plug in sight|unplug\w*(?! (?:the |both |all )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose)s?\b)|(?:pull|take|draw|remove)\w* (?:out )?(?:the |its )?(?:[\w-]+ )?(?:plug|fuse)\b(?! (?:lead|cap|boot|wire))|permit)\b/i
 const TO_ZERO = /\bto (?:0|zero|nought)\b/i
 const OPENS = /\b(?:remove|take off|lift off|open|unscrew|undo|disconnect|pull|reach|replace|adjust|clean|clear)\b/i
+
+const APART: ReadonlySet<Act> = new Set<Act>(['remove', 'disconnect', 'loosen', 'open'])
+/** What a step lays bare or takes apart once the power is cut. */
+const isOpening = (text: string): boolean =>
+  OPENS.test(text) ||
+  actionsOf(text).some(
+    ({ acts, things }) =>
+      [...acts].some(act => APART.has(act)) && things.some(thing => thing.head !== '' && !isCut(thing)),
+  )
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const cut = sheet.steps.find(
@@ -25,7 +35,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
         ? cutsPower(mark.text)
         : actionsOf(mark.text).some(action => action.things.some(thing => undoneBy(action, thing) === 'switched-off'))),
   )
-  if (cut === undefined || !sheet.steps.some(({ mark }) => mark !== cut.mark && OPENS.test(mark.text))) return []
+  if (cut === undefined || !sheet.steps.some(({ mark }) => mark !== cut.mark && isOpening(mark.text))) return []
   if (linesOf(sheet).some(({ text }) => LOCKS.test(text) || PULLED.test(text))) return []
   const message = `Step ${cut.number}, ${quote(cut.mark)}, cuts the power but nothing keeps it off. Add a lock and a tag of the person at work.`
   return [
