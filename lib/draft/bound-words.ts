@@ -18,24 +18,24 @@ export const MOST_AFTER = anyOf(
   // `more is scrap`, `more and the door swings`, `and if it's more`.
   `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?more(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
   "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
-  `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|outside|longest|highest|hottest|furthest|farthest|widest|latest|max(?:imum)?)\\b${NEXT})`,
+  `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|utmost|uttermost|outside|longest|highest|hottest|furthest|farthest|widest|latest|max(?:imum)?)\\b${NEXT})`,
   `^[^,]{0,30},? (?:and )?at a (?:push|pinch|stretch)\\b`,
-  `^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |own |upper |top )?(?:limit|max(?:imum)?|ceiling|most|lot|cut-?off)\\b`,
+  `^[^,]{0,30},? (?:and |which |but |so )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |own |upper |top )?(?:limit|max(?:imum)?|ceiling|most|lot|cut-?off)\\b`,
   "^'s (?:my|the) limit\\b",
-  "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b|^) ?(?:and |but )?(?:that's|that is|it's) (?:about )?(?:all|your lot|the lot|far enough|(?:being )?generous|pushing it|stretching it)(?:$|[,.;]| (?:for|with|i|you|we)\\b)",
+  "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b|^) ?(?:and |but )?(?:that's|that is|it's) (?:about )?(?:all|your lot|the lot|the end of it|far enough|(?:being )?generous|pushing it|stretching it)(?:$|[,.;]| (?:for|with|i|you|we)\\b)",
   "^[^,]{0,24}\\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable|allowable)\\b",
   `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:much|many|far|wide|hot|deep|high|long|big|large|thick|fast|loose|slack|hard|heavy|rough|late|tall|hard|bad) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
   '^[^,]{0,24}, as (?:far|deep|high|wide|hot|much) as (?:i|we)\\b',
   "^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)",
   "^[^,]{0,20}\\bi(?:'ll| will|'d| would)? (?:allow|tolerate|accept|can live with|put up with|forgive|overlook|let (?:go|pass|slide))\\b",
-  `^[^,]{0,24}\\b${IS} all (?:(?:of )?the (?:[a-z-]+ ){1,3})?(?:you|it|they|he|she|i|we|that|there)(?:'ll| will| can|'d| would|'re| are|'s| is)? (?:ever |be )?(?:get|gets|have|has|allowed|permitted|stand|stands|bear|bears|tolerate|allow|allows|accept|give|grant|let)\\b`,
+  `^[^,]{0,24}\\b${IS} all (?:(?:of )?the (?:[a-z-]+ ){1,3})?(?:you|it|they|he|she|i|we|that(?: \\w+)?|this(?: \\w+)?|the \\w+|there)(?:'ll| will| can|'d| would|'re| are|'s| is)? (?:ever |be )?(?:get|gets|have|has|allowed|permitted|stand|stands|bear|bears|tolerate|allow|allows|accept|give|grant|let)\\b`,
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:hottest|highest|longest|widest|deepest|farthest|furthest|loosest|fastest|heaviest|biggest|largest|thickest|tallest|roughest|greatest|upper)\\b`,
   `^,? (?:and |but )?(?:anything )?(?:higher|more|over|above|beyond|further|longer|hotter|wider|faster|tighter|deeper)(?: than)?(?: that| it)? (?:is|are|isn't|'s|won't|will|would|does|doesn't) [^,.;]{0,20}(?:not|n't|no\\b|never|too|wrong|forbidden|trouble|bad|damage|out\\b|allowed)`,
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch) )?(?:less|lower|shorter|under|smaller|cooler)\\b`,
   `^,? (?:and |but )?(?:less|lower|shorter|smaller|cooler|under)(?:(?:'s| is| would be) (?:even |always |still )?better|(?: if|,? even)\\b)`,
   "^[^.;?!]{0,48}, (?:and |but )?(?:it |that |they )?(?:must|should|may|can)(?:n't| not) be (?:any )?(?:more|longer|higher|bigger|wider|over|deeper)\\b",
   '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:over|more|past|beyond|above|further|longer|higher)\\b',
-  "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:much|many|far|hot|high|wide|deep|loose|slack|long|big|fast|thick)\\b",
+  "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?(?:a lot(?: already)?|plenty already|too (?:much|many|far|hot|high|wide|deep|loose|slack|long|big|fast|thick))\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:below|under)|under|below|(?:no|not|never|nothing) (?:more than|over|above|past|beyond|higher than)|(?:don't|do not|never) (?:go |let it go )?(?:over|past|above|beyond)) that\\b`,
 )
 /** Said after a figure, it is the least. */
@@ -56,9 +56,10 @@ export const LEAST_AFTER = anyOf(
   '^[^,]{0,36}, or (?:more|over|better|higher|longer)\\b',
   `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:thin|short|low|little|small|shallow|narrow|few|slow|cold|cool|near|close|tight) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
   '^[^,]{0,24}, as (?:thin|short|low|little|near|close) as (?:i|you|we|it|they)\\b',
-  `^[^,]{0,20},? (?:and |which |but )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |bare )?(?:minimum|least|floor)\\b`,
+  `^[^,]{0,30},? (?:and |which |but |so )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |bare )?(?:minimum|least|floor|bottom line)\\b`,
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:little|few|thin|low|short|shallow|near|close|cold|tight)\\b",
-  `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be |i give it |i'd give it |give it |you give it )*(?:at or (?:above|over)|over|above|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
+  `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be |i give it |i'd give it |give it |you give it )*(?:at or (?:above|over)|(?:keep (?:it|them)|stay|stays|be|always|anywhere|somewhere) (?:over|above)|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
+  `^[^.;?!]{0,40}\\b(?:not|never|no|\\w+n't)\\b(?: [a-z']+){0,3}? (?:any )?(?:thinner|less|lower|shorter|smaller|narrower|closer|nearer|cooler|colder|weaker|lighter|fewer) than (?:that|this)\\b`,
 )
 
 /** `the minimum thickness is stamped on it, 22`. */
@@ -67,13 +68,13 @@ export const END_NAMED =
 /** Words between such a name and a figure that make it a reading. */
 export const READ_OFF = /\b(?:find|found|got|have|measured?|mine|ours|we're|i'm)\b/i
 /** `it's got thirty seconds to build pressure`. */
-export const HAS = /\b(?:has|have|gets?|\w+'s|\w+'ve)(?: got)?(?: about| only)? $/i
+export const HAS = /\b(?:has|have|gets?|\w+'s got|\w+'ve)(?: got)?(?: about| only)? $/i
 export const TO_DO = /^ (?:to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+|before (?:it|they|she|he|the|that|you))\b/i
 /** `if it can't make seven bar`, `it has to see sixty, or it survives`. */
 export const CANNOT_REACH =
   /\b(?:can't|cannot|won't|doesn't|isn't able to|fails to|couldn't)(?: even)? (?:make|reach|build|hold|manage|get(?: up)? to|give|pull|hit|see|show)(?: about| around)? $/i
 export const MUST_REACH =
-  /\b(?:has to|have to|must|needs? to|got to)(?: \w+)? (?:see|reach|hit|make|get(?: up)? to|read|show|give|hold)(?: about| around)? $/i
+  /\b(?:has to|have to|must|needs? to|got to)(?: \w+)? (?:see|reach|hit|make|get(?: up)? to|read|show|give|hold|pull|lift|carry|deliver|put out|bear)(?: about| around)? $/i
 export const OR_ELSE = /^[^.;?!]{0,24}?,? (?:or(?! (?:so|more|less|better|a|an|two|three)\b)|otherwise|else|if not)\b/i
 /** `unless it shows 12.6 volts`. */
 export const UNLESS_REACHED =
@@ -99,13 +100,13 @@ export const STOPS_BEFORE =
 export const FROM = /\bfrom\b/i
 export const UPWARDS = /^,? (?:up|upwards?|onwards?|on up)\b(?! (?:to|the|it|and)\b)/i
 /** People kept this far off: the least. */
-export const AWAY = /\b(?:keeps?|stands?|stays?|step|back|held|kept)\b[^.;\d]{0,30}$/i
-export const AWAY_AFTER = /^ (?:off|away|back|clear|from)\b/i
+export const AWAY = /\b(?:keeps?|stands?|stays?|step|back|held|kept)\b[^.;\d]{0,40}$/i
+export const AWAY_AFTER = /^,? (?:off|away|back|clear|from)\b/i
 export const CLEAR_AFTER = /^ (?:clear|away) (?:of|from)\b/i
 export const CLEAR = /\b(?:sits?|hangs?|runs?|lies?|is|are|stays?)\b[^.;\d]{0,30}$/i
 /** Said before a figure, it is the most. */
 export const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than)[^,.;\d]{0,24}$/i
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than|safe working load(?: is|'s| of)?|rated to)[^,.;\d]{0,24}$/i
 /** `the longest you may hold it is five seconds`. */
 export const MOST_IS =
   /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
@@ -134,22 +135,16 @@ export const GOOD_UNTIL =
 export const NOT_BEFORE =
   /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\bbefore(?: the| a| an)? ?$/i
 export const IS_OVER = /^ (?:is|are|has|have|were|was)? ?(?:over|up|gone|passed|out|done|been)\b/i
-/** `it should still be there after five minutes`. */
-export const STILL_AFTER =
-  /\b(?:should|must|has to|have to|ought to|needs? to|wants? to)(?: \w+)? still\b[^.;\d]{0,30}\bafter(?: about| around)? $/i
 /** `you should not get a sixteenth in anywhere`. */
 export const GOES_NOT_IN =
   /\b(?:shouldn't|should not|mustn't|must not|can't|cannot|couldn't|oughtn't to|not be able to) (?:be able to )?(?:get|slide|slip|fit|push|poke) (?:more than )?(?:an? |even an? )?$/i
 export const IN_AFTER = /^ (?:in|into|under|between|through|anywhere)\b/i
-/** `overnight, or four hours if you really can't help yourself`. */
-export const IF_PRESSED =
-  /^,? if (?:you|you're|you are|it|time)(?: really| absolutely| just)? (?:can't|cannot|must|have to|in a (?:rush|hurry)|pushed|pressed|impatient|desperate|short of time|really|need it)/i
 /** `six is where I stop`. */
 export const STOPS_AT =
-  /^[^,.;]{0,16} is (?:about )?where (?:i|we|you|they|it)(?:'d|'ll| would| will)? (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
+  /^[^,.;]{0,16} is (?:about )?(?:where|when) (?:i|we|you|they|it)(?:'d|'ll| would| will)? (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
 /** `once it passes 25`. */
 export const PASSES_BEFORE =
-  /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|sees?|gets? to|is up to|(?:grown|stretched|sagged|opened up|moved|dropped) by)(?: about| around)? $/i
+  /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|sees?|gets? to|is up to|(?:grown|stretched|sagged|opened(?: up)?|moved|dropped|spread|thinned|shrunk|worn) by)(?: about| around)? $/i
 export const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
 /** `four mil of lift and they're due`. */
 export const DUE_AFTER =
@@ -170,3 +165,9 @@ export const WEARS =
 /** What gets wider, longer or looser in use. */
 export const GROWS =
   /\b(?:play|gap|slack|stretch\w*|runout|run-out|clearance|bend|bent|out|wobble|wobbles|swing\w*|sway|shake|float|backlash|error|difference|apart|elongation|sag|bow|drop|leak\w*|drips?|loss|creep|lift|drift\w*|vibration|noise|twist|warp\w*)\b/i
+/** `you won't get it off until it's up at sixty`. */
+export const NOT_UNTIL =
+  /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\b(?:until|till?) (?:it|they|she|he|you|the \w+)(?:'s|'re|'ve| is| are| has| have)?(?: \w+)? (?:at|up to|to|reached|over|above)(?: about| around)? $/i
+/** `there's got to be two inches over it or it sucks air`. */
+export const THERE_MUST =
+  /\bthere(?:'s| has| must| should| needs| have| ought)?(?: \w+)? (?:got to|gotta|to|must|should)? ?(?:be|stay)(?: about| around)? $/i

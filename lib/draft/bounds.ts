@@ -25,7 +25,6 @@ import {
   GROWS,
   HAS,
   HAVE_BEEN,
-  IF_PRESSED,
   IN_AFTER,
   IS_OVER,
   LASTS,
@@ -39,15 +38,16 @@ import {
   MUST_REACH,
   NOT_BEFORE,
   NOT_BEFORE_IT,
+  NOT_UNTIL,
   OR_ELSE,
   OR_FAULT,
   PASSES_BEFORE,
   READ_OFF,
   RENEWED,
-  STILL_AFTER,
   STILL_GOOD,
   STOPS_AT,
   STOPS_BEFORE,
+  THERE_MUST,
   TIGHTER,
   TO_DO,
   UNLESS_REACHED,
@@ -56,6 +56,7 @@ import {
 } from './bound-words'
 import { isBroughtTo } from './brought'
 import { isCondemned } from './condemned'
+import { toldEnd } from './deadline'
 import { toDimension } from './dimension'
 
 /** Characters around a number in which words of a limit are looked for. */
@@ -74,8 +75,13 @@ export const beforeOf = (text: string, at: number): string =>
 
 /** "Half a turn and no more" is how far to turn; "half a turn, no more" is the most. */
 const AND_NO_MORE = /(?:^| )and (?:no|not) more\b(?! than)/i
+const PAST_THAT = /^ (?:past|beyond|over|after) (?:that|this|it|there)\b/i
+/** `three millimetres, no more and no less`. */
+const NEITHER = /\b(?:no|not) (?:more,? (?:and |but |or )?(?:no|not) less|less,? (?:and |but |or )?(?:no|not) more)\b/i
 /** `25, up to 28`: from the one to the other. */
 const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
+
+const NEITHER_REACH = 40
 
 type End = 'low' | 'high' | 'nominal'
 
@@ -87,6 +93,9 @@ export const figureAs = (end: End, quantity: Quantity): Quantity => {
 }
 const toHigh = (quantity: Quantity): Quantity => figureAs('high', quantity)
 const toLow = (quantity: Quantity): Quantity => figureAs('low', quantity)
+
+/** How far something is driven until it is due wears nothing. */
+const FAR_UNITS = new Set(['km', '[mi_i]'])
 
 /** What is waited for: `thirty seconds or better`, which of a response would be the most. */
 const WAITED =
@@ -129,6 +138,11 @@ export const boundAtDistance = (
   const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
   const dimension = toDimension(quantity.unit)
   if (isBend(limit, text, ahead, quantity)) return toLow(quantity)
+  if (
+    (quantity.low === undefined || quantity.high === undefined) &&
+    NEITHER.test(text.slice(limit.at, limit.to + NEITHER_REACH))
+  )
+    return figureAs('nominal', quantity)
   if (
     quantity.low !== undefined &&
     quantity.high === undefined &&
@@ -180,6 +194,10 @@ export const boundAtDistance = (
   )
     return quantity
   if (dimension === 'turn' && AND_NO_MORE.test(after.slice(0, 18))) return quantity
+  // "And then a quarter turn past that."
+  if ((dimension === 'turn' || dimension === 'angle') && PAST_THAT.test(after)) return quantity
+  const told = dimension === 'time' || dimension === 'interval' ? toldEnd(ahead, after) : undefined
+  if (told !== undefined) return figureAs(told, quantity)
   if (
     LEAST_AFTER.test(after) ||
     (FROM.test(limit.text) && UPWARDS.test(after)) ||
@@ -201,7 +219,8 @@ export const boundAtDistance = (
   if (dimension === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
   if (NOT_BEFORE_IT.test(ahead) || OR_FAULT.test(after)) return toLow(quantity)
   if (GOOD_UNTIL.test(ahead) && dimension === 'length') return isWorn() ? toLow(quantity) : toHigh(quantity)
-  if (UNLESS_REACHED.test(ahead)) return toLow(quantity)
+  if (UNLESS_REACHED.test(ahead) || NOT_UNTIL.test(ahead)) return toLow(quantity)
+  if (THERE_MUST.test(ahead) && OR_ELSE.test(after)) return toLow(quantity)
   if (CANNOT_REACH.test(ahead) || (MUST_REACH.test(ahead) && OR_ELSE.test(after))) return toLow(quantity)
   const isRefused = (): boolean => isCondemned(`${ahead}${limit.text}${after}`)
   if (LEFT_AFTER.test(after) && isRefused()) return toLow(quantity)
@@ -209,15 +228,13 @@ export const boundAtDistance = (
     return GROWS.test(text) ? toHigh(quantity) : toLow(quantity)
   if ((dimension === 'time' || dimension === 'interval') && AFTER_BEFORE.test(ahead) && isRefused())
     return toHigh(quantity)
-  if (dimension === 'time' && STILL_AFTER.test(ahead)) return toLow(quantity)
   if (dimension === 'length' && GOES_NOT_IN.test(ahead) && IN_AFTER.test(after)) return toHigh(quantity)
-  if ((dimension === 'time' || dimension === 'interval') && IF_PRESSED.test(after)) return toLow(quantity)
   if (ACTED_ON.test(after) && GROWS.test(after)) return toHigh(quantity)
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
   const isLimit = LIMIT_BEFORE.test(ahead)
   if (STOPS_AT.test(after)) return isWorn() ? toLow(quantity) : GROWS.test(text) ? toHigh(quantity) : quantity
-  const isDue = DUE_AFTER.test(after)
+  const isDue = DUE_AFTER.test(after) && !FAR_UNITS.has(quantity.unit ?? '')
   if (isLimit || isDue || CHANGED_AT.test(ahead)) {
     if (isWorn()) return toLow(quantity)
     if (isLimit || (isDue && GROWS.test(text))) return toHigh(quantity)

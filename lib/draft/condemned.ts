@@ -15,7 +15,7 @@ const VERDICT = anyOf(
   `(?:go(?:es)?|gets?|belongs?|lands?|ends? up|flies|throw(?:n|s)?|chuck(?:ed|s)?|toss(?:ed|es)?|put|drop(?:ped|s)?|straight|off|is|are|\\w+'s|they're)(?: \\w+){0,2} (?:in|into|on|onto|to|for)(?: (?:the|my|our|a|that))? (?:\\w+ )?${AWAY}`,
   '(?:quits?|gives? up|gave up) on\\b|(?:says?|kiss(?:es)?|wave) (?:it |them )?good ?bye|parts? (?:with|company)\\b|(?:bury|buries|retires?|retired|toss(?:ed|es)?|ditch(?:ed|es)?|dump(?:ed|s)?|chuck(?:ed|s)?|binned|scrapped|condemn(?:s|ed)?|junk(?:ed|s)?|rejects?|rejected)\\b(?! (?:rate|the idea))',
   '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|out (?:it|they|he|she) (?:goes|go|comes?)\\b',
-  `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
+  `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|done (?:with|for)|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
   `${IS} an? (?:new|fresh) \\w+`,
   '\\w+er than [^.;?!]{0,30} (?:comes?|goes?|gets?) (?:out|off|back)\\b',
   "(?:unhappy|not (?:too |very )?happy|n't (?:be )?happy|worr(?:y|ied)|nervous|concerned|suspicious)\\b",
@@ -75,7 +75,8 @@ const WORSE =
 const ASKED =
   /\b(?:should|must|wants?|needs?|has to|have to|had to|ought|shall|looking for|after|keep|stay|get (?:it|them)|likes?|aim|supposed|until|till?|before|wait|let|leave|make sure|limit|rule|always|or so|guess|else|otherwise|if not|in case|unless)\b/i
 /** `less than five and it'll catch`. */
-const BEYOND = /^(?:anything )?(?:less than|more than|under|over|below|above|past|beyond|short of)\b/i
+const BEYOND =
+  /^(?:anything )?(?:less than|more than|under|over|below|above|past|beyond|short of|shy of|north of|south of|upwards? of)\b/i
 const AND_IT =
   /^[^,.;]{0,20},? and (?:it|they|you|she|he|that|there|the \w+)(?:'ll|'s|'re| will| won't| can't| doesn't| gets?| goes?| starts?| is| are| comes?)\b/i
 const HEAD = /^ ?(?:and |but |so |or |now )?$/i

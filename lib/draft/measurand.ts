@@ -38,7 +38,7 @@ const THINGS: Readonly<Record<string, string>> = {
 const INSTRUMENTS: readonly (readonly [string, RegExp])[] = [
   [
     'current',
-    /\b(?:clamp[- ](?:on )?meter|amp clamp|current clamp|ammeter|clamp (?:it )?(?:round|around|on) (?:the|a|one|each) (?:phase|lead|leg|wire|live|cable|feed|positive|negative))\b/i,
+    /\b(?:clamp[- ](?:on )?meter|amp clamp|current clamp|ammeter|clamp (?:it )?(?:round|around|on) (?:the|a|one|each) (?:\w+ )?(?:phase|lead|leg|wire|live|cable|feed|positive|negative))\b/i,
   ],
   ['resistance', /\b(?:ohm-?meter|megger|insulation tester|on ohms)\b/i],
   ['temperature', /\b(?:infra-?red|pyrometer|thermocouple|thermometer|temp(?:erature)? (?:gun|probe)|laser gun)\b/i],

@@ -16,11 +16,11 @@ export type System = ReturnType<typeof voteSystem>
 export type Said = { readonly quantity: Quantity; readonly sentence: number }
 
 const REFUSED =
-  /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|(?:is|'s) scrap|scrap it|bin it|scrap (?:under|below|over|above)|(?:change|replace|renew|bin)(?: it| them)? (?:under|below|over|above)|too (?:thin|short|small|low|thick|long|wide|worn|loose|slack) is|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|means?|condemns?|condemned)\b/i
+  /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|(?:is|'s) scrap|scrap it|bin it|scrap (?:under|below|over|above)|(?:change|replace|renew|bin)(?: it| them)? (?:under|below|over|above)|too (?:thin|short|small|low|thick|long|wide|worn|loose|slack) is|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|(?<!\bi )means?|condemns?|condemned)\b/i
 const OVER =
-  /\b(?:more than|over|above|beyond|past|greater than|exceed\w*|(?:higher|deeper|wider|longer|bigger|larger|looser|hotter|thicker|rougher|heavier|faster|louder) than)\b/i
+  /\b(?:more than|over|above|beyond|past|north of|upwards? of|greater than|exceed\w*|(?:higher|deeper|wider|longer|bigger|larger|looser|hotter|thicker|rougher|heavier|faster|louder) than)\b/i
 const UNDER =
-  /\b(?:less than|under|below|(?:thinner|shorter|lower|smaller|narrower|weaker|colder|cooler|shallower|slower|lighter) than|short of|shy of)\b/i
+  /\b(?:less than|under|below|(?:thinner|shorter|lower|smaller|narrower|weaker|colder|cooler|shallower|slower|lighter) than|short of|shy of|south of)\b/i
 
 /** "Anything under three rubs": what any such thing does tells where it fails, but where it is praised. */
 const ANYTHING =
@@ -124,6 +124,9 @@ const lastsSoLong = (quantity: Quantity, limit: Limit, text: string): Quantity =
 /** `99, within 2`. */
 const WITHIN =
   /\d, (?:and )?(?:to )?$|\b(?:agree|agrees|match(?:es)?|come|comes|settle|settles|stay|stays|hold|holds|land|lands|read|reads|keep|keeps|is|are|be)(?: (?:back|out|there|it|with (?:it|that|each other)))? (?:to )?$/i
+/** `the tolerance is a tenth`. */
+const TOLERANCE =
+  /\btolerance(?: on (?:it|that|this))?(?: is|'s| of|,)?(?: plus or minus| about| only| just)? (?:an? )?$/i
 const OF_IT = /^ (?:[a-z]+ )?of (?:it|that|this|the (?:mark|figure|setting|number|dial|target))\b/i
 const EITHER =
   /^,? ?(?:either (?:way|side|direction)|on either side|each way|up or down|one way or the other|of (?:it|that|this)\b)\b/i
@@ -139,11 +142,17 @@ const aboutSaid = (quantity: Quantity, limit: Limit, { text, sentence, recent }:
     (/\d, (?:and )?(?:to )?$/.test(text.slice(0, limit.at)) ||
       (WITHIN.test(text.slice(0, limit.at)) && OF_IT.test(after)))
   const isEither = low === undefined && (isClose || EITHER.test(after))
-  if (by === undefined || by <= 0 || !(isLone || isEither)) return quantity
+  const isTolerance = low === undefined && TOLERANCE.test(text.slice(0, limit.at))
+  if (by === undefined || by <= 0 || !(isLone || isEither || isTolerance)) return quantity
+  const isShare = quantity.unit === '%'
   const target = recent.findLast(
     said =>
-      said.sentence >= sentence - 3 && said.quantity.nominal !== undefined && Math.abs(said.quantity.nominal) > 3 * by,
+      said.sentence >= sentence - 3 &&
+      said.quantity.nominal !== undefined &&
+      (isShare ? said.quantity.unit !== '%' : Math.abs(said.quantity.nominal) > 3 * by),
   )?.quantity
+  if (isShare && target?.nominal !== undefined)
+    return aboutTarget(target.nominal, Math.abs(target.nominal * by) / 100, target.unit)
   const isSame = quantity.unit === undefined || target?.unit === quantity.unit || limit.quantity.unit === undefined
   if (target?.nominal === undefined || !isSame) return quantity
   return aboutTarget(target.nominal, by, target.unit)
