@@ -15,7 +15,7 @@ export const isWording = (verb: string, particle: string): boolean => BY_WORDING
 /** Verbs that put a thing somewhere, with the particles that make them fit it there. English, no source. */
 const PLACES = wordSet(
   `lay put place set slide slip push press drop lower hang hook thread feed wrap guide ease tap roll stretch position pull draw lift work clip screw snap pop wind route loop lead stand knock hammer
-  drive drift force squeeze twist tuck stick clamp seat swing fold bring click rest walk rock wiggle turn spin shove bump nudge coax settle nestle sit hoist winch raise tie lash strap button zip lace
+  drive drift bend force squeeze twist tuck stick clamp seat swing fold bring click rest walk rock wiggle turn spin shove bump nudge coax settle nestle sit hoist winch raise tie lash strap button zip lace
   braze weld solder lever bolt rivet nail peg pin latch fasten glue tape run crank stuff pack load fit get take slot join plug marry offer move wheel rotate`,
 )
 const INTO = wordSet('on in over back home around through together')

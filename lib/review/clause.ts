@@ -58,6 +58,9 @@ const isManner = (token: string): boolean =>
   isNumber(token) ||
   /^(?:(?:anti-?|counter-?)?clockwise|again|hard|snug|firm|evenly|crosswise|straight)$/.test(token)
 
+/** "Do the nuts up a flat at a time". */
+const SMALL_AMOUNT = new Set('flat turn quarter third half little bit notch hair touch few click tooth step'.split(' '))
+
 /** A participle after the noun it describes: "the bar turned over". */
 const isTrailing = (token: string, following: string | undefined): boolean =>
   !isVerb(token) && /(?:ed|ing|[a-z]n|wound)$/.test(token) && verbOf(token) !== undefined && isEnd(following)
@@ -65,7 +68,7 @@ const isTrailing = (token: string, following: string | undefined): boolean =>
 /** "Let the oil run out" is running out, of the oil. */
 const allowedIn = (verb: string, tokens: readonly string[]): Clause | undefined => {
   if (verb !== 'let' && verb !== 'allow') return undefined
-  const named = tokens.findIndex(isNaming)
+  const named = tokens[0] === 'it' || tokens[0] === 'them' ? 0 : tokens.findIndex(isNaming)
   const at = tokens.findIndex((token, i) => i > named && isVerb(token))
   if (named < 0 || at < 0 || tokens.slice(0, at).some(token => PREPOSITIONS.has(token))) return undefined
   const clause = readClause(tokens[at] ?? '', tokens.slice(at + 1))
@@ -107,7 +110,11 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       PARTICLES.has(token)
     if (
       isParticle &&
-      (FIRM.has(token) || following === undefined || PREPOSITIONS.has(following) || isManner(following))
+      (FIRM.has(token) ||
+        following === undefined ||
+        PREPOSITIONS.has(following) ||
+        isManner(following) ||
+        (following === 'a' && SMALL_AMOUNT.has(tokens[i + 2] ?? '')))
     ) {
       const isTwo =
         token === 'back' && (following === 'on' || following === 'in' || following === 'off' || following === 'out')

@@ -43,7 +43,7 @@ const MORE: Readonly<Record<string, Signs>> = {
   },
   fuel: { knownOnly: /\b(?:vapou?rs?|flammable|ignit\w*|sparks?|flames?|smok\w*|fire|explo\w*|burst into)\b/i },
   pressure: {
-    not: /\blow[- ]pressure\b/i,
+    not: /\blow[- ]pressure\b|\bboiler door\b/i,
     knownOnly:
       /\b(?:pressur\w*|burst\w*|whip\w*|eject\w*|jet|steam|scald\w*|compressed air|blow(?:s|n|ing)?|spray\w*|throw\w*|squirt\w*|hiss\w*|trapped air|bleed)\b/i,
     signals:

@@ -86,7 +86,10 @@ const SETS = wordSet('set put lay place hang tie keep stand store rest')
 
 /** Whether an action undoes, makes good or brings anything at all. */
 const isTelling = (action: Action): boolean =>
-  action.acts.size > 0 || [PLACING, COVERING, MORE_TOLD].some(verbs => verbs.has(action.verb)) || isMoved(action) || isGathering(action)
+  action.acts.size > 0 ||
+  [PLACING, COVERING, MORE_TOLD].some(verbs => verbs.has(action.verb)) ||
+  isMoved(action) ||
+  isGathering(action)
 const MORE_TOLD = wordSet('apply add tip jam')
 
 const isShutting = (action: Action): boolean => isShut(action) || action.particle === 'off'

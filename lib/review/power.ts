@@ -13,7 +13,7 @@ const POWERS =
 
 /** A plug in one's own hand is isolation enough, so pulling it brings no danger of its own. @source OSHA 29 CFR 1910.147(a)(2)(iii)(A), from memory */
 const UNPLUGS =
-  /\bunplug\w*\b(?![^.;]*\b(?:connector|sensor|harness|hose)\b)|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b[^.;]*\b(?:wall|socket|outlet|mains)\b|\bpull\w*\b[^.;]*\b(?:mains|power) (?:plug|cord)\b/i
+  /\bunplug\w*\b(?![^.;]*\b(?:connector|sensor|harness|hose)\b)|\b(?:pull|take|draw)\w*\b[^.;]*\bplug\b[^.;]*\b(?:wall|socket|outlet|mains)\b|\bpull\w*\b[^.;]*\b(?:mains|power) (?:plug|cord)\b|\b(?:pull|draw|take)\w* (?:out )?(?:the |its )?(?:[a-z]+'s )?plug\b(?! from the (?:drain|sump|engine|cylinder))|\b(?:take|pull|draw)\w*\b[^.;]*\b(?:lead|cord|flex)\b[^.;]*\b(?:from|out of) the (?:wall|socket|outlet|mains)\b/i
 
 /** @returns whether a step cuts the power: switched off, locked, unplugged, proved dead. */
 export const cutsPower = onceForText(

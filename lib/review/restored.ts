@@ -1,6 +1,6 @@
 import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
-import type { Action } from './action'
+import { type Action, actionsOf } from './action'
 import { isGathering } from './added'
 import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
@@ -47,6 +47,7 @@ const SECURING =
 /** Whether a part keeps another from coming off: nobody takes for granted that it went back with it. */
 export const isLocking = ({ words, head }: Thing): boolean => SECURES.has(head) || SECURING.test(words.join(' '))
 
+const PLUGS = wordSet('plug lead cord flex')
 const WEDGES = wordSet('wedge chock block')
 
 /** "The spring half of the seal" is the seal. */
@@ -180,9 +181,21 @@ export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
 const isCutHead = (head: string): boolean => head === 'isolator' || head === 'breaker' || head === 'isolation'
 const SHUT = wordSet('hatch door lid gate flap cover hood bonnet panel guard')
 
+const OPPOSITE: Readonly<Record<string, string>> = { down: 'up', up: 'down', out: 'in', aside: 'back', back: 'down' }
+/** What was swung down to open it is shut when it is swung up. */
+const isSwungBack = ({ undone, thing, step }: Open, { particle, things, acts }: Action): boolean =>
+  undone === 'opened' &&
+  particle !== undefined &&
+  acts.size > 0 &&
+  things.some(other => isLikeThing(thing, other)) &&
+  actionsOf(step.text).some(
+    own => OPPOSITE[own.particle ?? ''] === particle && own.things.some(other => isLikeThing(thing, other)),
+  )
+
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { thing, undone, step } = open
+  if (isSwungBack(open, action)) return true
   if (!redoneBy(action).has(undone)) return false
   const { acts, things, verb, rest } = action
   if (
@@ -221,6 +234,14 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
     case 'closed':
       return isSomeOf(open, action, stems) || things.some(({ head }) => FLOWS.has(head))
     case 'disconnected':
+      // "Unplug the packer" is made good by its plug.
+      if (
+        /\bunplug/i.test(step.text) &&
+        things.some(
+          other => (other.head === 'plug' && other.words.length === 1) || (PLUGS.has(other.head) && isCord(other)),
+        )
+      )
+        return true
       // What is unplugged does not come back by being started.
       // Locked in its box, a plug stays apart.
       return (

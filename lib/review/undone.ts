@@ -30,7 +30,7 @@ const NOT_POWER = wordSet(
   'engine ignition heater burner light lamp valve tap cock stopcock petcock water gas plate bracket',
 )
 const LIFTED = wordSet(
-  'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle beam tower wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis',
+  'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle beam tower wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis cage basket',
 )
 const FILLED = wordSet(
   'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase',
@@ -45,6 +45,8 @@ const NOT_SHUT = wordSet(
 const PULLED = wordSet(
   'plug fuse connector boot cap pin lead wire cable hose cartridge disconnect cord stopper bung cork dipstick filter strainer knob tube split-pin cotter card board module drawer basket tray',
 )
+/** Solid things that are drawn, not drained. */
+const DRAWN = wordSet('pin cotter nail wedge peg dowel key split-pin spike')
 const LOCKS = wordSet('lock padlock tag lockout hasp')
 const HANGS = wordSet('hang fit fix put apply attach place fasten clip snap add set')
 /** What cuts the power when a machine is switched off at it. */
@@ -173,13 +175,20 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
     !(acts.has('remove') && !FLUID.has(head))
   )
     return 'drained'
-  if (acts.has('raise') && LIFTED.has(head) && !rest.includes('down') && !isForcedOff(particle)) return 'raised'
+  if (
+    acts.has('raise') &&
+    (LIFTED.has(head) || (verb === 'jack' && head === 'end')) &&
+    !rest.includes('down') &&
+    !isForcedOff(particle)
+  )
+    return 'raised'
   if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined
   if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
   if (head === 'plug' && (words.some(word => CORDS.has(word)) || rest.some(word => SOCKETS.has(word))))
     return acts.has('remove') ? 'disconnected' : undefined
   if (acts.has('remove') && (isTravel(action) || isAdjusting(action, thing))) return undefined
   if (acts.has('remove') && isTurnedOut(action)) return 'loosened'
+  if (verb === 'draw' && particle === undefined && DRAWN.has(head)) return 'removed'
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if ((verb === 'cut' || verb === 'snip' || verb === 'break') && !PIPED.has(head)) return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined

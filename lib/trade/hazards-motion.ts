@@ -24,7 +24,7 @@ export const MOTION: readonly Hazard[] = [
     hints: /\b(?:lean|tip|tilt)\w*\b[^.;]*\b(?:machine|washer|fridge|freezer|cabinet|cooker|dryer)\b/i,
     signals:
       /\b(?:jack(?:ed|ing)?\b(?: up)?[^.;]*\b(?:car|vehicle|van|frame|machine|tractor|mower|trailer|axle|wheel|corner|front|rear|side|chair|sill)|axle stands?|jack stands?|hoist|crane|chain block|chain hoist|engine lift|forklift|(?:raise|lift)\w* the (?:car|vehicle|van|front|rear|bike|motorcycle|deck|header|bucket|boom|load|engine|gearbox|transmission|motor|machine|tailgate|mower|implement)|under the (?:raised|lifted))\b/i,
-    not: /\b(?:lower|remove the (?:axle |jack )?stands?|jacking screw)\b/i,
+    not: /\b(?:lower|remove the (?:axle |jack )?stands?|jacking screw|(?:front|rear|side) (?:panel|cover|door|grille|guard|shroud|plate|lid|shelf|cowl|screen|housing|bezel))\b/i,
     known:
       /\b(?:crush\w*|fall\w*|drop\w*|jack|stands?|lift\w*|heavy|pinch\w*|slip\w*|trap\w*|collapse\w*|tip\w*|support\w*|two people|raised|under)\b/i,
     level: 'danger',

@@ -9,7 +9,7 @@ import { atMark, type Found, type Rule } from '../rule'
 import { isRun, NOT_A_RUN, runEmpty } from '../running'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
-import { isLikeThing, type Thing } from '../thing'
+import { isLikeThing, isSameThing, type Thing } from '../thing'
 import { isCord, isCut, undoneBy } from '../undone'
 
 const GUARDS = /^(?:guard|cover|shroud|panel|door|hood|cowl|cowling|fairing|lid|chute|deck)$/
@@ -130,6 +130,7 @@ const poweringIn = atSteps(step => {
 
 const runWithoutPower = (sheet: Subject['sheet']): readonly Found[] => {
   let cut: SheetStep | undefined
+  let own: readonly Thing[] = []
   let pulled: SheetStep | undefined
   let tried: SheetStep[] = []
   const early: { readonly step: SheetStep; readonly cut: SheetStep }[] = []
@@ -153,8 +154,14 @@ const runWithoutPower = (sheet: Subject['sheet']): readonly Found[] => {
       !PROVES_DEAD.test(step.mark.text)
     )
       tried.push(step)
-    if (things.some(thing => undoneBy(action, thing) === 'switched-off')) cut = step
-    else if (
+    const switched = things.filter(thing => undoneBy(action, thing) === 'switched-off')
+    if (switched.length > 0) {
+      cut = step
+      own = switched
+    } else if (cut !== undefined && things.some(thing => own.some(other => isSameThing(thing, other)))) {
+      // Stopped at its own switch, a pump that is started has its power.
+      cut = undefined
+    } else if (
       cut !== undefined &&
       acts.has('on') &&
       (things.some(isCut) || verb === 'plug' || verb === 'restore' || particle === 'on')
