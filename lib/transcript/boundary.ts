@@ -97,6 +97,12 @@ export const toRunWords = (tokens: readonly Token[], from: number, to: number, p
 
 const gapBucket = (gap: number): number => (gap < 0.05 ? 0 : gap < 0.2 ? 1 : gap < 0.4 ? 2 : gap < 0.8 ? 3 : 4)
 
+/** Whether somebody is seen to pause after words[i], by the times of the words. */
+export const hasPause = (words: readonly RunWord[], i: number): boolean => {
+  const [here, next] = [words[i], words[i + 1]]
+  return here !== undefined && next !== undefined && gapBucket(next.start - here.end) > 1
+}
+
 /** How much a cue runs over, in steps. */
 export const slackBucket = (slack: number): number =>
   [-0.3, 0.15, 0.4, 0.7, 1, 1.6, 2.4].findLastIndex(limit => slack >= limit) + 1

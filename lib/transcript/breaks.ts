@@ -80,7 +80,7 @@ const TOO_LONG = 32
 /** Words after which a sentence is cut wherever it stands. */
 const ENDLESS = 60
 /** Fewer words than this are no talk: their pauses and openers alone tell. */
-const FEW = 40
+const FEW = 12
 /** A piece longer than this, in words, has no punctuation worth trusting. */
 const TRUSTED = 45
 

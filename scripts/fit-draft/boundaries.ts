@@ -1,8 +1,9 @@
 import { boundaryFeatures, paceOf, type RunWord, slackBucket, toRunWords } from '@/lib/transcript/boundary'
-import { type BoundaryModel, divideRun } from '@/lib/transcript/run'
+import { type BoundaryModel, divideRun, type Odds } from '@/lib/transcript/run'
 import { toTimedTokens } from '@/lib/transcript/sentence'
 import type { Case } from './cases'
 import { type Fitted, fitOutcomes, oddsOf, type Sample, type Settings } from './features'
+import { otherForms } from './other-forms'
 import { packModel } from './pack'
 
 const SETTINGS: Settings = { leastCases: 4, penalty: 0.7, scaleOf: () => 1 }
@@ -75,26 +76,39 @@ const shapeOf = (runs: readonly Run[]): Pick<BoundaryModel, 'lengths' | 'density
   }
 }
 
+/** What tells of cues and pauses; the rest are the words alone. */
+const OF_TIME = /^(?:inside|end-of-cue|slack)\b/
+
+const FITS: readonly { readonly outcome: keyof Odds; readonly heeds: (feature: string) => boolean }[] = [
+  { outcome: 'timed', heeds: () => true },
+  { outcome: 'plain', heeds: feature => !OF_TIME.test(feature) },
+]
+
+/** Both fits over the features of the first. */
 const fitEnds = (runs: readonly Run[]): Fitted => {
-  const samples: Sample[] = runs.flatMap(run =>
-    run.features
-      .slice(0, -1)
-      .map((features, i) => ({ name: run.name, features, outcomes: new Set(run.ends[i] ? ['end'] : []) })),
-  )
-  return fitOutcomes(samples, ['end'], SETTINGS)
+  const [timed, plain] = FITS.map(({ outcome, heeds }) => {
+    const samples: Sample[] = runs.flatMap(run =>
+      run.features.slice(0, -1).map((features, i) => ({
+        name: run.name,
+        features: features.filter(heeds),
+        outcomes: new Set(run.ends[i] ? [outcome] : []),
+      })),
+    )
+    return fitOutcomes(samples, [outcome], SETTINGS)
+  })
+  if (timed === undefined || plain === undefined) throw new Error('no fit')
+  const row = timed.names.map(name => plain.weights.plain?.[plain.index.get(name) ?? -1] ?? 0)
+  return { ...timed, weights: { ...timed.weights, plain: Float64Array.from(row) } }
 }
 
-const count = (runs: readonly Run[], fitted: Fitted, shape: Pick<BoundaryModel, 'lengths' | 'density' | 'held'>) => {
+type Shape = Pick<BoundaryModel, 'lengths' | 'density' | 'held'>
+
+const count = (runs: readonly Run[], fitted: Fitted, shape: Shape) => {
   let [hit, found, wanted] = [0, 0, 0]
+  const given = { ...shape, features: '', weights: {}, calibration: {}, thresholds: {} }
   for (const run of runs) {
-    const odds = run.features.slice(0, -1).map(features => oddsOf(fitted, 'end', features))
-    const ends = divideRun(run.words, odds, {
-      ...shape,
-      features: '',
-      weights: {},
-      calibration: {},
-      thresholds: {},
-    })
+    const odds = (outcome: keyof Odds) => run.features.slice(0, -1).map(features => oddsOf(fitted, outcome, features))
+    const ends = divideRun(run.words, { timed: odds('timed'), plain: odds('plain') }, given)
     for (const end of ends)
       if (end < run.words.length - 1) {
         found++
@@ -110,25 +124,30 @@ const f1 = ({ hit, found, wanted }: { hit: number; found: number; wanted: number
 
 /** Fits where sentences end in captions without punctuation; prints how well it holds on cases left out, and on `tests`. */
 export const fitBoundaries = (cases: readonly Case[], tests: readonly Case[]): BoundaryModel => {
-  const runs = cases.filter(one => one.form === 'raw.srt').map(toRun)
-  const sum = { hit: 0, found: 0, wanted: 0 }
+  const rolling = cases.filter(one => one.form === 'raw.srt')
+  const runs = rolling.map(toRun)
+  const sums = new Map<string, { hit: number; found: number; wanted: number }>()
+  const add = (form: string, counted: ReturnType<typeof count>): void => {
+    const { hit, found, wanted } = sums.get(form) ?? { hit: 0, found: 0, wanted: 0 }
+    sums.set(form, { hit: hit + counted.hit, found: found + counted.found, wanted: wanted + counted.wanted })
+  }
   for (let fold = 0; fold < 6; fold++) {
     const train = runs.filter((_, i) => i % 6 !== fold)
-    const { hit, found, wanted } = count(
-      runs.filter((run, i) => i % 6 === fold && !run.isOwn),
-      fitEnds(train),
-      shapeOf(train),
-    )
-    sum.hit += hit
-    sum.found += found
-    sum.wanted += wanted
+    const [fitted, shape] = [fitEnds(train), shapeOf(train)]
+    rolling.forEach((one, i) => {
+      const run = runs[i]
+      if (run === undefined || i % 6 !== fold || one.isOwn) return
+      add('rolling captions', count([run], fitted, shape))
+      for (const [form, transcript] of Object.entries(otherForms(one.gold)))
+        add(form, count([toRun({ ...one, transcript })], fitted, shape))
+    })
   }
-  console.log(`left out boundaries ${f1(sum)}`)
+  for (const [form, sum] of sums) console.log(`left out boundaries, ${form}: ${f1(sum)}`)
   const fitted = fitEnds(runs)
   const shape = shapeOf(runs)
   if (tests.length > 0)
     console.log(
       `test     boundaries ${f1(count(tests.filter(one => one.form === 'raw.srt').map(toRun), fitted, shape))}`,
     )
-  return { ...packModel(fitted, { end: 0.5 }, {}, 0.06), ...shape }
+  return { ...packModel(fitted, { timed: 0.5, plain: 0.5 }, {}, 0.24), ...shape }
 }

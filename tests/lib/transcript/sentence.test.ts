@@ -65,6 +65,41 @@ describe('reflow', () => {
     ).toEqual([`${wrapped} on it`, 'Turn the handle', 'Oil it'])
   })
 
+  /** Each the whole of what is said in a breath; written without a point or a capital. */
+  const PHRASES = [
+    'shut the two valves on the pump and hang your lock on the switch',
+    'let it stand until the casing is cold to the hand',
+    'the drain plug is the small one at the back',
+    'undo the six nuts a little at a time crosswise',
+    'lift the cover off with both hands',
+    'the gasket stays on one face or the other',
+    'scrape it off without scratching the face',
+    'wipe both faces with a clean rag',
+    'put the new gasket on dry',
+    'cover back on and the nuts finger tight',
+    'tighten them in three rounds to 20 newton metres',
+    'open the valves slowly and look for drips',
+  ]
+
+  test('[T11] captions without punctuation that hold a phrase each end where these do', () => {
+    expect(textsOf(...PHRASES.map((text, i) => cue(i * 4, i * 4 + 4, text)))).toEqual(PHRASES)
+  })
+
+  test('[T11] lines without punctuation that hold a phrase each are sentences', () => {
+    expect(texts(readText(PHRASES.join('\n'), 'talk.txt').transcript)).toEqual(PHRASES)
+    expect(texts(readText(PHRASES.slice(0, 4).join('\n'), 'talk.txt').transcript)).toEqual(PHRASES.slice(0, 4))
+  })
+
+  test('[T11] the same words wrapped at a width end at few of the lines', () => {
+    const lines = PHRASES.join(' ').match(/\S.{0,30}(?=\s|$)/g) ?? []
+    const ends = new Set(
+      texts(readText(lines.join('\n'), 'talk.txt').transcript).map(text => text.split(' ').slice(-2).join(' ')),
+    )
+    const kept = lines.filter(line => ends.has(line.split(' ').slice(-2).join(' ')))
+    expect(kept.length).toBeLessThan(lines.length / 2)
+    expect([...ends].filter(end => PHRASES.some(phrase => phrase.endsWith(end))).length).toBeGreaterThan(5)
+  })
+
   test('[T11] a new speaker ends a sentence, a dash or arrows before a line too', () => {
     expect(
       toSentences(
