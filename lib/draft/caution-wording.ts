@@ -145,9 +145,14 @@ const join = (reading: Reading, orders: readonly string[], rest: readonly Piece[
   if (worn?.startsWith('put on') === true)
     return asSentence(more.length === 0 ? worn : `${worn}; ${asConsequence(more.join(', '))}`)
   const said = told === '' ? lower(sayWhole(reading, 0, reading.tokens.length)) : told
-  const cared = said.replace(
+  // Captions without commas: "careful the spring is under tension".
+  const bare = said.replace(
+    /^(?:be )?(?:very |real(?:ly)? )?careful (?=(?:the|that|this|it|its|these|those|there)\b)/i,
+    '',
+  )
+  const cared = bare.replace(
     /^(?:be )?(?:very |real(?:ly)? )?careful(?= (?:with|of|on|around|near|when|as|not)\b)/i,
     'take care',
   )
-  return asSentence(cared !== said || CARES.test(said) ? cared : `take care: ${said}`)
+  return asSentence(cared !== bare || CARES.test(bare) ? cared : `take care: ${bare}`)
 }

@@ -8,9 +8,9 @@ import { explain } from './explain'
 import type { Reading } from './feature'
 import { toFeatureIndex } from './indexed'
 import sentenceModel from './sentence-model.json'
-import { sourceOf } from './span'
+import { type Source, sourceOf, sourceWithin } from './span'
 import type { Talk } from './talk'
-import { wordStep } from './wording'
+import { type Worded, wordStep } from './wording'
 
 /** Kinds that are told by whole sentences. */
 export const SENTENCE_KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
@@ -65,7 +65,7 @@ const textOf = (
   reading: Reading,
   before: Reading | undefined,
   after: Reading | undefined,
-): { text: string; question?: string } => {
+): Worded => {
   if (kind === 'step') return wordStep(reading, before, after)
   if (kind === 'caution') return { text: wordCaution(reading) }
   return { text: asSentence(sayTokens(reading.text, reading.tokens, 0, reading.tokens.length)) }
@@ -85,6 +85,13 @@ const onlyNeeds = ({ text, phrases }: Reading, step: string): boolean =>
   NEEDS.test(text.replaceAll('’', "'")) &&
   phrases.some(({ isTool, isMaterial }) => isTool || isMaterial)
 
+/** How many sentences of a talk may say what it is about. */
+const TITLES = 2
+
+/** "Changing the filter on the pump." at the head of a talk is its title. */
+const isTitle = ({ clauses: [first, ...more], tokens }: Reading, i: number): boolean =>
+  i < TITLES && first?.frame === 'nominal' && more.length === 0 && tokens[first.start]?.tag === 'ing'
+
 const harmIn = (reading: Reading): Harm => {
   if (reading.isQuestion) return 'none'
   if (!reading.own.includes('all-past') && isWarning(reading.text)) return 'warned'
@@ -100,11 +107,19 @@ export const draftSentences = ({ sentences, readings, told, limitNames, replaced
     if (reading === undefined || (replaced.has(i - 1) && !ordersAnew(reading))) return []
     const indices = features.at(readings, i, limitNames)
     return kindsOf(indices, harmIn(reading)).flatMap(({ kind, odds }): readonly Drafted[] => {
-      const { text, question } = textOf(kind, reading, told[i - 1], told[i + 1])
-      if (kind === 'step' && onlyNeeds(reading, text)) return []
+      const { more, ...first } = textOf(kind, reading, told[i - 1], told[i + 1])
+      if (kind === 'step' && (onlyNeeds(reading, first.text) || isTitle(reading, i))) return []
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
-      const pencilled = { confidence, reason: explain(kind, reading), ...(question === undefined ? {} : { question }) }
-      const mark: Mark = { id: '', kind, ...sourceOf(sentence), text, pencilled }
-      return [{ sentence: i, mark: kind === 'caution' ? { ...mark, ...gradeCaution(reading) } : mark }]
+      const toDrafted = ({ text, question }: Worded, source: Source): Drafted => {
+        const asks = question === undefined ? {} : { question }
+        const pencilled = { confidence, reason: explain(kind, reading), ...asks }
+        const mark: Mark = { id: '', kind, ...source, text, pencilled }
+        return { sentence: i, mark: kind === 'caution' ? { ...mark, ...gradeCaution(reading) } : mark }
+      }
+      if (more === undefined || reading.text !== sentence.text) return [toDrafted(first, sourceOf(sentence))]
+      return [
+        toDrafted(first, sourceWithin(sentence, 0, more.at)),
+        toDrafted(more, sourceWithin(sentence, more.at, sentence.text.length)),
+      ]
     })
   })

@@ -7,7 +7,7 @@ import { fastenersAt } from './wording-fastener'
 import { orderOf } from './wording-phrase'
 import { tellsWay } from './wording-place'
 import { stateOrder } from './wording-placing'
-import { actionFrom, isIdleVerb } from './wording-verb'
+import { actionFrom, isIdleVerb, orderFrom } from './wording-verb'
 
 const OPENS_BADLY =
   /^(?:\S+ )(?:is|are|was|were|has|had|will|would|can|could|should|must|didn't|don't|doesn't|isn't|of)\b|^(?!let|give|show|help)\S+ (?:i|we|you|she|he|they)\b|^\S+ (?:it|them) (?:is|are|should|will|must|can|was|has)\b/i
@@ -55,7 +55,7 @@ const widened = (reading: Reading, clauses: readonly Clause[], i: number): Claus
 const goesOnTelling = (reading: Reading, clause: Clause, before: Clause | undefined): boolean => {
   const { tokens } = reading
   if (before === undefined || before.frame !== 'statement' || clause.frame !== 'order') return false
-  if (tokens[clause.from]?.tag !== 'and') return false
+  if (tokens[clause.from]?.tag !== 'and' || tokens[clause.from]?.word === 'so') return false
   const telling = tokens.slice(before.start, before.to)
   const subject = telling[0]?.word ?? ''
   return telling.some(({ tag }) => tag === 'modal') || /^(?:they|these|those)$/.test(subject)
@@ -116,10 +116,23 @@ const isPurpose = ({ tokens }: Reading, { from, to, frame, isNegated }: Clause, 
   return tag === 'determiner' && isTelling && rest.some(other => TELLS.has(other.tag))
 }
 
+/** "Changing the filter on the pump": a deed named, as titles and captions do. */
+const namedDeed = (reading: Reading, { frame, start, to }: Clause): string | undefined => {
+  const [deed, article] = reading.tokens.slice(start, to)
+  const isNamed =
+    (frame === 'nominal' || frame === 'fragment') &&
+    deed?.tag === 'ing' &&
+    article?.tag === 'determiner' &&
+    !article.isAfterPause
+  return isNamed ? orderFrom(reading, start, to) : undefined
+}
+
 /** An order of one clause or more, up to clause `until`; a weak one says nothing unless another stands beside it. */
 export type Part = {
   readonly text: string
   readonly until: number
+  /** Where its words end: an offset into the sentence. */
+  readonly to: number
   readonly isGuess?: boolean
   readonly isWeak?: boolean
 }
@@ -130,6 +143,7 @@ export const partsOf = (reading: Reading, around: readonly (string | undefined)[
   let isOpen = false
   let pending = ''
   let done = 0
+  const endOf = (to: number): number => reading.tokens[to - 1]?.to ?? reading.text.length
   const clauses = reading.clauses.flatMap(clause => parted(reading, clause))
   clauses.forEach(({ from }, i) => {
     if (from < done) return
@@ -143,10 +157,11 @@ export const partsOf = (reading: Reading, around: readonly (string | undefined)[
       const { order, until, isGuess, isWeak, isOpen: asks } = fasteners
       done = clauses[until]?.to ?? done
       isOpen ||= asks
-      if (order !== undefined) parts.push({ text: order, until, isGuess, isWeak })
+      if (order !== undefined) parts.push({ text: order, until, to: endOf(done), isGuess, isWeak })
       return
     }
-    const addTo = (more: string) => void parts.splice(-1, 1, { text: `${last?.text} ${more}`, until: i })
+    const addTo = (more: string) =>
+      void parts.splice(-1, 1, { text: `${last?.text} ${more}`, until: i, to: endOf(done) })
     if (clause.marker !== undefined && !/^(?:therefore|hence|thus)$/.test(clause.marker)) {
       const condition = conditionOf(reading, clause)
       if (condition === '') return
@@ -156,21 +171,21 @@ export const partsOf = (reading: Reading, around: readonly (string | undefined)[
     }
     const refusal = refusalOf(reading, clause)
     if (refusal !== '' && last !== undefined && last.until === i - 1) {
-      parts.splice(-1, 1, { text: `${last.text}, ${refusal}`, until: i })
+      parts.splice(-1, 1, { text: `${last.text}, ${refusal}`, until: i, to: endOf(done) })
       return
     }
     if (goesOnTelling(reading, clause, clauses[i - 1])) return
     // "Or you will have moved it": what happens otherwise.
     const [opener, subject] = reading.tokens.slice(clause.from, clause.to)
     if (opener?.word === 'or' && /^(?:you|it|we|i|she|he|they)$/.test(subject?.word ?? '')) return
-    const told = orderOf(reading, clause)
+    const told = namedDeed(reading, clause) ?? orderOf(reading, clause)
     const order = (told ?? stateOrder(reading, { from: clause.start, to: clause.to }))
       ?.replace(/^go ahead(?: and|,)? ?/, '')
       .replace(RUNS_ON, '')
     if (order === undefined || !isSound(order)) return
     const text = isForbidden(reading, clause) ? `do not ${order.replace(/^(?:do )?(?:not|never) /, '')}` : order
     const whole = pending === '' || text.includes(pending) ? text : `${text} ${pending}`
-    parts.push({ text: whole, until: i, isWeak: told === undefined })
+    parts.push({ text: whole, until: i, to: endOf(done), isWeak: told === undefined })
     pending = ''
   })
   return isOpen ? undefined : parts

@@ -9,8 +9,15 @@ import { impliedOrder } from './wording-phrase'
 import { secondLook } from './wording-second'
 import { isIdleVerb } from './wording-verb'
 
-/** What the sheet says of a step, and what only the user can answer. */
-export type Worded = { readonly text: string; readonly question?: string }
+/**
+ * What the sheet says of a step, and what only the user can answer. `more` is what else the sentence orders, from an offset
+ * into it on: what does not fit into one step.
+ */
+export type Worded = {
+  readonly text: string
+  readonly question?: string
+  readonly more?: { readonly at: number; readonly text: string; readonly question?: string }
+}
 
 /** The reader does what the speaker does. */
 const asReader = (said: string): string =>
@@ -47,17 +54,13 @@ export const wordStep = (reading: Reading, before?: Reading, after?: Reading): W
   const said = saidWithoutReason(reading)
   const parts = partsOf(reading, [before?.text, after?.text])
   if (parts === undefined) return asked(`do this: ${said}`)
-  const kept: Part[] = []
-  for (const part of parts) {
-    // An action is kept before what it is done for.
-    const fitting = [part, { ...part, text: part.text.replace(PURPOSE, '') }].find(
-      one => kept.length === 0 || countWords([...kept, one].map(({ text }) => text).join(' and ')) <= MOST_WORDS,
-    )
-    if (fitting !== undefined) kept.push(fitting)
-  }
+  const kept = fitting(parts)
   if (kept.some(({ isWeak }) => isWeak !== true)) {
-    const found = worded(joinOrders(kept.map(({ text }) => text)), reading, before, after)
-    return kept.some(({ isGuess }) => isGuess) ? guessed(found) : found
+    const found = sayParts(kept, reading, before, after)
+    const left = fitting(parts.slice(kept.length))
+    const at = kept.at(-1)?.to
+    if (at === undefined || !left.some(({ isWeak }) => isWeak !== true)) return found
+    return { ...found, more: { at, ...sayParts(left, reading, before, after) } }
   }
   const told = impliedIn(reading) ?? (isOrderAsSaid(reading, said) ? said : undefined)
   if (told !== undefined) return asked(told)
@@ -70,6 +73,25 @@ export const wordStep = (reading: Reading, before?: Reading, after?: Reading): W
   if (second === undefined) return asked(`do this: ${said}`)
   const found = worded(second.text, reading, before, after)
   return second.isGuess ? guessed(found) : found
+}
+
+/** As many of some orders, from the first on, as go into a step; an action is kept before what it is done for. */
+const fitting = (parts: readonly Part[]): readonly Part[] => {
+  const kept: Part[] = []
+  for (const part of parts) {
+    const short = { ...part, text: part.text.replace(PURPOSE, '') }
+    const one = [part, short].find(
+      it => kept.length === 0 || countWords(joinOrders([...kept, it].map(({ text }) => text))) <= MOST_WORDS,
+    )
+    if (one === undefined) return kept
+    kept.push(one)
+  }
+  return kept
+}
+
+const sayParts = (parts: readonly Part[], reading: Reading, before?: Reading, after?: Reading): Worded => {
+  const found = worded(joinOrders(parts.map(({ text }) => text)), reading, before, after)
+  return parts.some(({ isGuess }) => isGuess) ? guessed(found) : found
 }
 
 const guessed = (found: Worded): Worded => (found.question === undefined ? { ...found, question: GUESSED } : found)

@@ -129,6 +129,23 @@ const verbTag = (
     : (noun ?? 'noun')
 }
 
+const PRESSES = new Set(['press', 'push', 'hit', 'try'])
+const BUTTONS = new Set([
+  'start',
+  'stop',
+  'reset',
+  'go',
+  'enter',
+  'run',
+  'play',
+  'pause',
+  'hold',
+  'test',
+  'ok',
+  'power',
+])
+const isAfterPauseOf = (piece: Piece | undefined): boolean => piece?.isAfterPause !== false
+
 /** "that" and its like stand alone, or before the thing they point at. */
 const pointerTag = (word: string, closed: Tag, next: Piece | undefined): Tag => {
   if (!words.DETERMINERS.has(word) || !words.PRONOUNS.has(word)) return closed
@@ -170,6 +187,16 @@ const tagOf = (
   if (UNIT_WORDS.has(word) && (before === 'number' || word.length > 4))
     return { tag: before === 'number' || verb === undefined ? 'unit' : 'noun' }
   if (before === 'number' && words.MONEY.has(word)) return { tag: 'money' }
+  // "Press start", "and hit reset": what is on the button follows.
+  if (
+    PRESSES.has(word) &&
+    !isAfterPauseOf(next) &&
+    BUTTONS.has(next?.known.word ?? '') &&
+    (isAfterPause || before === 'and')
+  )
+    return { tag: 'verb', base: word }
+  if (BUTTONS.has(word) && !isAfterPause && before === 'verb' && PRESSES.has(previous?.known.word ?? ''))
+    return { tag: 'noun' }
   // "Line up your mark": opens, and what follows its particle is what it takes.
   if (
     verb?.form === 'base' &&

@@ -209,6 +209,27 @@ describe('whatever is said', () => {
     expect(draftOf('step', ...lines).length).toBeGreaterThan(0)
   })
 
+  test('[D1] what does not fit into 20 words is a step of its own', () => {
+    const said =
+      'Slacken the idler with a 19 spanner, turn the drum by hand until the lacing comes round to the top, and pull the pin out with pliers.'
+    expect(draftOf('step', 'Switch the conveyor off.', said, 'Lift the guard off.').map(({ text }) => text)).toEqual([
+      'Switch the conveyor off.',
+      'Slacken the idler with a 19 spanner.',
+      'Turn the drum by hand until the lacing comes round to the top and pull the pin out with pliers.',
+      'Lift the guard off.',
+    ])
+  })
+
+  test('[D1] a title is no step', () => {
+    const steps = draftOf(
+      'step',
+      'Changing the filter on the humidifier.',
+      'Shut the water valve.',
+      'Unscrew the bowl.',
+    )
+    expect(steps.map(({ text }) => text)).toEqual(['Shut the water valve.', 'Unscrew the bowl.'])
+  })
+
   test('[D1] steps keep to 20 words', () => {
     fc.assert(
       fc.property(fc.array(sentence, { maxLength: 8 }), sentences => {

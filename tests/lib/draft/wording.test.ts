@@ -10,6 +10,16 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Then have a good look at the seal.', 'Look at the seal.'],
   ['The first thing I did was write down the reading.', 'Write down the reading.'],
   ['Would you take those two screws out of the lid?', 'Take those two screws out of the lid.'],
+  [
+    "Breaker off, a lock of your own on it, and press start to see that it's dead.",
+    "Switch off the breaker, put a lock of your own on it and press start to see that it's dead.",
+  ],
+  ["There'll be a cup of coolant left in it, so hold a tray under it.", 'Hold a tray under it.'],
+  ['Removing the blower from the back plate.', 'Remove the blower from the back plate.'],
+  [
+    'Slide the tray in, shut the door and run it at full heat for half an hour to see that the lamp goes out.',
+    'Slide the tray in, shut the door and run it at full heat for half an hour.',
+  ],
   // who does it
   ['With a soft brush we coax it from the race.', 'Coax it from the race with a soft brush.'],
   ['Tweezers will tease it free.', 'Tease it free with the tweezers.'],
