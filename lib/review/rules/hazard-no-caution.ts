@@ -1,12 +1,13 @@
 import type { Hazard } from '@/lib/trade/hazard'
-import { presences, unspoken } from '../danger'
+import { HAZARD_FAMILIES } from '@/lib/trade/hazard-families'
+import { type Presence, presences, unspoken } from '../danger'
 import { isOfDeed } from '../hazard-signs'
 import { quote } from '../late'
 import { lateness } from '../lateness'
 import { addCaution } from '../remedy'
 import { atMark, type FindingLevel, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
-import { stemIndex } from '../stem-index'
+import { type StemIndex, stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 
 /** Protection without a word of why weighs least; a mere hint weighs less than a plain sign. */
@@ -38,27 +39,41 @@ const known = (hazards: readonly Hazard[]): readonly Found[] => {
   return [{ place: WHOLE, level: 'consider', message }]
 }
 
+const FAMILY_OF = new Map(HAZARD_FAMILIES.flatMap((ids, i) => ids.map(id => [id, i] as const)))
+
+/** Of one family at one step, the plainest is asked for. */
+const isFirstOfFamily = (own: Presence, _: number, all: readonly Presence[]): boolean => {
+  const family = FAMILY_OF.get(own.hazard.id)
+  if (family === undefined) return true
+  const same = all.filter(other => other.step.number === own.step.number && FAMILY_OF.get(other.hazard.id) === family)
+  const best = same.find(({ isPlain, hazard }) => isPlain && !isOfDeed(hazard)) ?? same[0]
+  return best === undefined || best === own
+}
+
+const isMissing = (presence: Presence, index: StemIndex): boolean => {
+  const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
+  if (cautions.length > 0 && (isOfDeed(hazard) || lateness(presence, index) !== 'missing')) return false
+  const isWorn = protectedFrom !== undefined && protectedFrom <= step.number
+  if (isWorn && (BY_PLACE.has(hazard.id) || BY_WEAR.has(hazard.id))) return false
+  // Switched off, locked and unplugged, and no step that goes near what is live: nothing is left to warn of.
+  return !isMet || isPlain
+}
+
 const check = ({ sheet }: Subject): readonly Found[] => {
   const index = stemIndex(sheet.steps)
   const whole = known(unspoken(sheet))
-  const found = presences(sheet).flatMap((presence): Found[] => {
-    const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
-    if (cautions.length > 0 && (isOfDeed(hazard) || lateness(presence, index) !== 'missing')) return []
-    if (BY_PLACE.has(hazard.id) && protectedFrom !== undefined && protectedFrom <= step.number) return []
-    // Switched off, locked and unplugged, and no step that goes near what is live: nothing is left to warn of.
-    if (isMet && !isPlain) return []
-    if (BY_WEAR.has(hazard.id) && protectedFrom !== undefined && protectedFrom <= step.number) return []
-    const level = levelOf(hazard, isPlain, isMet || protectedFrom !== undefined)
-    const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`
-    return [
-      {
+  const found = presences(sheet)
+    .filter(presence => isMissing(presence, index))
+    .filter(isFirstOfFamily)
+    .map(({ hazard, step, isPlain, isMet, protectedFrom }): Found => {
+      const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`
+      return {
         place: atMark(step.mark),
-        level,
+        level: levelOf(hazard, isPlain, isMet || protectedFrom !== undefined),
         message,
         remedy: addCaution(step.mark, hazard.id, hazard.level, hazard.caution),
-      },
-    ]
-  })
+      }
+    })
   return [...found, ...whole]
 }
 

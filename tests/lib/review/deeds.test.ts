@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { reviewProject } from '@/lib/review/review'
 import { type SampleMark, sample } from '@/lib/review/sample'
+import { HAZARD_FAMILIES } from '@/lib/trade/hazard-families'
 import { DEED_HAZARDS } from '@/lib/trade/hazards-deeds'
 
 // What a deed on a kind of part brings: common practice, no source. Trades and wordings here are of the tests' own.
@@ -8,10 +9,15 @@ import { DEED_HAZARDS } from '@/lib/trade/hazards-deeds'
 const findings = (marks: readonly SampleMark[], equipment = '', talk?: readonly string[]) =>
   reviewProject(sample(marks, { heading: { equipment }, ...(talk === undefined ? {} : { talk }) }))
 
-const asksFor = (hazard: string, marks: readonly SampleMark[], equipment: string): boolean =>
-  findings(marks, equipment).some(
-    ({ rule, message }) => rule === 'hazard-no-caution' && message.includes(`(${hazard.replaceAll('-', ' ')})`),
+/** Whether a hazard is asked for, by itself or, where `orKin`, by another of its family, of which one is asked for at a step. */
+const asksFor = (hazard: string, marks: readonly SampleMark[], equipment: string, orKin = true): boolean => {
+  const family = orKin ? HAZARD_FAMILIES.find(ids => ids.includes(hazard)) : undefined
+  return (family ?? [hazard]).some(id =>
+    findings(marks, equipment).some(
+      ({ rule, message }) => rule === 'hazard-no-caution' && message.includes(`(${id.replaceAll('-', ' ')})`),
+    ),
   )
+}
 
 const rulesOf = (marks: readonly SampleMark[], equipment = '', talk?: readonly string[]) =>
   findings(marks, equipment, talk).map(({ rule }) => rule)
@@ -142,7 +148,7 @@ describe.each(DEEDS)('%s on a %s', (hazard, machine, step, answer, near) => {
     expect(asksFor(hazard, [cautioned(near), ['step', step]], machine)).toBe(true)
   })
   test('[R3] is not asked for where a caution speaks of just that', () => {
-    expect(asksFor(hazard, [cautioned(answer), ['step', step]], machine)).toBe(false)
+    expect(asksFor(hazard, [cautioned(answer), ['step', step]], machine, false)).toBe(false)
   })
 })
 
@@ -159,7 +165,7 @@ const NOTHING: readonly (readonly [machine: string, step: string])[] = [
 ]
 
 test.each(NOTHING)('[R3] a %s: "%s" brings none of these', (machine, step) => {
-  expect(DEED_HAZARDS.map(({ id }) => id).filter(id => asksFor(id, [['step', step]], machine))).toEqual([])
+  expect(DEED_HAZARDS.map(({ id }) => id).filter(id => asksFor(id, [['step', step]], machine, false))).toEqual([])
 })
 
 describe('what is put back in other words', () => {

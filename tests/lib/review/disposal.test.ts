@@ -27,6 +27,7 @@ const LEAVES: Readonly<Record<string, string>> = {
   ash: 'Sweep the ash out',
   'treated-water': 'Drain the heating system',
   'worn-part': 'Slide the old pads out',
+  'old-part': 'Walk the old mixer out of the sink',
 }
 
 test.each(WASTES.map(waste => [waste.id, waste] as const))(

@@ -1,0 +1,20 @@
+/** Hazards of one kind, ids: what is asked for at one step is asked once. General knowledge, no source. */
+export const HAZARD_FAMILIES: readonly (readonly string[])[] = [
+  ['crush', 'moving-machine', 'motion-by-power', 'dropping-part'],
+  ['pinch', 'fold-pinch', 'belt-nip'],
+  ['chemical', 'acid-skin', 'acid-fumes', 'acid-mixing', 'cell-acid'],
+  ['hot-surface', 'solder-burn'],
+  ['sharp', 'keen-edge', 'sheet-edge', 'fin-cuts'],
+  ['flying-particles', 'sprung-clip', 'thrown-objects', 'breaks-in-run'],
+  ['height', 'climbing'],
+  ['noise', 'loud-run'],
+  ['heavy-part', 'back-strain'],
+  ['rotating-parts', 'caught-in-run', 'running-down', 'drive-shaft'],
+  ['dust', 'stone-dust'],
+  ['embers', 'ash-embers'],
+  ['capacitor', 'stored-charge'],
+  ['pressure', 'lid-pressure'],
+  ['slip', 'wet-underfoot', 'spill-underfoot'],
+  ['biological', 'germs'],
+  ['tyre-burst', 'tyre-filling'],
+]
