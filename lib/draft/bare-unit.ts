@@ -92,6 +92,9 @@ const fineUnit = (text: string, size: number, system: Around['system']): string 
   return system === 'us' && size < LEAST_COARSE && FINE_INCHES.test(text) ? '[in_i]' : undefined
 }
 
+/** Sentences for which a unit told without a figure holds. */
+const DECLARED_REACH = 8
+
 /** How near an earlier sentence's figure must be to lend its unit before what is measured is asked. */
 const FRESH = 2
 
@@ -135,25 +138,6 @@ const lastSaid = (
 /** What a number of a size measures, but for heat of so few degrees. */
 const warmOnly = (named: string | undefined, size: number): string | undefined =>
   named === 'temperature' && size < LEAST_HEAT ? undefined : named
-
-/** Figures so plain that they are said of many things. */
-const isPlain = (size: number): boolean => Number.isInteger(size) && size < LEAST_TELLING
-/** The least whole figure that tells its unit when it is said twice. Common practice, no source. */
-const LEAST_TELLING = 21
-
-/** @returns by figure, the unit that it has wherever it is said with one; figures with several units left out */
-export const unitsOf = (limits: readonly Limit[]): ReadonlyMap<number, string> => {
-  const units = new Map<number, string | undefined>()
-  for (const { quantity } of limits) {
-    const { unit, low, high, nominal } = quantity
-    if (unit === undefined) continue
-    for (const figure of [low, high, nominal]) {
-      if (figure === undefined || isPlain(figure)) continue
-      units.set(figure, units.has(figure) && units.get(figure) !== unit ? undefined : unit)
-    }
-  }
-  return new Map([...units].flatMap(([figure, unit]) => (unit === undefined ? [] : [[figure, unit] as const])))
-}
 
 /** The unit of a bare number, and by what it was found. */
 export type Found = { readonly unit: string; readonly by: string }
@@ -209,6 +193,12 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
     (TURNS.test(`${before} ${text}`) || RUN_AT.test(ahead))
   )
     return take('revs', '{rev}/min')
+  const told = around.declared.find(
+    one =>
+      one.sentence >= sentence - (own === undefined ? FRESH : DECLARED_REACH) &&
+      (own === undefined || toDimension(one.unit) === own),
+  )
+  if (told !== undefined) return take('declared', told.unit)
   if (own === 'length' && isFraction && system === 'us') return take('own', '[in_i]')
   const named = own === undefined ? undefined : take('own', unitOf(own, size, around))
   if (named !== undefined) return named

@@ -15,6 +15,9 @@ export const MOST_AFTER = anyOf(
   '^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b) ?any (?:more|further|farther|higher|longer|wider|deeper|bigger|hotter|faster|looser)\\b(?! questions)',
   `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b|^) ?(?:anything )?(?:over|above|past|beyond|(?:more|higher|longer|wider|hotter|deeper) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
   "^[^,]{0,30},? (?:that's |and that's |it's )?over the odds\\b",
+  // `and there I draw the line`, `I'd rather you went under than over`.
+  "^[^.;?!]{0,30},? (?:and )?(?:there|that's where|that is where|here)(?:'s where)? (?:i|we)(?:'d)? (?:draw the line|stop|quit)\\b",
+  '^[^.;?!]{0,24}\\brather\\b[^.;?!]{0,20}\\b(?:under|below|less|low|short) than (?:over|above|more|high|long)\\b',
   // `more is scrap`, `more and the door swings`, `and if it's more`.
   `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?more(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
   "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
@@ -24,7 +27,7 @@ export const MOST_AFTER = anyOf(
   "^'s (?:my|the) limit\\b",
   "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b|^) ?(?:and |but )?(?:that's|that is|it's) (?:about )?(?:all|your lot|the lot|the end of it|far enough|(?:being )?generous|pushing it|stretching it)(?:$|[,.;]| (?:for|with|i|you|we)\\b)",
   "^[^,]{0,24}\\b(?:is|are|'s),? (?:[a-z ,]{0,16})?(?:no crime|allowed|permitted|permissible|tolerable|tolerated|acceptable|allowable)\\b",
-  `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:much|many|far|wide|hot|deep|high|long|big|large|thick|fast|loose|slack|hard|heavy|rough|late|tall|hard|bad) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
+  `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:much|many|far|wide|hot|deep|high|long|big|large|thick|fast|loose|slack|hard|heavy|rough|late|tall|hard|bad) as (?:i|you|we|it|they|that|any|he|she|the|an?)\\b`,
   '^[^,]{0,24}, as (?:far|deep|high|wide|hot|much) as (?:i|we)\\b',
   "^ (?:out )?and i(?:'ll| will|'d| would) (?:let it|live with)",
   "^[^,]{0,20}\\bi(?:'ll| will|'d| would)? (?:allow|tolerate|accept|can live with|put up with|forgive|overlook|let (?:go|pass|slide))\\b",
@@ -41,11 +44,12 @@ export const MOST_AFTER = anyOf(
 /** Said after a figure, it is the least. */
 export const LEAST_AFTER = anyOf(
   '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|warmer|hotter|bigger|wider|deeper|stronger|heavier|later|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
+  '^[^.;?!]{0,24}\\brather\\b[^.;?!]{0,20}\\b(?:over|above|more|high|long) than (?:under|below|less|low|short)\\b',
   '^,? (?:and|or|on) (?:up|upwards?|above)\\b(?! (?:to|the|it|and)\\b)',
   '^[^,]{0,24},? (?:anyhow|easy|easily)(?:$|[,.;])',
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:thinnest|lowest|smallest|shortest|coldest|slowest|tightest|narrowest|lightest|shallowest|coolest|fewest|lower)\\b`,
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch|shade) )?(?:more|longer|higher|over|bigger|thicker|warmer|later)\\b`,
-  `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?(?:better|nice|nicer|fine|good|okay|welcome)| (?:if|when)\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
+  `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?(?:better|nice|nicer|fine|good|okay|welcome)| (?:if|when)\\b| in (?:the )?(?:winter|cold|frost|damp)\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
   "^[^,]{0,30},? (?:and |so |but )?[^.;?!]{0,40}\\b(?:can't|cannot|mustn't|must not|can not|not|never|won't)\\b[^,.;]{0,24}\\banything (?:less|lower|smaller|thinner|shorter|weaker|under|below)\\b",
   '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:less|under|below|shorter|lower|short)\\b',
   `^[^,]{0,30},? (?:and )?(?:i mean,? |i'd say |that's )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|shortest|lowest|nearest|closest|thinnest|earliest|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
@@ -106,7 +110,7 @@ export const CLEAR_AFTER = /^ (?:clear|away) (?:of|from)\b/i
 export const CLEAR = /\b(?:sits?|hangs?|runs?|lies?|is|are|stays?)\b[^.;\d]{0,30}$/i
 /** Said before a figure, it is the most. */
 export const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than|safe working load(?: is|'s| of)?|rated to)[^,.;\d]{0,24}$/i
+  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than|\b(?:agrees?|match(?:es)?) to|\b(?:is|are|be|it's|they're|run|runs|lie|lies|stays?)(?: all| dead)? (?:true|flat|square|parallel|level|round|straight)(?: with each other)? to|\b(?:can't|cannot|won't|don't|doesn't|mustn't) [a-z]+(?: [a-z]+)? but|safe working load(?: is|'s| of)?|rated to)[^,.;\d]{0,24}$/i
 /** `the longest you may hold it is five seconds`. */
 export const MOST_IS =
   /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
@@ -148,7 +152,7 @@ export const PASSES_BEFORE =
 export const LIMIT_BEFORE = /\b(?:limit(?:'s| is| was| of|)|discard (?:at|limit))[^,.;\d]{0,22}$/i
 /** `four mil of lift and they're due`. */
 export const DUE_AFTER =
-  /^[^,.;]{0,24},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|finished|worn|for the (?:bin|scrap|skip))\b(?! (?:below|under|over|above|at|past|by)\b)/i
+  /^[^,.;]{0,32},? and (?:it|they|he|she|that)(?:'s|'re| is| are) (?:due|done|out|scrap|scrapped|retired|binned|junk|history|toast|condemned|finished|worn|for the (?:bin|scrap|skip))\b(?! (?:below|under|over|above|at|past|by)\b)/i
 export const CHANGED_AT =
   /\b(?:change|renew|replace|scrap|bin|swap|retire|discard)(?:s|d|ed|ned)?(?: it| them| the \w+)?(?: out)? at (?:about |around )?$/i
 /** `once they're down to three`, `when it has stretched to twelve`: where a thing is renewed. */

@@ -62,9 +62,14 @@ import { toDimension } from './dimension'
 /** Characters around a number in which words of a limit are looked for. */
 const REACH = 64
 
+/** From the next figure in words on. */
+const NEXT_FIGURE =
+  / (?:for|of|in|at|to|by) (?:about |only |another )?(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)\b.*$/i
+
 /** What stands after a number up to the next figure or the sentence's end. */
 export const afterOf = (text: string, to: number): string =>
   (/^[^.;?!\d]*/.exec(text.slice(to, to + REACH))?.[0] ?? '')
+    .replace(NEXT_FIGURE, '')
     .replace(/^['’]s\b/, ' is')
     .replace(/^['’]d\b/, ' would')
     .replace(/^['’]ll\b/, ' will')
@@ -94,8 +99,9 @@ export const figureAs = (end: End, quantity: Quantity): Quantity => {
 const toHigh = (quantity: Quantity): Quantity => figureAs('high', quantity)
 const toLow = (quantity: Quantity): Quantity => figureAs('low', quantity)
 
-/** How far something is driven until it is due wears nothing. */
-const FAR_UNITS = new Set(['km', '[mi_i]'])
+/** How long or far something runs until it is due. */
+const FAR_UNITS = new Set(['km', '[mi_i]', 'h'])
+const OR_SOONER = /^,? or (?:sooner|earlier)\b/i
 
 /** What is waited for: `thirty seconds or better`, which of a response would be the most. */
 const WAITED =
@@ -215,7 +221,9 @@ export const boundAtDistance = (
     return named === 'minimum' ? toLow(quantity) : toHigh(quantity)
   if (STOPS_BEFORE.test(ahead)) return toHigh(quantity)
   if (dimension === 'time' && HAS.test(ahead) && TO_DO.test(after)) return toHigh(quantity)
-  if (dimension === 'time' && (DONE_BY.test(ahead) || GOOD_FOR.test(ahead))) return toHigh(quantity)
+  if (dimension === 'time' && DONE_BY.test(ahead)) return toHigh(quantity)
+  if (OR_SOONER.test(after) && dimension !== 'interval' && !FAR_UNITS.has(quantity.unit ?? '')) return toHigh(quantity)
+  if ((dimension === 'time' || dimension === 'mass') && GOOD_FOR.test(ahead)) return toHigh(quantity)
   if (dimension === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
   if (NOT_BEFORE_IT.test(ahead) || OR_FAULT.test(after)) return toLow(quantity)
   if (GOOD_UNTIL.test(ahead) && dimension === 'length') return isWorn() ? toLow(quantity) : toHigh(quantity)
@@ -223,7 +231,7 @@ export const boundAtDistance = (
   if (THERE_MUST.test(ahead) && OR_ELSE.test(after)) return toLow(quantity)
   if (CANNOT_REACH.test(ahead) || (MUST_REACH.test(ahead) && OR_ELSE.test(after))) return toLow(quantity)
   const isRefused = (): boolean => isCondemned(`${ahead}${limit.text}${after}`)
-  if (LEFT_AFTER.test(after) && isRefused()) return toLow(quantity)
+  if ((LEFT_AFTER.test(after) || MUST_REACH.test(ahead)) && isRefused()) return toLow(quantity)
   if (dimension === 'length' && AT_BEFORE.test(ahead) && isRefused())
     return GROWS.test(text) ? toHigh(quantity) : toLow(quantity)
   if ((dimension === 'time' || dimension === 'interval') && AFTER_BEFORE.test(ahead) && isRefused())

@@ -25,7 +25,7 @@ const VERDICT = anyOf(
   "(?:won't|will not|don't|do not|doesn't|does not|isn't|aren't|wouldn't|would not|refuses? to|never|nobody) (?:\\w+ ){0,2}?(?:runs?|use|reuse|re-use|send|ship|certify|touch|refit|re-fit|fit|put|sign|pass(?:es)?|let|leaves?|serve|ride|drive|fly|trust|keep|sell|go(?:es)? (?:back|out|in|on)|going (?:back|out|in|on)|leaving|stays?|argue|bother|accept|release|hand)\\b",
   "(?:get|fit|buy|order|needs?|wants?|want|earns?|time for|there's|fitting|due) (?:for )?(?:an? )?(?:new|another|fresh|replacement)\\b|(?:for|to) replacement\\b|(?:needs?|wants?) (?:replacing|changing|renewing|regrinding|rebuilding|skimming|rebushing)\\b",
   '(?:and|then|so|,) (?:it|they|he|she|the \\w+(?: \\w+)?|that \\w+) (?:comes?|has to come|must come|goes?) (?:off|out|back to)\\b',
-  "(?:we|you|i|they)(?:'ll|'d)? exchange\\b",
+  "(?:we|you|i|they)(?:'ll|'d)? exchange\\b|something(?:'s| is) (?:wrong|amiss|up|not right)\\b",
   'starts? (?:over|again|from)\\b|(?:do|does|did) it (?:all )?(?:over|again)\\b|(?:pull|take|comes?) (?:it |them )?apart\\b|had (?:its|their|his|her) (?:day|time|life)\\b|days are (?:over|numbered|done|counted)\\b|life is over\\b|out of (?:service|spec|limits|tolerance)\\b|off the road\\b',
   "(?:is|are|be|gets?|get|it's|they're|must be|has to be|have to be) (?:changed|replaced|renewed|scrapped|swapped|binned|thrown (?:out|away)|re-?ground|skimmed|re-?shimmed|rebuilt|rebushed|retired)\\b",
 )
@@ -102,7 +102,7 @@ export const isEventTold = (ahead: string, said: string, after: string): boolean
 
 /** `it stalls if you go below five hundred`: what comes of it, told first. */
 const HARM_FIRST =
-  /\b(?:stalls?|seizes?|overheats?|melts?|cracks?|burns?(?: out| up)?|blows?(?: up| out)?|bursts?|floods?|leaks?|slips?|strips?|snaps?|breaks?|trips?|cuts? out|goes (?:wrong|bad|off)|dies|boils?|smokes?|jams?|rattles?|chatters?|starves?|warps?|fails?|tears?|wears? out|gives up|ruins?|kills?|wrecks?|spoils?)\b[^.;?!]{0,24}\b(?:if|when|whenever|once)\b(?: [\w']+){1,5} ?$/i
+  /\b(?:stalls?|seizes?|overheats?|melts?|cracks?|burns?(?: out| up)?|blows?(?: up| out)?|bursts?|floods?|leaks?|slips?|strips?|snaps?|breaks?|trips?|cuts? out|goes (?:wrong|bad|off)|dies|boils?|smokes?|jams?|rattles?|chatters?|starves?|warps?|fails?|tears?|wears? out|gives up|ruins?|kills?|wrecks?|spoils?)\b[^.;?!]{0,24}\b(?:if|when|whenever|once)\b(?: [\w']+){1,7} ?$/i
 
 /** @returns whether the words before a limit tell the harm that comes of what is beyond it */
 export const isHarmTold = (ahead: string): boolean => HARM_FIRST.test(ahead)

@@ -11,6 +11,11 @@ const HIGH: readonly (readonly [ahead: RegExp, after: RegExp])[] = [
     /^[^.;?!]{0,16},? (?:and |but )?after that (?:it's|it is|it'll|you'll|bin|throw|chuck|mix|they're|they|don't|no|the \w+(?:'s| is))\b(?! (?:can|may|will do))/i,
   ],
   // "If you're still cranking after a minute, stop."
+  // "If it hasn't lit after twenty seconds, let go."
+  [
+    /\b(?:if|when)\b[^.;\d]{0,24}\b(?:hasn't|haven't|has not|isn't|aren't|doesn't|don't|won't|not)\b[^.;\d]{0,30}\b(?:after|in|within|inside|by)(?: about| around)? (?:an? )?$/i,
+    /^/,
+  ],
   [/\b(?:if|when)\b[^.;\d]{0,40}\bstill\b[^.;\d]{0,40}\bafter(?: about| around)? (?:an? )?$/i, /^/],
 ]
 const LOW: readonly (readonly [ahead: RegExp, after: RegExp])[] = [

@@ -5,7 +5,7 @@ import { sizeOf } from './bare-unit'
 const HEAT =
   /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
 const ANGLE =
-  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|past contact|swing|clockwise)\b/i
+  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|hon(?:e|es|ed|ing)\b|sharpen\w*|grind\w*|whet\w*|chamfer\w*|rake|past contact|swing|clockwise)\b/i
 
 /** Degrees that are turned or cut to more often than heated to. Common practice, no source. */
 const COMMON_ANGLES = new Set([1, 2, 15, 22.5, 30, 45, 60, 90, 120, 135, 180, 270, 360])

@@ -12,6 +12,9 @@ import { asMeant, type Scale } from './meant-unit'
 /** Which system of units the whole talk counts in. */
 export type System = ReturnType<typeof voteSystem>
 
+/** A unit told for figures without one, and in which sentence. */
+export type Declared = { readonly unit: string; readonly sentence: number }
+
 /** A quantity said before, and in which sentence. */
 export type Said = { readonly quantity: Quantity; readonly sentence: number }
 
@@ -168,6 +171,8 @@ export type Around = {
   readonly unitless: string
   /** What was said in the two sentences before. */
   readonly before: string
+  /** Units told last without a figure, for those that follow. */
+  readonly declared: readonly Declared[]
   /** Units said with a figure anywhere in the talk. */
   readonly twins: ReadonlyMap<number, string>
   /** The scale the talk counts temperature in, where it tells. */

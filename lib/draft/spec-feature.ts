@@ -3,11 +3,12 @@ import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { voteSystem } from '@/lib/quantity/system-vote'
 import { onceForText } from '@/lib/trade/memo'
-import { findBareUnit, isSecondValue, unitsOf } from './bare-unit'
+import { findBareUnit, isSecondValue } from './bare-unit'
+import { declaredUnits, unitsOf } from './declared-unit'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
 import { scaleOf } from './meant-unit'
-import { type Said, settleQuantity } from './settle'
+import { type Declared, type Said, settleQuantity } from './settle'
 import { cuesOf, qualityCues } from './spec-cue'
 import { relationsOf } from './spec-relation'
 import { readTold } from './told-limits'
@@ -202,8 +203,8 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     .join(' ')
   const [system, scale] = [voteSystem(sample), scaleOf(sample)]
   const hint = system === undefined ? '' : system === 'us' ? 'psi inch foot ' : 'millimetre litre bar '
-  const told = sentences.map((sentence, i): Told | undefined => {
-    if (!mayHoldLimit(sentence.text)) return undefined
+  const told = sentences.map((sentence, i): Told => {
+    if (!mayHoldLimit(sentence.text)) return { text: sentence.text, limits: [] }
     const context =
       hint +
       sentences
@@ -213,15 +214,16 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     const text = straight(sentence.text)
     return { text, limits: readTold(text, { context, system }) }
   })
-  const twins = unitsOf(told.flatMap(one => one?.limits ?? []))
-  told.forEach((one, i) => {
-    if (one === undefined) return
-    const { text, limits } = one
-    const before =
-      limits.length === 0 ? '' : straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
+  let declared: readonly Declared[] = []
+  const twins = unitsOf(told.flatMap(one => one.limits))
+  told.forEach(({ text, limits }, i) => {
+    const said = declaredUnits(text, limits)
+    if (said.length > 0) declared = said.map(unit => ({ unit, sentence: i }))
+    if (limits.length === 0) return
+    const before = straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
     const unitless = withoutUnits(text, limits)
     for (const limit of limits) {
-      const around = { text, sentence: i, recent, system, before, scale, unitless, twins }
+      const around = { text, sentence: i, recent, system, before, scale, unitless, twins, declared }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
       const quantity = settleQuantity(limit, around, bare)

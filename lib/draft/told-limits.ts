@@ -5,6 +5,7 @@ import { aboutTarget } from './about'
 import { isCondemned } from './condemned'
 import { countLimits } from './counted'
 import { sayPlainly } from './said-plainly'
+import { relativeLimits, shareLimits } from './shares'
 import { joinEnds } from './two-ends'
 
 /** What goes into a gap to tell how wide it is. */
@@ -61,21 +62,6 @@ const feelerLimits = (text: string, options: ReadOptions): readonly Limit[] =>
       ]
     },
   )
-
-const HALVES = /\b(?:half and half|half-and-half|fifty[- ]fifty|50[ /-]50)\b/gi
-const MIXED = /\b(?:water|mix\w*|coolant|antifreeze|glycol|solution|dilut\w*|concentrate|of each|thinners?|spirits?)\b/i
-
-/** `half and half with water`: a share of a half. */
-const halfLimits = (text: string): readonly Limit[] =>
-  MIXED.test(text)
-    ? matchesOf(text, HALVES).map(match => ({
-        quantity: { nominal: 50, unit: '%' },
-        text: match[0],
-        at: match.index,
-        to: match.index + match[0].length,
-        notes: [],
-      }))
-    : []
 
 const ENDS = /\b(?:low|lowest|bottom|minimum|min|least|floor|lower)\b/i
 const TOPS = /\b(?:high|highest|top|maximum|max|most|ceiling|upper)\b/i
@@ -214,8 +200,9 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   const read = readQuantities(sayPlainly(text), { ...options, keepsDoubtful: true }).filter(
     limit => limit.equivalentOf === undefined,
   )
-  const told = [...feelerLimits(text, options), ...halfLimits(text), ...countLimits(text, options)]
+  const told = [...feelerLimits(text, options), ...shareLimits(text), ...countLimits(text, options)]
   const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
-  const all = [...rest, ...told].sort((a, b) => a.at - b.at)
+  const named = [...rest, ...told].sort((a, b) => a.at - b.at)
+  const all = relativeLimits(text, named)
   return saidAgain(joinEnds(text, endsCalled(text, offAfter(text, aboutLater(text, all)))))
 }

@@ -75,7 +75,11 @@ export const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: P
   const sign = lexemes[at]
   if (sign?.is === 'role' && sign.role === 'plus' && first.isNegative === true) at++
   // "Ten minutes to an hour": an article counts as one after a time.
-  const said = readTerm(lexemes, at, sized(first.unit)?.kind === 'time')
+  const said = readTerm(
+    lexemes,
+    at,
+    sized(first.unit)?.kind === 'time' || (first.unit !== undefined && first.value < 1),
+  )
   if (said === undefined) return undefined
   // "Ten minutes up to a hundred and fifty": how long to get there.
   const isTimeTo = lexemes[first.to]?.text === 'up to' && sized(first.unit)?.kind === 'time' && said.unit === undefined

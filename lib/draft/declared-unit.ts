@@ -1,0 +1,63 @@
+import { matchesOf } from '@/lib/quantity/matches'
+import type { Reading as Limit } from '@/lib/quantity/read'
+
+/** Names of units that are told for figures said without them. Codes are UCUM. */
+const NAMES: readonly (readonly [name: RegExp, unit: string])[] = [
+  [/^newton/, 'N.m'],
+  [/^foot/, '[ft_i].[lbf_av]'],
+  [/^inch[- ]/, '[in_i].[lbf_av]'],
+  [/^millim/, 'mm'],
+  [/^inches/, '[in_i]'],
+  [/^thou/, '[mil_i]'],
+  [/^bar/, 'bar'],
+  [/^psi/, '[psi]'],
+  [/^kilopascal/, 'kPa'],
+  [/^celsius|^centigrade/, 'Cel'],
+  [/^fahrenheit/, '[degF]'],
+  [/^volts/, 'V'],
+  [/^amps/, 'A'],
+  [/^ohms/, 'Ohm'],
+  [/^microns/, 'um'],
+]
+const NAME =
+  'newton[- ]?met(?:re|er)s?|foot[- ]pounds?|inch[- ]pounds?|millimet(?:re|er)s?|inches|thou(?:sandths)?|psi|kilopascals?|celsius|centigrade|fahrenheit|volts|amps|ohms|microns'
+/** `all in bar`, `these are newton metres`, `in millimetres I mean`: a unit without a figure. */
+const DECLARED = new RegExp(
+  `\\b(?:in (?:the )?|(?:all|always|are|is|it's|that's|they're|i mean)(?: all| always| in)?,? )(${NAME}|(?<=\\bin )bar)\\b(?= ?(?:[,.;]|$|i mean\\b|here\\b|on (?:this|all|the)\\b|for (?:this|all|the)\\b|not\\b|always\\b|throughout\\b))`,
+  'gi',
+)
+/** A sentence without any of these declares nothing. */
+const MAY =
+  /\b(?:in|all|always|are|is|it's|that's|they're|mean) (?:\w+ )?(?:newton|foot|inch|millim|thou|psi|kilop|celsius|centi|fahren|volts|amps|ohms|microns|bar)/i
+
+/**
+ * @param limits what was read in the text: a unit that belongs to a figure declares nothing
+ * @returns units told without a figure, UCUM, in the order of the text
+ */
+export const declaredUnits = (text: string, limits: readonly Limit[]): readonly string[] =>
+  MAY.test(text)
+    ? matchesOf(text, DECLARED).flatMap(match => {
+        const [at, name] = [match.index + match[0].length, (match[1] ?? '').toLowerCase()]
+        if (limits.some(limit => limit.at < at && limit.to >= at)) return []
+        return NAMES.find(([pattern]) => pattern.test(name))?.[1] ?? []
+      })
+    : []
+
+/** Figures so plain that they are said of many things. */
+const isPlain = (size: number): boolean => Number.isInteger(size) && size < LEAST_TELLING
+/** The least whole figure that tells its unit when it is said twice. Common practice, no source. */
+const LEAST_TELLING = 21
+
+/** @returns by figure, the unit that it has wherever it is said with one; figures with several units left out */
+export const unitsOf = (limits: readonly Limit[]): ReadonlyMap<number, string> => {
+  const units = new Map<number, string | undefined>()
+  for (const { quantity } of limits) {
+    const { unit, low, high, nominal } = quantity
+    if (unit === undefined) continue
+    for (const figure of [low, high, nominal]) {
+      if (figure === undefined || isPlain(figure)) continue
+      units.set(figure, units.has(figure) && units.get(figure) !== unit ? undefined : unit)
+    }
+  }
+  return new Map([...units].flatMap(([figure, unit]) => (unit === undefined ? [] : [[figure, unit] as const])))
+}
