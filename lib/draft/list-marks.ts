@@ -15,14 +15,16 @@ const ANNOUNCES =
 /** How many sentences of a talk may tell what it is about. */
 const OPENING = 3
 
-/** The first mention that does more than tell what the talk is about; the first of all where none does. */
-const firstUsed = ({ mentions }: Thing, talk: Talk): Named | undefined =>
-  mentions.find(({ sentence }) => sentence >= OPENING || !ANNOUNCES.test(talk.sentences[sentence]?.text ?? '')) ??
-  mentions[0]
-
 /** What a deed or a fastener calls for was not named. */
 const isNamed = ({ features }: Named): boolean =>
   !features.some(name => name === 'is:fastener' || name.startsWith('is:implied'))
+
+/** The first mention that names it and does more than tell what the talk is about; the first of all where none does. */
+const firstUsed = ({ mentions }: Thing, talk: Talk): Named | undefined => {
+  const isUsed = ({ sentence }: Named): boolean =>
+    sentence >= OPENING || !ANNOUNCES.test(talk.sentences[sentence]?.text ?? '')
+  return mentions.find(one => isNamed(one) && isUsed(one)) ?? mentions.find(isUsed) ?? mentions[0]
+}
 
 /** Tools and materials of a talk, once each, where they are first named, but for sentences that tell what the talk is about. What may be either goes where it is surer. */
 export const draftLists = (talk: Talk): readonly Drafted[] => {

@@ -64,6 +64,22 @@ const likeVerbs = ({ tokens, clauses }: Reading): readonly Mention[] =>
     ]
   })
 
+/** Turned by hand. */
+const BY_HAND = new Set(['wing', 'thumb', 'knurled', 'plastic', 'jubilee'])
+const HEAD_SIZE = /^(?:[6-9]|[12]\d|3[0-6])$/
+
+/** "Four 13 mil bolts", "two bolts, they are 6 mil hex": what turns a bolt or a nut; undefined where hands do or another tool is told. */
+const turnerOf = ({ tokens, text }: Reading, { from, to }: NounPhrase): string | undefined => {
+  const inside = tokens.slice(from, to)
+  if (inside.some(({ word }) => BY_HAND.has(word))) return undefined
+  if (/\b(?:hex|allen|torx|star)(?: (?:key|bit|head)s?)?(?=$|[.,;])/i.test(text.slice(tokens[to - 1]?.to ?? 0)))
+    return undefined
+  const i = inside.findIndex(
+    ({ word }, k) => HEAD_SIZE.test(inDigits([word])[0] ?? '') && MILLIMETRES.test(inside[k + 1]?.word ?? ''),
+  )
+  return i < 0 ? 'wrench' : `${inDigits([inside[i]?.word ?? ''])[0]} mm wrench`
+}
+
 /** Tools that a fastener calls for where it is turned: "back out the four screws". */
 const impliedByFasteners = (reading: Reading, phrases: readonly NounPhrase[]): readonly Mention[] => {
   const hasTool = phrases.some(phrase => phrase.isTool)
@@ -72,7 +88,8 @@ const impliedByFasteners = (reading: Reading, phrases: readonly NounPhrase[]): r
     if (last === undefined) return []
     const one = singular(last.word)
     const before = reading.tokens[phrase.to - 2]?.word
-    const tool = FASTENER_TOOLS.get(`${before} ${one}`) ?? FASTENER_TOOLS.get(one)
+    const told = FASTENER_TOOLS.get(`${before} ${one}`) ?? FASTENER_TOOLS.get(one)
+    const tool = told === 'wrench' ? turnerOf(reading, phrase) : told
     const clause = clauseAt(reading.clauses, phrase.from)
     const verb = clause?.verb === undefined ? undefined : reading.tokens[clause.verb]
     if (tool === undefined || clause === undefined || clause.isNegated || !TURNED.has(clause.frame)) return []

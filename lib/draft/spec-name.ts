@@ -73,7 +73,7 @@ const WEARS_DOWN = /\b(?:pad|lining|brush|brushe|rotor|disc|shoe|tread|liner)$/i
 
 /** Words that are no thing to be measured. */
 const EMPTY = new Set(
-  'turn minute hour second degree mil mill millimetre millimeter centimetre centimeter metre meter newton pound foot inch thou litre liter gallon quart psi bar volt amp ohm percent sorry stage pass way time thing bit lot end side number value limit'.split(
+  'turn minute hour second degree mil mill millimetre millimeter centimetre centimeter metre meter newton pound foot inch thou litre liter gallon quart psi bar volt amp ohm percent sorry stage pass way time thing bit lot end side number value limit middle centre center'.split(
     ' ',
   ),
 )
@@ -92,15 +92,18 @@ const MEASURES =
 const isUsed = (tokens: readonly Token[], { from, isTool, name }: NounPhrase): boolean =>
   MEASURES.test(name) || (isTool && /^(?:an?|with|using|your|my)$/.test(tokens[from - 1]?.word ?? ''))
 
-/** Things a sentence names, but for numbers with their units. */
-const thingsIn = ({ tokens, phrases }: Reading): readonly Thing[] =>
+/** "We do this every six months": the whole job. */
+const WHOLE_JOB = /\b(?:do|does|done|repeat|redo|service) (?:this|it|that|the (?:lot|job|whole thing|service))\b/i
+
+/** Things a sentence names, but for numbers with their units; of words no lexicon has only where `isLoose`. */
+const thingsIn = ({ tokens, phrases }: Reading, isLoose = false): readonly Thing[] =>
   phrases
     .filter(phrase => {
       const head = tokens[phrase.to - 1]
       return (
         !EMPTY.has(phrase.name.split(' ').at(-1) ?? '') &&
         head?.tag !== 'unit' &&
-        (head?.tag !== 'word' || ALL_SAID.includes(head.word))
+        (isLoose || head?.tag !== 'word' || ALL_SAID.includes(head.word))
       )
     })
     .map(phrase => {
@@ -122,6 +125,9 @@ const thingsIn = ({ tokens, phrases }: Reading): readonly Thing[] =>
 /** "two litres of oil", "1 mm at each valve": named as what the limit is of. */
 const RIGHT_BEHIND =
   /^ ?(?:(?:of|for|on|at|in|into|to|between|around|round|from|off|under|the|a|an|each|every|all|both|your|its|left|here) ?)+$/i
+
+/** Between what is measured and its figure. */
+const IS = /^ (?:(?:should be|is|must be|has to be|needs to be|reads?|at|to be) )?(?:about |around |at )?$/i
 
 /** The thing that fits best of these, the nearest last. */
 const nearest = (things: readonly Thing[], dimension: string | undefined): Thing | undefined => {
@@ -171,12 +177,15 @@ export const nameOfLimit = (found: LimitFound, reading: Reading, before: Reading
   if (whole !== undefined && dimension !== undefined) return whole.name
   const named = own.filter(({ name }) => !ALL_SAID.includes(name))
   const behind = named.filter(({ at }) => at >= limit.to)
+  if (dimension === 'interval' && WHOLE_JOB.test(reading.text.slice(0, limit.at))) return 'service interval'
   const thing =
     nearest(
       named.filter(({ at }) => at < limit.at),
       dimension,
     ) ??
     behind.find(({ at }) => RIGHT_BEHIND.test(reading.text.slice(limit.to, at))) ??
+    // "Cut-in should be six bar": a word of the trade we do not know.
+    thingsIn(reading, true).findLast(({ to }) => IS.test(reading.text.slice(to, limit.at))) ??
     (before === undefined
       ? undefined
       : nearest(

@@ -24,6 +24,8 @@ describe('[D14] a spec is named by the thing and what is measured of it', () => 
       ['Take the level plug out and top it up with 80W-90 gear oil.', 'From dry it takes 80 to 100 millilitres.'],
       'gear oil quantity',
     ],
+    ['by what no lexicon has', ['Open the drain.', 'Cut-in should be 6 bar, plus or minus 0.3.'], 'cut-in pressure'],
+    ['the whole job by its service', ['Oil the chain.', 'We do this every six months.'], 'service interval'],
     ['a designation whole', ['Torque the M8 bolts to 25 newton metres.'], 'M8 bolt torque'],
   ] as const)('%s', ([, said, name]) => {
     expect(specsOf('Take the cover off.', ...said, 'Put the cover back on.')).toEqual([name])

@@ -167,3 +167,13 @@ test('[D5] what only the deed calls for is not said to be named', () => {
     'named as something used',
   )
 })
+
+test('[D7] the size told of a bolt is that of what turns it, wing nuts take none, a named tool is marked where it is named', () => {
+  const tools = (...said: readonly string[]) =>
+    draftOf('tool', 'Switch the mixer off.', ...said, 'Lift the guard off.').map(({ text, said: from }) => [text, from])
+  expect(tools('Take out the four 13 mil bolts on the guard.')).toEqual([['13 mm wrench', 'four 13 mil bolts']])
+  expect(tools('Undo the two wing nuts on the guard.')).toEqual([])
+  expect(tools('Undo the two nuts on the guard.', 'Slacken the idler with a 17 spanner.')).toEqual([
+    ['17 mm spanner', '17 spanner.'],
+  ])
+})
