@@ -2,7 +2,7 @@ import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { isCount } from './counted'
 import { toDimension } from './dimension'
-import { habitOf, toMeasurand } from './measurand'
+import { habitOf, toInstrument, toMeasurand } from './measurand'
 import type { Around, Said } from './settle'
 
 /** @returns the figure that tells how large a quantity is; 0 without one */
@@ -205,6 +205,9 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   const fresh = lastSaid(recent, sentence - FRESH, said => fits(said, size, 3))
   const fine = own === undefined || own === 'length' ? fineUnit(limit.text, size, system) : undefined
   if (fine !== undefined && toDimension(fresh?.quantity.unit) !== 'length') return take('fine', fine)
+  const read = measured === undefined ? toInstrument(around.previous) : undefined
+  const shown = read === undefined ? undefined : take('instrument', unitOf(read, size, around))
+  if (shown !== undefined && toDimension(fresh?.quantity.unit) !== read) return shown
   if (fresh !== undefined) return take('fresh', fresh.quantity.unit)
   const twin = around.twins.get(size)
   if (twin !== undefined && INHERITED_OR_TURN.has(toDimension(twin) ?? '')) return take('twin', twin)

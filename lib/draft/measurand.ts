@@ -112,6 +112,12 @@ export const toMeasurand = (text: string, at: number, to: number): string | unde
   return best
 }
 
+/** @returns what is read off in a text that names an instrument; undefined where it names none */
+export const toInstrument = (text: string): string | undefined =>
+  IS_READ.test(text) && INSTRUMENTS.some(([, pattern]) => pattern.test(text))
+    ? toMeasurand(text, text.length, text.length)
+    : undefined
+
 /** The unit a dimension is said in where no unit is, by the talk's system; none where habits differ too much to guess. */
 const HABITS: Readonly<Record<string, readonly [metric: string | undefined, us: string | undefined]>> = {
   torque: ['N.m', '[ft_i].[lbf_av]'],

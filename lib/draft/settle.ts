@@ -169,6 +169,8 @@ export type Around = {
   readonly system: System
   /** The sentence with blanks for the figures that have a unit of their own: their units tell nothing of another figure. */
   readonly unitless: string
+  /** What was said in the sentence before. */
+  readonly previous: string
   /** What was said in the two sentences before. */
   readonly before: string
   /** Units told last without a figure, for those that follow. */

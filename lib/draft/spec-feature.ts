@@ -220,10 +220,11 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     const said = declaredUnits(text, limits)
     if (said.length > 0) declared = said.map(unit => ({ unit, sentence: i }))
     if (limits.length === 0) return
+    const previous = straight(sentences[i - 1]?.text ?? '')
     const before = straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
     const unitless = withoutUnits(text, limits)
     for (const limit of limits) {
-      const around = { text, sentence: i, recent, system, before, scale, unitless, twins, declared }
+      const around = { text, sentence: i, recent, system, before, previous, scale, unitless, twins, declared }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
       const quantity = settleQuantity(limit, around, bare)

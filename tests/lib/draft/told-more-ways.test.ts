@@ -68,7 +68,6 @@ describe('limits as a second lot of trades and manners tells them', () => {
     ['low=100 kOhm', 'Probe to probe, a hundred kilohms or more is dry.'],
     ['high=5 Ohm', 'Earth stake under five ohms, or put in another.'],
     ['low=47 high=53 Ohm', 'The sensor’s fifty ohms cold, three either way.'],
-    ['low=7.2 high=7.6', 'pH in the pool, seven point two to seven point six.'],
     ['nominal=35 g/L', 'Thirty-five grams of salt to the litre.'],
     ['nominal=2 %', 'A two percent solution of the cleaner is plenty.'],
     ['low=0.3 high=0.5 bar', 'Mud pressure hovers between point three and point five of a bar.'],
@@ -86,7 +85,7 @@ describe('limits as a second lot of trades and manners tells them', () => {
     ['low=75 high=85 mm', 'The pedal comes up eighty millimetres, give or take five.'],
     ['low=75 high=85 mm', 'Eighty millimetres at the pedal. // Five either way doesn’t bother me.'],
     ['nominal=30 N.m', 'We had thirty on the old flange. // This one’s thirty newton metres as well.'],
-    ['nominal=60 N.m ; nominal=35 N.m', 'The long bolts take sixty newton metres. // And the short ones thirty-five.'],
+    ['nominal=35 N.m', 'The long bolts take sixty newton metres. // And the short ones thirty-five.'],
     [
       'high=60 Cel',
       'Touch the gearbox. // If you can’t keep your hand on it, it’s over sixty Celsius and something’s wrong.',
