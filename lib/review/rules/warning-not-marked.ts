@@ -1,3 +1,4 @@
+import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
 import { shorten } from '@/lib/procedure/shorten'
@@ -34,6 +35,9 @@ type Source = { readonly caution: Mark; readonly isRooted: boolean }
 const sourcesOf = (cautions: readonly Mark[], warnings: readonly Sentence[]): readonly Source[] =>
   cautions.map(caution => ({ caution, isRooted: warnings.some(warning => sharedTime(caution, warning) > 0) }))
 
+/** Written where it stands, not taken from what is said there: it holds a warning only by its words. */
+const isWritten = ({ said }: Mark): boolean => said.trim() === ''
+
 /** Whether a caution says elsewhere, in its own words, what the sentence warns of. */
 const saysSo = ({ caution, isRooted }: Source, { start, end, text }: Sentence): boolean => {
   const own = ownStems(text)
@@ -41,7 +45,7 @@ const saysSo = ({ caution, isRooted }: Source, { start, end, text }: Sentence): 
   const shared = own.filter(stem => said.has(stem)).length
   return (
     (own.length > 0 && shared >= SHARED * own.length) ||
-    (!isRooted &&
+    ((!isRooted || (isWritten(caution) && caution.start < end && caution.end > start)) &&
       shared >= SHARED_NEAR * own.length &&
       shared > 0 &&
       caution.start < end + NEAR &&
@@ -49,12 +53,23 @@ const saysSo = ({ caution, isRooted }: Source, { start, end, text }: Sentence): 
   )
 }
 
+/** Marks of what is done and why: a sentence that they are of tells that, and a caution written over it is enough. */
+const TOLD: ReadonlySet<Kind> = new Set<Kind>(['step', 'check', 'reason'])
+
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const cautions = project.marks.filter(({ kind }) => kind === 'caution')
   const warnings = sentences.filter(isWarning)
   const sources = sourcesOf(cautions, warnings)
-  return leftOut(warnings, cautions)
+  const written = cautions.filter(isWritten)
+  const told = project.marks.filter(({ kind }) => TOLD.has(kind))
+  const leftByWritten = new Set(leftOut(warnings, written))
+  const leftByTold = new Set(leftOut(warnings, told))
+  return leftOut(
+    warnings,
+    cautions.filter(caution => !isWritten(caution)),
+  )
+    .filter(sentence => leftByWritten.has(sentence) || leftByTold.has(sentence))
     .filter(sentence => !sources.some(source => saysSo(source, sentence)))
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
