@@ -39,6 +39,8 @@ type Props = {
   readonly notices: readonly string[]
 }
 
+const SETTLED = 'Nothing new was found: what this talk gives is kept or dropped already.'
+
 const draftedWords = (count: number, doubt: string | undefined): string => {
   if (doubt !== undefined) return count === 0 ? doubt : `${doubt} Read with doubt what is pencilled.`
   if (count === 0) return 'Nothing in this talk reads like a step, a limit or a thing to have at hand: mark it by hand.'
@@ -69,7 +71,9 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const listening = useListening(opened, footage?.fingerprint)
   const drafting = useDrafting(transcript, (marks, doubt) => {
     perform({ do: 'redraft', marks })
-    tell(draftedWords(marks.length, doubt))
+    // Not counted: what was kept or dropped before, which is not drafted a second time.
+    const now = session.get().history.present.marks.filter(mark => mark.pencilled !== undefined).length
+    tell(now === 0 && marks.length > 0 ? SETTLED : draftedWords(now, doubt))
   })
   useUnsaved(session, state, isOpenElsewhere)
 

@@ -48,7 +48,9 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
       if (only !== undefined) {
         for await (const clip of clips) {
           lines.push(...clipLines(clip))
-          if (clip.ok && (await saveBlob(clip.name, clip.blob, opened.name, { signal: abort.signal }))) count++
+          if (!clip.ok || !(await saveBlob(clip.name, clip.blob, opened.name, { signal: abort.signal }))) continue
+          count++
+          lines.push(`Saved as ${clip.name}.`)
         }
       } else {
         const { downloadZip } = await import('client-zip')
@@ -79,14 +81,18 @@ export const ClipsSection = ({ opened, sheet, chosen }: Props) => {
     <section className={styles.times}>
       <h3>Clips of the steps</h3>
       <div className={styles.publishOptions}>
-        <label className={styles.tick}>
-          <input type="radio" name="way" checked={way === 'exact'} onChange={() => setWay('exact')} />
-          exact: the picture is encoded anew and begins where the step does
-        </label>
-        <label className={styles.tick}>
-          <input type="radio" name="way" checked={way === 'copy'} onChange={() => setWay('copy')} />
-          copied as it is: quick, begins at the key frame before the step
-        </label>
+        {opened.hasVideo && (
+          <>
+            <label className={styles.tick}>
+              <input type="radio" name="way" checked={way === 'exact'} onChange={() => setWay('exact')} />
+              exact: the picture is encoded anew and begins where the step does
+            </label>
+            <label className={styles.tick}>
+              <input type="radio" name="way" checked={way === 'copy'} onChange={() => setWay('copy')} />
+              copied as it is: quick, begins at the key frame before the step
+            </label>
+          </>
+        )}
         {opened.hasSound && (
           <label className={styles.tick}>
             <input type="checkbox" checked={isLevelled} onChange={event => setLevelled(event.target.checked)} />

@@ -1,6 +1,6 @@
 'use client'
 
-import { useId, useState } from 'react'
+import { useEffect, useId, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { countOf } from '@/lib/procedure/count'
 import type { Edit } from '@/lib/procedure/edit'
@@ -35,6 +35,13 @@ export const PencilStrip = ({
   const id = useId()
   const pencilled = marks.filter(mark => mark.pencilled !== undefined)
   const sure = pencilled.filter(mark => (mark.pencilled?.confidence ?? 0) * 100 >= least)
+  const draft = useRef<HTMLButtonElement>(null)
+  const wasRunning = useRef(false)
+  // The button pressed goes while the draft runs: focus goes to the one that stops it, and back.
+  useEffect(() => {
+    if (drafting.isRunning !== wasRunning.current && document.activeElement === document.body) draft.current?.focus()
+    wasRunning.current = drafting.isRunning
+  }, [drafting.isRunning])
   if (!hasTalk) return null
   return (
     <div className={styles.pencilStrip}>
@@ -42,10 +49,12 @@ export const PencilStrip = ({
         <>
           <progress value={drafting.done} max={1} aria-label="Drafting" />
           <span>{drafting.left}</span>
-          <Button onClick={drafting.stop}>Stop drafting</Button>
+          <Button ref={draft} onClick={drafting.stop}>
+            Stop drafting
+          </Button>
         </>
       ) : (
-        <Button look={marks.length === 0 ? 'main' : 'plain'} onClick={drafting.start}>
+        <Button ref={draft} look={marks.length === 0 ? 'main' : 'plain'} onClick={drafting.start}>
           {pencilled.length === 0 ? 'Draft marks from the talk' : 'Draft again'}
         </Button>
       )}

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef } from 'react'
 import { JUMP } from '@/components/footage/clock'
+import { focusMark, showAdded } from '@/components/ui/focus'
 import { commandOf, type KeyCommand } from './keys'
 import { markWords, onMark } from './marking'
 import type { BenchNow } from './now'
@@ -12,6 +13,7 @@ const doRemedy = ({ chosenFinding, session, tell }: BenchNow) => {
   if (chosenFinding === undefined) return tell('Choose a finding first: F goes to the next one.')
   if (chosenFinding.remedy === undefined) return tell('The chosen finding has no remedy to do by itself.')
   session.perform(...chosenFinding.remedy.edits)
+  showAdded(chosenFinding.remedy.edits)
   tell(`Done: ${chosenFinding.remedy.label}. F goes to the next finding.`)
 }
 
@@ -65,6 +67,8 @@ const run = (now: BenchNow, command: KeyCommand, id = now.chosen) => {
     case 'let-stand':
       return letStand(now)
     case 'let-go':
+      // The fields go: focus stays on the line of their mark.
+      if (document.activeElement?.closest('[data-editor]')) focusMark(document.activeElement)
       now.setWords(undefined)
       now.choose(undefined)
       return now.chooseFinding(undefined)

@@ -2,7 +2,7 @@
 
 import { type FormEvent, memo, useEffect, useId, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
-import { focusMark } from '@/components/ui/focus'
+import { focusMark, showAdded } from '@/components/ui/focus'
 import { KeyButton } from '@/components/ui/KeyButton'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Finding } from '@/lib/review/rule'
@@ -29,6 +29,7 @@ export const FindingNote = memo(({ finding, isChosen, onPerform }: Props) => {
   const perform = (from: Element, edits: readonly Edit[]) => {
     focusMark(from)
     onPerform(...edits)
+    showAdded(edits)
   }
   const waive = (event: FormEvent) => {
     event.preventDefault()

@@ -80,7 +80,7 @@ export const FootagePlayer = (props: FootagePlayerProps) => {
   }, [])
 
   return (
-    <section className={styles.player} aria-label="Footage">
+    <section className={styles.player} aria-label="Player">
       {/* One element for picture and sound alone, so that refs and listeners stay; captions are offered as a track. */}
       {/* biome-ignore lint/a11y/useMediaCaption: a transcript may not have times yet */}
       <video

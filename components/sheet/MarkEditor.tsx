@@ -22,7 +22,7 @@ const REWORDABLE: readonly Kind[] = ['step', 'caution', 'check', 'reason', 'symp
 const StepFields = ({ mark, steps, actions }: Props) => (
   <div className={styles.fields}>
     <Field
-      label={`Place in the procedure (1 to ${steps.length})`}
+      label={`Place (1 to ${steps.length})`}
       figures
       value={String(mark.place ?? '')}
       onDone={typed => {
@@ -76,7 +76,7 @@ const Belonging = ({ mark, steps, actions }: Props) => (
 
 /** The fields of the chosen mark. What is typed into a field is one change, and can be taken back. */
 export const MarkEditor = ({ mark, steps, actions }: Props) => (
-  <section className={styles.editor} aria-label={`Fields of this ${mark.kind}`}>
+  <section className={styles.editor} data-editor aria-label={`Fields of this ${mark.kind}`}>
     <Field
       label={mark.kind === 'spec' ? 'Name of the quantity' : 'What the sheet says'}
       value={mark.text}

@@ -69,7 +69,9 @@ export const StillFields = ({ mark, actions }: Props) => {
       return undefined
     }
   }
-  const footage = actions.footage()
+  const opened = actions.footage()
+  // Sound alone has no frames.
+  const footage = opened?.hasVideo === false ? undefined : opened
   if (footage === undefined && still === undefined) return null
   const propose = async () => {
     if (footage === undefined) return

@@ -1,7 +1,7 @@
-import type { ButtonHTMLAttributes } from 'react'
+import type { ComponentProps } from 'react'
 import styles from './ui.module.css'
 
-type Props = ButtonHTMLAttributes<HTMLButtonElement> & {
+type Props = ComponentProps<'button'> & {
   /** `main`: the one thing to do here. `quiet`: text only. */
   readonly look?: 'main' | 'plain' | 'quiet'
 }

@@ -13,7 +13,7 @@ import {
   WebMOutputFormat,
 } from 'mediabunny'
 import { type Problem, type Result, refusal, success } from '@/lib/procedure/problem'
-import type { Span } from '@/lib/procedure/time'
+import { formatTime, type Span } from '@/lib/procedure/time'
 import { blobTarget } from './blob-target'
 import { copyMp4 } from './clip-copy'
 import { codecName } from './codec'
@@ -167,7 +167,12 @@ export const cutClip = async (footage: OpenFootage, span: Span, options: ClipOpt
   const refuse = (code: string, message: string) => refusal({ code, message, place: { file: footage.name } })
   const end = Math.min(span.end, footage.seconds)
   if (!(end - span.start >= SHORTEST))
-    return refuse('span-outside', `the span ${span.start} to ${span.end} s is empty or lies outside the footage`)
+    return refuse(
+      'span-outside',
+      span.start < footage.seconds
+        ? `the span at ${formatTime(span.start)} is too short for a clip. Move the edges of the mark apart.`
+        : `the span at ${formatTime(span.start)} lies after the end of the footage, ${formatTime(footage.seconds)}. Move the edges of the mark, or shift the times of the talk.`,
+    )
   if (footage.input === null) return refuse('cannot-cut', 'clips of this container can’t be cut here; save it as MP4')
   signal?.throwIfAborted()
   const start = way === 'copy' ? await keyBefore(footage, span.start) : Math.max(0, span.start)

@@ -48,6 +48,11 @@ const mapMark = (project: Project, id: string, change: (mark: Mark) => Mark): Pr
   marks: project.marks.map(mark => (mark.id === id ? change(mark) : mark)),
 })
 
+/** Whether a change of fields changes nothing: a choice made again is no change to take back. */
+const isSoAlready = (mark: Mark, { to = {}, clear = [] }: Extract<Edit, { do: 'change-mark' }>): boolean =>
+  clear.every(field => mark[field] === undefined || to[field] !== undefined) &&
+  Object.entries(to).every(([field, value]) => JSON.stringify(mark[field as keyof Mark]) === JSON.stringify(value))
+
 const dropMarks = (project: Project, ids: readonly string[]): Project => {
   const gone = new Set(ids)
   const dropped = project.marks
@@ -81,7 +86,7 @@ export const applyEdit = (project: Project, edit: Edit): Project => {
     case 'add-marks':
       return renumber({ ...project, marks: [...project.marks, ...edit.marks] })
     case 'change-mark':
-      if (!project.marks.some(mark => mark.id === edit.id)) return project
+      if (project.marks.every(mark => mark.id !== edit.id || isSoAlready(mark, edit))) return project
       return renumber(mapMark(project, edit.id, mark => ({ ...without(mark, edit.clear ?? []), ...edit.to })))
     case 'drop-marks':
       return renumber(dropMarks(project, edit.ids))

@@ -69,11 +69,17 @@ const putBack = (before: Project, project: Project): Project => {
   return numbered(project, steps)
 }
 
+/** Whether drafting again brought nothing new: there is then nothing to take back. */
+const holdsTheSame = (before: Project, after: Project): boolean => {
+  const sorted = ({ marks }: Project) => JSON.stringify([...marks].sort((a, b) => (a.id < b.id ? -1 : 1)))
+  return before.marks.length === after.marks.length && sorted(before) === sorted(after)
+}
+
 /**
  * A fresh draft replaces what was drafted and is pencilled still. What was kept or dropped stays as it is and is not drafted
  * a second time; what is made of no words of the talk stays where it was put and takes the place of none.
  *
- * @returns the project, steps numbered 1..n
+ * @returns the project, steps numbered 1..n; the same project where nothing new was drafted
  */
 export const redraft = (project: Project, drafted: readonly Mark[]): Project => {
   const kept = project.marks.filter(mark => mark.pencilled === undefined || isWordless(mark))
@@ -99,5 +105,6 @@ export const redraft = (project: Project, drafted: readonly Mark[]): Project => 
       ...stepFor(mark),
     }
   })
-  return renumber(putBack(project, { ...project, marks: [...kept, ...marks] }))
+  const redrafted = renumber(putBack(project, { ...project, marks: [...kept, ...marks] }))
+  return holdsTheSame(project, redrafted) ? project : redrafted
 }

@@ -69,3 +69,51 @@ test('Arabic stands from right to left in the talk and on the sheet', async ({ p
   expect(await direction('[role="application"] p')).toBe('rtl')
   expect(await direction('article [data-kind="step"] [dir="auto"]')).toBe('rtl')
 })
+
+test('drafting again counts what is pencilled, not what is kept already; focus stays by the draft', async ({
+  page,
+}) => {
+  await lay(page, tempFile('lid.vtt', vtt(...LINES)))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).focus()
+  await page.keyboard.press('Enter')
+  await expect(noticeOf(page)).toContainText('pencilled')
+  const again = page.getByRole('button', { name: 'Draft again' })
+  await expect(again).toBeFocused()
+  const pencilled = sheetOf(page).locator('[data-pencilled="true"]')
+  const all = await pencilled.count()
+  await page.keyboard.press('n')
+  await page.keyboard.press('a')
+  await expect(pencilled).toHaveCount(all - 1)
+  await again.click()
+  await expect(noticeOf(page)).toHaveText(new RegExp(`^${all - 1} marks? (is|are) pencilled`))
+  await page.getByRole('slider').fill('0')
+  await page.getByRole('button', { name: /^Keep \d+ pencilled marks?$/ }).click()
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(noticeOf(page)).toHaveText(/^Nothing new was found/)
+})
+
+test('Escape in the fields of a mark leaves the focus on its line', async ({ page }) => {
+  await openDemo(page)
+  const step = sheetOf(page).locator('[data-kind="step"]').nth(3)
+  await step.getByRole('button').first().click()
+  await page.getByRole('button', { name: /^Play this span/ }).focus()
+  await page.keyboard.press('Escape')
+  await expect(step.getByRole('button').first()).toBeFocused()
+})
+
+test('what a remedy adds comes into view on a telephone', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await lay(
+    page,
+    tempFile('oil.vtt', vtt('Take the lid off.', 'Jack the mower up.', 'Crawl under it and undo the bolts.')),
+  )
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(noticeOf(page)).toContainText('pencilled')
+  await page.getByRole('button', { name: 'Sheet', exact: true }).click()
+  const remedy = page.getByRole('button', { name: /^Add the usual caution/ }).first()
+  await remedy.scrollIntoViewIfNeeded()
+  const before = await sheetOf(page).locator('[data-kind="caution"]').count()
+  await remedy.click()
+  await expect(sheetOf(page).locator('[data-kind="caution"]')).toHaveCount(before + 1)
+  await expect(sheetOf(page).locator('[data-kind="caution"]').last()).toBeInViewport()
+})

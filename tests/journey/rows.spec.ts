@@ -32,6 +32,30 @@ test('at 1440 px the draft row, the transport and a walked-to finding take one r
   expect((await noticeOf(page).boundingBox())?.height).toBe(before)
 })
 
+test('at 1280 px the transport and the draft row take one row each', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 800 })
+  await openDemo(page)
+  const transport = await heights(page.getByRole('group', { name: 'Transport' }))
+  expect(transport.row).toBe(transport.tallest)
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(page.getByRole('slider', { name: /^sure to/ })).toBeVisible()
+  const draft = await heights(page.locator('div', { has: page.locator('> button', { hasText: 'Draft again' }) }).last())
+  expect(draft.row).toBe(draft.tallest)
+})
+
+test('a window made narrower cuts nothing off the sheet, in view or not', async ({ page }) => {
+  await openDemo(page)
+  await page.getByRole('button', { name: 'Read the sheet' }).click()
+  const last = sheetOf(page).locator('[data-kind="step"]').last()
+  await last.scrollIntoViewIfNeeded()
+  await page.getByRole('banner').locator('button[aria-pressed="true"]').click()
+  for (const width of [1440, 1280, 950]) {
+    await page.setViewportSize({ width, height: 600 })
+    const room = () => page.locator('[data-surface-name="sheet"]').evaluate(pane => pane.scrollWidth - pane.clientWidth)
+    await expect.poll(room).toBe(0)
+  }
+})
+
 test('printed, a signal word is black in a box, whether backgrounds are printed or not', async ({ page }) => {
   await openDemo(page)
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' })

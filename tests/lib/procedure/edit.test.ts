@@ -25,6 +25,17 @@ const anyEdit = (project: Project, n: number): fc.Arbitrary<Edit> => {
   )
 }
 
+test('[J3] a choice made again is no change: there is nothing to take back', () => {
+  const project = projectOf(caution(3, 5, 'Hot', { id: 'c', level: 'warning', quantity: { low: 1 } }))
+  const history = startHistory(applyEdit(project, { do: 'add-marks', marks: [] }))
+  for (const edit of [
+    { do: 'change-mark', id: 'c', to: { level: 'warning' } },
+    { do: 'change-mark', id: 'c', to: { quantity: { low: 1 } }, clear: ['basis'] },
+  ] satisfies Edit[])
+    expect(perform(history, [edit])).toBe(history)
+  expect(perform(history, [{ do: 'change-mark', id: 'c', clear: ['level'] }]).past).toHaveLength(1)
+})
+
 test('[J3] undoing every change gives the project as it was, redoing gives it as it became', () => {
   const run = anyProject().chain(project =>
     fc.tuple(
@@ -106,6 +117,11 @@ describe('[J6] drafting again', () => {
     expect(again.marks.find(mark => mark.kind === 'tool')?.step).toBe(
       again.marks.find(mark => mark.text === 'Wipe the seat')?.id,
     )
+  })
+
+  test('[J6] is no change where it brings nothing new', () => {
+    const first = applyEdit(emptyProject(), { do: 'redraft', marks: drafted })
+    expect(applyEdit(first, { do: 'redraft', marks: drafted })).toBe(first)
   })
 
   test('[J6] brings back nothing that was dropped', () => {
