@@ -140,6 +140,7 @@ export const isLooseEnded = (text: string): boolean => {
   if (/\b(?:where|what|how|who|which|that)(?: \S+){1,5} (?:is|are|was|were|which|from|for|to|at|with|on)$/i.test(text))
     return false
   if (/\b(?:on|in|to|of|for|with|from|at|round|under|over) each$/i.test(text)) return false
+  if (/\b(?:place|spot|hole|slot|side|way|bag|box) (?:it|they) \w+ (?:from|in|on|to|out of)$/i.test(text)) return false
   return !/\b(?:that|this|these|those|you)$/.test(last)
 }
 

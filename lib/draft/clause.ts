@@ -1,5 +1,6 @@
 import { CAUSES, CONDITIONS, LEAD } from '@/lib/trade/english'
 import type { Token } from '@/lib/trade/tagger'
+import { isBoundary, isUnmarkedBoundary, isVerbal } from './clause-boundary'
 
 /** How a clause puts its action. */
 export type Frame =
@@ -36,52 +37,6 @@ export type Clause = {
   /** "if", "until", "because" … that opens it. */
   readonly marker: string | undefined
   readonly isNegated: boolean
-}
-
-const isVerbal = (token: Token | undefined): boolean =>
-  token !== undefined &&
-  (token.tag === 'verb' ||
-    token.tag === 'third' ||
-    token.tag === 'past' ||
-    token.tag === 'auxiliary' ||
-    token.tag === 'modal')
-
-const OBJECT_OPENERS = new Set(['determiner', 'pronoun', 'number'])
-const SUBJECT_WORDS = new Set('i you we he she they it that this there'.split(' '))
-
-/** Where a clause begins: after a pause with a verb near, at a subordinator, at "and" before a verb or subject, at an order in running text. */
-const isBoundary = (tokens: readonly Token[], i: number, from: number): boolean => {
-  const token = tokens[i]
-  const before = tokens[i - 1]
-  const after = tokens[i + 1]
-  if (token === undefined || before === undefined || i - from < 1) return false
-  if (token.isAfterPause) return true
-  if (CAUSES.has(token.word) && token.word !== 'since') return true
-  if (CONDITIONS.has(token.word) && !['as', 'once', 'where', 'before', 'after'].includes(token.word)) return true
-  if (['once', 'before', 'after', 'where', 'as'].includes(token.word))
-    return after !== undefined && (SUBJECT_WORDS.has(after.word) || after.tag === 'determiner' || after.tag === 'ing')
-  if (token.tag === 'and' || token.word === 'which') {
-    if (token.word === 'then' || token.word === 'but' || token.word === 'so' || token.word === 'which') return true
-    return (
-      after !== undefined &&
-      (after.tag === 'verb' ||
-        after.tag === 'modal' ||
-        after.tag === 'negation' ||
-        after.word === 'then' ||
-        after.word === 'just' ||
-        SUBJECT_WORDS.has(after.word) ||
-        after.tag === 'condition' ||
-        (after.tag === 'determiner' && tokens.slice(i + 2, i + 6).some(isVerbal)))
-    )
-  }
-  if (token.tag === 'verb' && after !== undefined && OBJECT_OPENERS.has(after.tag)) {
-    // "wheel back in | close the quick release"
-    return (
-      ['noun', 'part', 'tool', 'material', 'particle', 'adverb', 'unit', 'word', 'adjective'].includes(before.tag) &&
-      tokens.slice(from, i).every(other => other.tag !== 'modal' && other.tag !== 'to')
-    )
-  }
-  return false
 }
 
 const PASSIVE_VERBS = new Set("goes go comes come gets get is are was were be 's 're been has have".split(' '))
@@ -244,8 +199,10 @@ const frameOf = (
 export const toClauses = (tokens: readonly Token[], isQuestion: boolean): readonly Clause[] => {
   const clauses: Clause[] = []
   let from = 0
+  const isUnmarked = tokens.every(({ isAfterPause }, i) => i === 0 || !isAfterPause)
   for (let i = 1; i <= tokens.length; i++) {
-    if (i < tokens.length && !isBoundary(tokens, i, from)) continue
+    const isInside = i < tokens.length && !isBoundary(tokens, i, from)
+    if (isInside && !(isUnmarked && isUnmarkedBoundary(tokens, i, from))) continue
     if (i > from) {
       let head = from
       while (head < i - 1 && (tokens[head]?.tag === 'and' || tokens[head]?.tag === 'filler')) head++

@@ -114,7 +114,12 @@ const verbTag = (
   isInside: boolean,
 ): Tag => {
   const { known, isAfterPause } = piece
-  if (form === 'ing') return 'ing'
+  if (form === 'ing') {
+    // "The lining", "coupling back on": a part, where nothing follows that is done to.
+    const isNamed = before === 'determiner' || before === 'adjective' || before === 'number'
+    const isPlaced = isAfterPause && next !== undefined && !next.isAfterPause && words.PARTICLES.has(next.known.word)
+    return noun !== undefined && noun !== 'noun' && (isNamed || isPlaced) ? noun : 'ing'
+  }
   if (form === 'third') {
     if (before === 'determiner' || before === 'adjective' || before === 'preposition' || before === 'number')
       return noun ?? 'noun'
@@ -128,6 +133,11 @@ const verbTag = (
     ? 'verb'
     : (noun ?? 'noun')
 }
+
+/** Whether a new statement opens: "it's", "they are". */
+const isSaidOf = (subject: Piece | undefined, then: Piece | undefined): boolean =>
+  /^(?:it|they|that)$/.test(subject?.known.word ?? '') &&
+  /^(?:'s|'re|is|are|has|was|were)$/.test(then?.known.word ?? '')
 
 const PRESSES = new Set(['press', 'push', 'hit', 'try'])
 const BUTTONS = new Set([
@@ -197,6 +207,9 @@ const tagOf = (
     return { tag: 'verb', base: word }
   if (BUTTONS.has(word) && !isAfterPause && before === 'verb' && PRESSES.has(previous?.known.word ?? ''))
     return { tag: 'noun' }
+  // "Undo the grub screw it's a 2.5": what follows is said of it.
+  if (noun !== undefined && verb?.form === 'base' && !isAfterPause && isSaidOf(next, list[i + 2]) && isInPhrase(tokens))
+    return { tag: noun }
   // "Line up your mark": opens, and what follows its particle is what it takes.
   if (
     verb?.form === 'base' &&

@@ -20,6 +20,13 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
     'Slide the tray in, shut the door and run it at full heat for half an hour to see that the lamp goes out.',
     'Slide the tray in, shut the door and run it at full heat for half an hour.',
   ],
+  // without a comma
+  ['to get the shroud off undo the six screws', 'Undo the six screws.'],
+  ["the bush comes out with a puller don't score the bore", 'Remove the bush with a puller and do not score the bore.'],
+  ['drain the coolant into a bucket it holds about nine litres', 'Drain the coolant into a bucket.'],
+  ["slacken the grub screw it's a 3 mil hex", 'Slacken the grub screw.'],
+  ['coupling back on with the new spider', 'Refit the coupling with the new spider.'],
+  ['Mark the hole it came from.', 'Mark the hole it came from.'],
   // who does it
   ['With a soft brush we coax it from the race.', 'Coax it from the race with a soft brush.'],
   ['Tweezers will tease it free.', 'Tease it free with the tweezers.'],
