@@ -77,6 +77,8 @@ export const isUnmarkedBoundary = (tokens: readonly Token[], i: number, from: nu
     const isPurpose = to >= 0 && said.slice(0, to).every(({ tag }) => tag === 'and' || tag === 'filler')
     return isPurpose && isWhole && !said.slice(to + 1).some(({ tag }) => tag === 'to' || tag === 'modal')
   }
+  // "Under the plug | that's the square one"; what "that's stuck" tells of stays.
+  if (token.word === 'that') return isWhole && STATED.test(after.word) && tokens[i + 2]?.tag === 'determiner'
   // "Into a tray | it holds two litres".
   if (token.word !== 'it' && token.word !== 'they') return false
   return isWhole && !NOT_BEFORE_SUBJECT.test(before.word) && (after.tag === 'third' || STATED.test(after.word))

@@ -73,7 +73,7 @@ const WEARS_DOWN = /\b(?:pad|lining|brush|brushe|rotor|disc|shoe|tread|liner)$/i
 
 /** Words that are no thing to be measured. */
 const EMPTY = new Set(
-  'turn minute hour second degree mil mill millimetre millimeter centimetre centimeter metre meter newton pound foot inch thou litre liter gallon quart psi bar volt amp ohm percent sorry stage pass way time thing bit lot end side number value limit middle centre center'.split(
+  'turn minute hour second degree mil mill millimetre millimeter centimetre centimeter metre meter newton pound foot inch thou litre liter gallon quart psi bar volt amp ohm percent sorry stage pass way time thing bit lot end side number value limit middle centre center bottom top back front side'.split(
     ' ',
   ),
 )
@@ -141,6 +141,41 @@ const inSingular = (name: string): string => {
   return [...words.slice(0, -1), singular(words.at(-1) ?? '')].join(' ')
 }
 
+const isEvery = (said: string, { at, text }: LimitFound['limit']): boolean =>
+  /\bevery\b/i.test(`${said.slice(Math.max(0, at - 8), at)}${text}`)
+
+/** What goes on for a time, by its verb: "let it drip for ten minutes". */
+const DOING: Readonly<Record<string, string>> = Object.setPrototypeOf(
+  {
+    run: 'running',
+    wait: 'waiting',
+    leave: 'standing',
+    sit: 'standing',
+    stand: 'standing',
+    rest: 'resting',
+    drip: 'dripping',
+    drain: 'draining',
+    soak: 'soaking',
+    cool: 'cooling',
+    warm: 'warming',
+    dry: 'drying',
+    cure: 'curing',
+    hold: 'holding',
+    press: 'holding',
+    charge: 'charging',
+    spin: 'spinning',
+    boil: 'boiling',
+    rinse: 'rinsing',
+    flush: 'flushing',
+    idle: 'idling',
+  },
+  null,
+)
+const doingBefore = ({ tokens }: Reading, at: number): string | undefined => {
+  const verb = tokens.findLast(token => token.at < at && (token.base ?? token.word) in DOING)
+  return verb === undefined ? undefined : DOING[verb.base ?? verb.word]
+}
+
 const propertyOf = (found: LimitFound, thing: string, own: string, before: string): string => {
   const { limit, quantity } = found
   const dimension = toDimension(quantity.unit)
@@ -155,8 +190,7 @@ const propertyOf = (found: LimitFound, thing: string, own: string, before: strin
     if (/\bfeelers?\b/i.test(before)) return 'gap'
   }
   // Hours run and months gone by are two limits, not one told twice.
-  const isEvery = /\bevery\b/i.test(`${own.slice(Math.max(0, limit.at - 8), limit.at)}${limit.text}`)
-  return isEvery && quantity.unit === 'h' ? 'interval in hours' : (PROPERTIES[dimension ?? ''] ?? '')
+  return isEvery(own, limit) && quantity.unit === 'h' ? 'interval in hours' : (PROPERTIES[dimension ?? ''] ?? '')
 }
 
 /**
@@ -177,12 +211,18 @@ export const nameOfLimit = (found: LimitFound, reading: Reading, before: Reading
   if (whole !== undefined && dimension !== undefined) return whole.name
   const named = own.filter(({ name }) => !ALL_SAID.includes(name))
   const behind = named.filter(({ at }) => at >= limit.to)
-  if (dimension === 'interval' && WHOLE_JOB.test(reading.text.slice(0, limit.at))) return 'service interval'
+  const isRepeated = isEvery(reading.text, limit)
+  if (WHOLE_JOB.test(reading.text.slice(0, limit.to)))
+    if (dimension === 'interval') return 'service interval'
+    else if (dimension === 'time' && isRepeated) return 'service interval in hours'
+  const ahead = named.filter(({ at }) => at < limit.at)
+  const doing =
+    dimension === 'time' && !isRepeated && nearest(ahead, dimension) === undefined
+      ? doingBefore(reading, limit.at)
+      : undefined
+  if (doing !== undefined) return `${doing} time`
   const thing =
-    nearest(
-      named.filter(({ at }) => at < limit.at),
-      dimension,
-    ) ??
+    nearest(ahead, dimension) ??
     behind.find(({ at }) => RIGHT_BEHIND.test(reading.text.slice(limit.to, at))) ??
     // "Cut-in should be six bar": a word of the trade we do not know.
     thingsIn(reading, true).findLast(({ to }) => IS.test(reading.text.slice(to, limit.at))) ??

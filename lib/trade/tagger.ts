@@ -207,6 +207,14 @@ const tagOf = (
     return { tag: 'verb', base: word }
   if (BUTTONS.has(word) && !isAfterPause && before === 'verb' && PRESSES.has(previous?.known.word ?? ''))
     return { tag: 'noun' }
+  // "Used oil is nasty": oil that was used, where nobody is said to use it.
+  if (
+    word === 'used' &&
+    (isAfterPause || before === 'and' || before === 'determiner') &&
+    next?.known.noun !== undefined &&
+    !next.isAfterPause
+  )
+    return { tag: 'adjective' }
   // "Undo the grub screw it's a 2.5": what follows is said of it.
   if (noun !== undefined && verb?.form === 'base' && !isAfterPause && isSaidOf(next, list[i + 2]) && isInPhrase(tokens))
     return { tag: noun }

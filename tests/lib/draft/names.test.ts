@@ -26,6 +26,7 @@ describe('[D14] a spec is named by the thing and what is measured of it', () => 
     ],
     ['by what no lexicon has', ['Open the drain.', 'Cut-in should be 6 bar, plus or minus 0.3.'], 'cut-in pressure'],
     ['the whole job by its service', ['Oil the chain.', 'We do this every six months.'], 'service interval'],
+    ['what goes on for a time', ['Let it drip for 10 minutes.'], 'dripping time'],
     ['a designation whole', ['Torque the M8 bolts to 25 newton metres.'], 'M8 bolt torque'],
   ] as const)('%s', ([, said, name]) => {
     expect(specsOf('Take the cover off.', ...said, 'Put the cover back on.')).toEqual([name])
