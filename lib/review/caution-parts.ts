@@ -117,6 +117,9 @@ export const cautionParts = onceForText((whole: string): CautionParts => {
   }
 })
 
+/** @returns whether a text names what to wear or who keeps away, without a verb. */
+export const tellsGear = (text: string): boolean => GEAR.test(text)
+
 /** Who or what is spoken of without being named. */
 const UNNAMED =
   /^(?:[a-z]+ly,? )?(?:it|this|that|these|those|they|you|your|here|there|one|somebody|someone|people|anyone|everyone|nobody|never|always|be|do|don't|not|if|when|while|after|before|with|without|mind|beware|careful|watch|fingers?|hands?|eyes?|limbs?|breathing|touching|danger|warning|caution|injur\w*|serious|risk)\b/i
@@ -130,7 +133,7 @@ export const namesCause = (text: string): boolean =>
  *   to be: "pairs of the same weight", "two ropes on two anchors"
  */
 export const tellsHow = (text: string): boolean =>
-  GEAR.test(text) ||
+  tellsGear(text) ||
   text
     .split(/[;:–—]/)
     .slice(1)

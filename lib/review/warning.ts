@@ -1,8 +1,9 @@
-import { cautionParts, harmsPeople } from './caution-parts'
+import { harmSigns } from '@/lib/trade/harm'
+import { cautionParts, harmsPeople, isSerious, tellsGear } from './caution-parts'
 import { type HazardModel, toWeigher } from './hazard-model'
 import { onceForText } from './memo'
 import warningModel from './warning-model.json'
-import { tokensOf } from './words'
+import { contentStems, tokensOf } from './words'
 
 const weigh = toWeigher(warningModel satisfies HazardModel, ['warning'])
 
@@ -20,6 +21,10 @@ export const warningFeatures = (text: string): readonly string[] => {
     ...(hasHazard ? ['hazard'] : []),
     ...(hasAvoidance ? ['avoidance'] : []),
     ...(consequence === undefined ? [] : [`so:${consequence}`]),
+    ...harmSigns(text).map(sign => `harm:${sign}`),
+    ...(isSerious(text) ? ['serious'] : []),
+    ...(tellsGear(text) ? ['gear'] : []),
+    ...contentStems(text).map(stem => `s:${stem}`),
     ...(harmsPeople(text) ? ['people', hasAvoidance ? 'people+avoidance' : 'people-alone'] : []),
   ]
 }

@@ -13,7 +13,7 @@ import { bringsPower, cutsPower } from '@/lib/review/power'
 import { warningFeatures } from '@/lib/review/warning'
 import { sigmoid } from '@/lib/trade/model'
 import { f1At, fitLogistic } from '../fit-draft/logistic'
-import { type LabelledSheet, readLoneLines, readSheets, readTalkLines } from './read'
+import { type LabelledSheet, readLoneLines, readSheets, readSpokenLines, readTalkLines } from './read'
 
 const IDS = LEXICON.map(({ id }) => id)
 const TALKS = 'scripts/fit-draft/talks'
@@ -141,8 +141,10 @@ const warningRows = (): readonly Row[] =>
   readTalkLines(TALKS).map(({ talk, text, isWarning }) => spoken(talk, text, isWarning))
 
 /** Steps and cautions as sheets word them; they count in no fold. */
-const writtenRows = (sheets: readonly LabelledSheet[]): readonly Row[] =>
-  sheets.flatMap(({ lines }) => lines.map(({ text, isCaution }) => spoken(-1, text, isCaution)))
+const writtenRows = (sheets: readonly LabelledSheet[]): readonly Row[] => [
+  ...sheets.flatMap(({ lines }) => lines.map(({ text, isCaution }) => spoken(-1, text, isCaution))),
+  ...readSpokenLines('scripts/fit-hazards/spoken').map(({ text, isWarning }) => spoken(-1, text, isWarning)),
+]
 
 /** Prints how well warnings are told from other sentences of talks left out. */
 const reportWarnings = (rows: readonly Row[], written: readonly Row[]): void => {

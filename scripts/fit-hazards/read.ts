@@ -90,3 +90,10 @@ export const readTalkLines = (
       const warned = new Set(marks.filter(({ kind }) => kind === 'caution').map(({ start }) => start))
       return sentences.map(({ text, start }) => ({ talk, text, isWarning: warned.has(start) }))
     })
+
+/** Sentences of talk of their own: `! sentence` warns, `- sentence` does not. */
+export const readSpokenLines = (folder: string): readonly { readonly text: string; readonly isWarning: boolean }[] =>
+  filesIn(folder)
+    .flatMap(text => text.split('\n'))
+    .filter(row => row.startsWith('! ') || row.startsWith('- '))
+    .map(row => ({ text: row.slice(2).trim(), isWarning: row.startsWith('!') }))

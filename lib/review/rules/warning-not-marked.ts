@@ -17,7 +17,7 @@ import { warningOdds } from '../warning'
 import { stemSet } from '../words'
 
 /** Log odds from which on a sentence may be a warning, and from which on it is one. */
-const PERHAPS = logit(0.6)
+const PERHAPS = logit(0.65)
 const SURELY = logit(0.9)
 /** A caution that stands for a sentence says at least this share of what the sentence is about. */
 const SHARED = 0.5
