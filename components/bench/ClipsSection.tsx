@@ -7,6 +7,7 @@ import { whyNotSaved } from '@/lib/footage/not-saved'
 import type { OpenFootage } from '@/lib/footage/open'
 import { countOf } from '@/lib/procedure/count'
 import type { Sheet } from '@/lib/procedure/sheet'
+import { shorten } from '@/lib/procedure/shorten'
 import styles from './bench.module.css'
 import { ClipProgress } from './ClipProgress'
 import { clipLines, wantedClip } from './clip-wishes'
@@ -19,7 +20,7 @@ type State = { readonly done?: number; readonly of?: number; readonly lines?: re
 const wantedOf = (sheet: Sheet, only: string | undefined): readonly WantedClip[] =>
   sheet.steps
     .filter(({ mark }) => only === undefined || mark.id === only)
-    .map(step => wantedClip(step, `${String(step.number).padStart(2, '0')}-${fileNameOf(step.mark.text).slice(0, 48)}`))
+    .map(step => wantedClip(step, `${String(step.number).padStart(2, '0')}-${fileNameOf(shorten(step.mark.text, 48))}`))
 
 /** Every step as a file of its own, one at a time or all in one ZIP that is written as it is made. */
 export const ClipsSection = ({ opened, sheet, chosen }: Props) => {

@@ -1,16 +1,17 @@
 import { countOf } from '@/lib/procedure/count'
 import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
-import { toContents } from './contents'
+import { factList, jobFacts, noticeBlock, toContents } from './contents'
 import { toNotices } from './head'
 import { MANIFEST, toManifest } from './manifest'
 import { toPictures } from './pictures'
 import type { PublishedFile, PublishOptions } from './publication'
 import { selected } from './selection'
 import { type Job, jobTitle } from './service'
+import { serviceContents } from './service-contents'
 import { toServiceNotes } from './service-notes'
 import { SINGLES } from './singles'
-import { toFileName } from './text'
+import { toFileName, toLine } from './text'
 
 /** A project with the options that are its own: stills, clips and findings differ from job to job. */
 export type PacketJob = { readonly project: Project; readonly options: PublishOptions }
@@ -29,8 +30,14 @@ const jobFiles = async (job: PacketJob, folder: string): Promise<readonly Publis
   const all: PublishedFile[] = []
   for (const publication of SINGLES) all.push(...(await publication.files(job.project, job.options)))
   const files = [...all, ...clipFiles(job)]
-  const title = jobTitle(toSheet(job.project))
-  const contents = toContents(title, [{ title: 'Files', files }])
+  const whole = toSheet(job.project)
+  const sheet = selected(whole, job.options)
+  const steps = sheet.steps.map(({ mark }) => toLine(mark.text))
+  const before = [
+    ...factList(jobFacts(sheet, job.options.footageAddress)),
+    ...toNotices(whole, job.options).map(noticeBlock),
+  ]
+  const contents = toContents(jobTitle(whole), before, [{ title: 'Files', files, steps }])
   return [{ path: 'index.html', type: 'text/html', content: contents }, ...files].map(file => inFolder(folder, file))
 }
 
@@ -58,7 +65,11 @@ export const packetFiles = async (jobs: readonly PacketJob[], title?: string): P
   const folders: PublishedFile[][] = []
   for (const [i, job] of jobs.entries()) folders.push([...(await jobFiles(job, placed[i]?.folder ?? `${i + 1}`))])
   const notes: PublishedFile = { path: 'service.md', type: 'text/markdown', content: toServiceNotes(name, placed) }
-  const groups = folders.map((files, i) => ({ title: placed[i]?.title ?? '', files }))
-  const contents = toContents(name, [{ title: 'Service', files: [notes] }, ...groups])
+  const groups = folders.map((files, i) => ({
+    title: placed[i]?.title ?? '',
+    files,
+    steps: placed[i]?.sheet.steps.map(({ mark }) => toLine(mark.text)) ?? [],
+  }))
+  const contents = toContents(name, serviceContents(placed), [{ title: 'Service', files: [notes] }, ...groups])
   return withManifest(name, [{ path: 'index.html', type: 'text/html', content: contents }, notes, ...folders.flat()])
 }

@@ -33,7 +33,8 @@ export const mediaOf = (bytes: Uint8Array): { type: string; ending: string } | u
 /**
  * The stills of these marks as files of a folder beside the publication.
  *
- * @returns files, numbered in the order of the marks so that no two share a name, and the path of each by its mark's id
+ * @returns files, numbered by the place of their mark (the number of a step) so that no two share a name, and the path of each by
+ *   its mark's id
  */
 export const toPictures = (
   marks: readonly Mark[],
@@ -42,11 +43,11 @@ export const toPictures = (
 ): { readonly files: readonly PublishedFile[]; readonly paths: ReadonlyMap<string, string> } => {
   const files: PublishedFile[] = []
   const paths = new Map<string, string>()
-  for (const mark of marks) {
+  for (const [i, mark] of marks.entries()) {
     const content = stills?.get(mark.id)
     const media = content === undefined ? undefined : mediaOf(content)
     if (content === undefined || media === undefined || paths.has(mark.id)) continue
-    const number = String(files.length + 1).padStart(3, '0')
+    const number = String(i + 1).padStart(3, '0')
     const path = `${folder}/${number}-${toFileName(mark.text, 'still')}.${media.ending}`
     files.push({ path, type: media.type, content })
     paths.set(mark.id, path)

@@ -1,14 +1,12 @@
 import type { Root } from 'mdast'
 import { type Block, bullets, heading, item, link, paragraph, strong, table, text } from './nodes'
 import { markdown } from './processor'
-import { type Job, jobTimes, sharedCautions, sharedThings } from './service'
+import { type Job, jobTimes, sharedCautions, sharedThings, thingWords } from './service'
 import { toLine } from './text'
 import { CLOSING_HEADING, CLOSING_NOTE, SIGNAL_WORDS } from './words'
 
 const things = (title: string, jobs: readonly Job[], kind: 'tool' | 'material'): readonly Block[] => {
-  const items = sharedThings(jobs, kind).map(({ name, prices, uses }) =>
-    item(paragraph(text(`${name}${prices.length === 0 ? '' : ` (${prices.join('; ')})`} – ${uses.join('; ')}`))),
-  )
+  const items = sharedThings(jobs, kind).map(thing => item(paragraph(text(thingWords(thing)))))
   return items.length === 0 ? [] : [heading(2, title), bullets(items)]
 }
 

@@ -21,19 +21,26 @@ export type SharedThing = {
   readonly name: string
   readonly prices: readonly string[]
   readonly uses: readonly string[]
+  /** Nobody has kept it in any job yet. */
+  readonly isPencilled: boolean
 }
+
+/** @returns a shared thing as a line. */
+export const thingWords = ({ name, prices, uses, isPencilled }: SharedThing): string =>
+  `${name}${prices.length === 0 ? '' : ` (${prices.join('; ')})`} – ${uses.join('; ')}${isPencilled ? ' (pencilled)' : ''}`
 
 const usesOf = (job: Job, { steps }: Thing): string => [job.title, stepsPhrase(steps)].filter(Boolean).join(': ')
 
 /** @returns tools or materials of all jobs, each name once, in the order first needed. */
 export const sharedThings = (jobs: readonly Job[], kind: 'tool' | 'material'): readonly SharedThing[] => {
-  const byName = new Map<string, { name: string; prices: string[]; uses: string[] }>()
+  const byName = new Map<string, { name: string; prices: string[]; uses: string[]; isPencilled: boolean }>()
   for (const job of jobs)
     for (const thing of toThings(job.sheet, kind)) {
       const key = thing.name.toLowerCase()
-      const entry = byName.get(key) ?? { name: thing.name, prices: [], uses: [] }
+      const entry = byName.get(key) ?? { name: thing.name, prices: [], uses: [], isPencilled: true }
       if (thing.price !== undefined && !entry.prices.includes(thing.price)) entry.prices.push(thing.price)
       entry.uses.push(usesOf(job, thing))
+      if (thing.mark.pencilled === undefined) entry.isPencilled = false
       byName.set(key, entry)
     }
   return [...byName.values()]

@@ -43,9 +43,10 @@ export const toFileName = (title: string, fallback: string): string => {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-  const name = [...words]
-    .slice(0, 60)
-    .join('')
-    .replace(/^-+|-+$/g, '')
+  const letters = [...words.replace(/^-+|-+$/g, '')]
+  const cut = letters.slice(0, 60).join('')
+  // What is too long ends with a whole word, where there is more than one.
+  const whole = letters.length > 60 && letters[60] !== '-' ? cut.replace(/-[^-]*$/, '') : cut
+  const name = whole.replace(/^-+|-+$/g, '')
   return name === '' || /^(?:con|prn|aux|nul|com\d|lpt\d)$/.test(name) ? fallback : name
 }

@@ -42,10 +42,38 @@ describe('a packet', () => {
       'dita',
     ]
     for (const ending of endings) expect(names).toContain(`${name}.${ending}`)
-    expect(names).toContain('stills/001-slacken-the-motor-lock-and-lift-out-both-belts.jpg')
-    expect(names).toContain('clips/001-slacken-the-motor-lock-and-lift-out-both-belts.mp4')
+    expect(names).toContain('stills/002-slacken-the-motor-lock-and-lift-out-both-belts.jpg')
+    expect(names).toContain('clips/002-slacken-the-motor-lock-and-lift-out-both-belts.mp4')
     expect(names).toContain('index.html')
     expect(names.at(-1)).toBe(MANIFEST)
+  })
+
+  const indexOf = async (...jobs: Parameters<typeof packetFiles>[0]) =>
+    String((await packetFiles(jobs)).find(({ path }) => path === 'index.html')?.content)
+
+  test('[P14] says on its page of contents what stops the job, for what it is, what each clip shows and where the footage is', async () => {
+    const findings = [{ level: 'stop' as const, message: 'No guard.' }]
+    const page = await indexOf({ project: exampleProject(), options: { ...options, findings } })
+    expect(page).toContain('<strong>Not fit for release: 1 stop finding.</strong>')
+    expect(page).toContain('<li>No guard.')
+    expect(page).toContain('<strong>Unchecked: ')
+    expect(page).toContain('<li>Revision: B</li>')
+    expect(page).toContain('Clip of step 2: Slacken the motor lock and lift out both belts</a>')
+    expect(page).toContain('Footage: drill service.mp4, 12:34. It is not in this packet')
+    const online = await indexOf({
+      project: exampleProject(),
+      options: { footageAddress: 'https://example.org/a.mp4' },
+    })
+    expect(online).toContain('Footage: drill service.mp4, 12:34.</li>')
+  })
+
+  test('[P14] names files by whole words', async () => {
+    const text = 'The left side has a left hand thread so it goes clockwise today: undo it'
+    const project = projectOf(step(0, 9, text, { id: 'one' }))
+    const paths = (await packetFiles([{ project, options: { clips: new Map([['one', mp4]]) } }])).map(
+      ({ path }) => path,
+    )
+    expect(paths).toContain('clips/001-the-left-side-has-a-left-hand-thread-so-it-goes-clockwise.mp4')
   })
 
   test('[P5] leaves out stills and clips of steps that are left out', async () => {
@@ -185,6 +213,30 @@ describe('a service of several jobs', () => {
       '- 13 mm spanner – Yearly service of the pillar drill: steps 2, 4; Coolant change: step 1\n',
     )
     expect(notes).toContain('- coolant, 2 L (18) – Coolant change: step 1\n')
+  })
+
+  test('[P15] [P5] says on its page of contents what the notes say, and flags things nobody kept', async () => {
+    const drafted = {
+      ...coolant,
+      marks: coolant.marks.map(mark => ({ ...mark, pencilled: { confidence: 0.9, reason: '' } })),
+    }
+    const files = await service(belt, drafted)
+    const page = String(files.find(({ path }) => path === 'index.html')?.content)
+    expect(page).toContain('<a href="2-coolant-change/index.html">Coolant change</a></td><td>12:34</td><td>1:05</td>')
+    expect(page).toContain('<strong>Coolant change: Unchecked: 4 marks of 4, 1 caution among them.</strong>')
+    expect(page).toContain('<strong>DANGER:</strong> Coolant burns the eyes')
+    for (const text of [page, String(files.find(({ path }) => path === 'service.md')?.content)]) {
+      expect(text).toContain('coolant, 2 L (18) – Coolant change: step 1 (pencilled)')
+      expect(text).toContain('13 mm spanner – Yearly service of the pillar drill: steps 2, 4; Coolant change: step 1')
+      expect(text).not.toContain(
+        '13 mm spanner – Yearly service of the pillar drill: steps 2, 4; Coolant change: step 1 (pencilled)',
+      )
+    }
+    const report = await new HtmlValidate({
+      extends: ['html-validate:recommended'],
+      rules: { 'long-title': 'off' },
+    }).validateString(page)
+    expect(report.results.flatMap(({ messages }) => messages.map(({ message }) => message))).toEqual([])
   })
 
   test('[P15] keeps the order given, a folder a job, and is whole', async () => {
