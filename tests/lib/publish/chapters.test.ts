@@ -45,6 +45,30 @@ describe('chapters', () => {
     ])
   })
 
+  test('[P11] short steps in a row make chapters of their own, each long enough', () => {
+    const sheet = toSheet(projectOf(...Array.from({ length: 13 }, (_, i) => step(4 * i, 4 * i + 4, `Step ${i + 1}`))))
+    expect(toChapters(sheet, 10).map(({ start, end, title }) => [start, end, title])).toEqual([
+      [0, 12, 'Step 1, and 2 more steps'],
+      [12, 24, 'Step 4, and 2 more steps'],
+      [24, 36, 'Step 7, and 2 more steps'],
+      [36, 52, 'Step 10, and 3 more steps'],
+    ])
+    const later = toSheet(
+      projectOf(step(0, 30, 'One'), step(30, 34, 'Two'), step(34, 38, 'Three'), step(38, 60, 'Four')),
+    )
+    expect(toChapters(later, 10).map(({ start }) => start)).toEqual([0, 38])
+  })
+
+  test('[P11] end with the footage, whatever was said to come after it', () => {
+    const project = projectOf(step(0, 20, 'One'), step(20, 50, 'Two'), step(70, 90, 'Three'))
+    const footage = { name: 'a.mp4', bytes: 1, seconds: 62.4, fingerprint: 'x' }
+    const sheet = toSheet({ ...project, recording: { ...project.recording, footage } })
+    expect(toChapters(sheet, 10).map(({ start, end, steps }) => [start, end, steps])).toEqual([
+      [0, 20, [1]],
+      [20, 62.4, [2, 3]],
+    ])
+  })
+
   test('[P11] a first step after a long opening takes the next ones along instead of hiding in the opening', () => {
     const sheet = toSheet(projectOf(step(30, 34, 'One'), step(34, 60, 'Two'), step(60, 90, 'Three')))
     expect(toChapters(sheet, 10).map(({ start, end, title }) => [start, end, title])).toEqual([
