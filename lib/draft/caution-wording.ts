@@ -12,7 +12,7 @@ const CALLS =
 
 /** "I should have said this": about the talk, not the work. */
 const ASIDE =
-  /\b(?:i|we) (?:really |just |nearly |almost )?(?:(?:should|ought to|must|could|would) (?:have |'ve )?|'ve |forgot to |meant to |wanted to )(?:\w+ )?(?:said|say|told|tell|mention(?:ed)?|warn(?:ed)?|start(?:ed)?)\b|\bbefore i forget\b/i
+  /\b(?:i|we) (?:really |just |nearly |almost )?(?:(?:should|ought to|must|could|would) (?:have |'ve )?|'ve |forgot to |meant to |wanted to )(?:\w+ )?(?:said|say|told|tell|mention(?:ed)?|warn(?:ed)?|start(?:ed)?)\b|\bbefore i forget\b|^(?:and )?(?:i mean (?:it|that)|i'm not joking|no joke|seriously)$/i
 
 /** Adjectives and particles by sense, whatever their tag. */
 const NO_ORDER = /^(?:like|thank|short|number|bit|ring|hair|hand)$/

@@ -48,6 +48,15 @@ const isIdle = (tokens: readonly Token[], i: number): boolean => {
 
 const OPENED = /^(?:gonna|wanna|gotta|'em|’em|till|'til|’til|'cause|’cause)$/i
 
+/** Signs before a figure in written notes, in words. */
+const SIGNS: readonly (readonly [RegExp, string])[] = [
+  [/<=|≤/, 'at most'],
+  [/>=|≥/, 'at least'],
+  [/</, 'under'],
+  [/>/, 'over'],
+  [/±|\+\/-/, 'plus or minus'],
+]
+
 /** @returns the words of a stretch of tokens as said, idle ones left out; contractions stay whole, pauses become commas, the sentence's first word goes small. */
 export const sayTokens = (text: string, tokens: readonly Token[], from: number, to: number): string => {
   const out: string[] = []
@@ -59,6 +68,8 @@ export const sayTokens = (text: string, tokens: readonly Token[], from: number, 
     last = token.at
     hasPause ||= token.isAfterPause
     if (isIdle(tokens, i)) continue
+    const sign = SIGNS.find(([pattern]) => pattern.test(text.slice(tokens[i - 1]?.to ?? token.at, token.at)))?.[1]
+    if (sign !== undefined && out.length > 0) out.push(sign)
     // Half a contraction is said whole only when both halves are meant.
     const startsHalf = tokens[i - 1]?.at === token.at
     const endsHalf = tokens[i + 1]?.at === token.at && i + 1 >= to
@@ -119,7 +130,7 @@ export const countWords = (text: string): number => text.split(/\s+/).filter(wor
 export const MOST_WORDS = 20
 
 const LOOSE = new Set(
-  "a an the this that these those your my our his its their to of with from into onto for at by and or but nor if when while because as than which who is are be was will would can could should must very between per each every some any not no don't never until so before after where how what towards toward against near it's there's they're you're we're i'm that's you we they i he she".split(
+  "a an the this that these those your my our his its their to of with from into onto for at by and or but nor if when while because as than which who is are be was will would can could should must very between approx approximately roughly circa per each every some any not no don't never until so before after where how what towards toward against near it's there's they're you're we're i'm that's you we they i he she".split(
     ' ',
   ),
 )

@@ -41,10 +41,11 @@ export const placeFeatures = (
   if (shares(here, readings[i - 1])) found.push('shares:before')
   if (shares(here, readings[i - 2])) found.push('shares:before2')
   if (shares(here, readings[i + 1])) found.push('shares:after')
-  if (i === 0) found.push('before:none')
-  if (i === readings.length - 1) found.push('after:none')
+  const isTalk = readings.length >= A_TALK
+  if (isTalk && i === 0) found.push('before:none')
+  if (isTalk && i === readings.length - 1) found.push('after:none')
   const share = i / (readings.length - 1)
-  const isMiddle = readings.length < A_TALK || (share >= 0.08 && share <= 0.95)
+  const isMiddle = !isTalk || (share >= 0.08 && share <= 0.95)
   found.push(isMiddle ? 'at:middle' : share < 0.5 ? 'at:opening' : 'at:closing')
   return found
 }

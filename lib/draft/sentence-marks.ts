@@ -79,10 +79,12 @@ const ordersAnew = ({ clauses, tokens }: Reading): boolean =>
 const NEEDS =
   /^(?:(?:so|now|okay|right|and|well|first|also|today|for (?:this|that)(?: (?:job|one))?|before (?:we|you|i) (?:start|begin))[, ]+)*(?:what )?(?:you|we|i)(?:'ll| will|'re going to| are going to|'re gonna)? (?:also |only |just |both |all )?(?:need|want)(?: is)? (?!to\b)/i
 
+const HEADED = /^(?:tools?|materials?|parts|consumables|equipment|you need|needed)(?: needed| required)?\s*[:–-]/i
+
 /** "You will need a hex key and some grease" lists what is needed: with no action in it that is no step. */
 const onlyNeeds = ({ text, phrases }: Reading, step: string): boolean =>
   step.startsWith('Do this:') &&
-  NEEDS.test(text.replaceAll('’', "'")) &&
+  (HEADED.test(text) || NEEDS.test(text.replaceAll('’', "'"))) &&
   phrases.some(({ isTool, isMaterial }) => isTool || isMaterial)
 
 /** How many sentences of a talk may say what it is about. */

@@ -112,3 +112,20 @@ export const fastenersAt = (
   const order = `${way === 'off' ? 'undo' : 'fit'} ${thing}${tool === undefined ? '' : ` with ${tool}`}`
   return { order, isGuess: own === undefined, isOpen: false, isWeak: isBare, until }
 }
+
+/** "There are eight screws round the blower": what is done to them is as the sentences around it suggest, mostly undone. */
+export const fastenersThere = (
+  { tokens, text }: Reading,
+  around: readonly (string | undefined)[],
+): { readonly text: string; readonly isGuess: true } | undefined => {
+  const at = tokens.findIndex(({ word }) => word === 'there')
+  const number = tokens.findIndex(({ tag }, i) => i > at + 1 && i < at + 4 && tag === 'number')
+  if (at < 0 || at > 2 || number < 0 || !/^(?:'s|'re|is|are)$/.test(tokens[at + 1]?.word ?? '')) return undefined
+  const pause = tokens.findIndex(({ isAfterPause }, i) => i > number && isAfterPause)
+  const to = pause < 0 ? tokens.length : pause
+  const place = tokens.findIndex(({ word }, i) => i > number && i < to && SITS.test(word))
+  const thing = sayTokens(text, tokens, number, place < 0 ? to : place)
+  if (!kind.FASTENERS.test(thing.split(' ').at(-1) ?? '') || NOT_BARE.test(thing)) return undefined
+  const verb = wayOf(around) === 'on' ? 'fit' : 'undo'
+  return { text: `${verb} the ${sayTokens(text, tokens, number, to)}`, isGuess: true }
+}

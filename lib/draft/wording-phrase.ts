@@ -30,6 +30,9 @@ const fromVerb = (reading: Reading, clause: Clause): string | undefined => {
 
 const ENDS = /^(?:off|out|on|in|up|down|shut|open|away|apart)$/
 
+/** How far, never what: "an eighth of an inch off the housing". */
+const A_MEASURE = /\b(?:inch|inches|mm|mils?|thou|hair|millimet(?:re|er)s?|centimet(?:re|er)s?|cm|foot|feet)$/i
+
 /** "Isolator on | tag off": captions without pauses run several together. */
 const isRunTogether = (tokens: readonly Token[], at: number, to: number): boolean => {
   const next = tokens[at + 1]
@@ -59,7 +62,13 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   )
   if (at < 0) return undefined
   const thing = sayTokens(text, tokens, clause.start, at).replace(/,? (?:goes|go|comes|gets|is|are)$/, '')
-  if (thing === '' || TELLS.test(thing) || OPENS_PLACE.test(thing) || !hasNoun(tokens, clause.start, at))
+  if (
+    thing === '' ||
+    A_MEASURE.test(thing) ||
+    TELLS.test(thing) ||
+    OPENS_PLACE.test(thing) ||
+    !hasNoun(tokens, clause.start, at)
+  )
     return undefined
   if (at - clause.start < 5 && isRunTogether(tokens, at, clause.to)) {
     const more = fromPlace(reading, { ...clause, from: at + 1, start: at + 1 })

@@ -5,6 +5,7 @@ import { countWords, joinOrders, MOST_WORDS, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { isCondition, OPENERS, skipOpeners, toStretches } from './wording-breath'
 import { conditionOf, KEEPS } from './wording-condition'
+import { fastenersThere } from './wording-fastener'
 import { isVerbless } from './wording-kinds'
 import { lateOrder } from './wording-late'
 import { fromTorqueTold, fromWornTold, givenOrder, namedOrder } from './wording-named'
@@ -159,6 +160,7 @@ export const secondLook = (
   const named =
     namedOrder(reading, runs, around) ??
     fromTorqueTold(reading) ??
+    fastenersThere(reading, around) ??
     fromWornTold(reading) ??
     // "Cap, a bit of grease round the rim": the thing first, then what is put there.
     givenOrder(reading, runs.slice(1), around)

@@ -112,8 +112,10 @@ const impliedIn = ({ text, tokens, clauses: [first] }: Reading): string | undefi
   first?.frame === 'fragment' ? impliedOrder(sayTokens(text, tokens, first.start, first.to)) : undefined
 
 /** Where what is said begins, behind the lead-in. */
-const startOf = ({ clauses: [first] }: Reading): number =>
-  (first?.marker === undefined ? first?.start : first.from) ?? 0
+const startOf = ({ clauses: [first], tokens }: Reading): number => {
+  const start = (first?.marker === undefined ? first?.start : first.from) ?? 0
+  return start > 0 && /^['’]/.test(tokens[start]?.word ?? '') ? start - 1 : start
+}
 
 /** What is said, without the reason behind it. */
 const saidWithoutReason = (reading: Reading): string => {

@@ -1,6 +1,6 @@
 import { paceOf } from './boundary'
 import { cutRun } from './run'
-import type { Token } from './token'
+import { isListNumber, type Token } from './token'
 
 /** Ends a sentence: a full stop, question or exclamation mark, or ellipsis, perhaps with closing quotes or brackets. */
 const CLOSED = /[.?!…。！？]["'”’»)\]]*$/
@@ -87,6 +87,7 @@ const TRUSTED = 45
 const keyOf = (token: Token | undefined): string => token?.text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '') ?? ''
 
 const isClosed = (token: Token, next: Token | undefined, hasCapitals: boolean): boolean => {
+  if (isListNumber(token)) return true
   if (!CLOSED.test(token.text)) return false
   if (next === undefined) return true
   const isLower = /^["'“‘(]*\p{Ll}/u.test(next.text)

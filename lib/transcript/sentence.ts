@@ -2,7 +2,7 @@ import type { Cue, Sentence, SpokenWord, Transcript, Word } from '@/lib/procedur
 import { findSentenceEnds } from './breaks'
 import { countRepeated, repeatedAfterCorrection } from './rolling'
 import { timeTokens } from './timing'
-import { type Token, toTokens } from './token'
+import { isListNumber, type Token, toTokens } from './token'
 
 type Placed = { readonly cue: Cue; readonly index: number }
 
@@ -77,6 +77,7 @@ export const toTimedTokens = (transcript: Transcript): readonly Token[] => {
 const isWord = (text: string): boolean => /^[a-z0-9]/i.test(text) || /[\p{L}\p{N}]/u.test(text)
 
 const toSentence = (tokens: readonly Token[]): Sentence | undefined => {
+  if (tokens.every(isListNumber)) return undefined
   const words: SpokenWord[] = []
   const parts: string[] = []
   let speaker: string | undefined

@@ -53,3 +53,6 @@ export const toTokens = (cue: Cue, index: number): readonly Token[] =>
     start: Number.NaN,
     end: Number.NaN,
   }))
+
+/** Whether a token numbers its line ("1.", "2)", "(3)"): nobody says it. */
+export const isListNumber = ({ text, isFirst }: Token): boolean => isFirst && /^(?:\d{1,3}[.)]|\(\d{1,3}\))$/.test(text)

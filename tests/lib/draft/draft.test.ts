@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { draftMarks } from '@/lib/draft/draft'
 import { draftProject } from '@/lib/draft/project'
 import { formatProject, parseProject } from '@/lib/procedure/project-file'
+import { readText } from '../../transcripts'
 import { draftOf, MOWER, talkOf } from './talks'
 
 const FILLER = /\b(?:um|uh|er|erm|basically|actually|you know|i mean|kinda|sorta|go ahead and|gonna|wanna)\b/i
@@ -228,6 +229,22 @@ describe('whatever is said', () => {
       'Unscrew the bowl.',
     )
     expect(steps.map(({ text }) => text)).toEqual(['Shut the water valve.', 'Unscrew the bowl.'])
+  })
+
+  test('[D1] notes written as a list are drafted from, a list of tools is no step', () => {
+    const lines = [
+      'Isolate the blower and lock it off.',
+      'Remove the six M8 nuts and pull the cover.',
+      'Replace the belt if its width < 9 mm.',
+      'Refit the cover and torque the nuts to 20 Nm.',
+      'Tools: 13 mm socket, torque wrench, rag',
+    ]
+    const drafted = draftMarks(readText(lines.map((line, i) => `${i + 1}. ${line}`).join('\n')).transcript)
+    const textsOf = (kind: string) => drafted.filter(mark => mark.kind === kind).map(({ text }) => text)
+    expect(textsOf('step')).toEqual(expect.arrayContaining([lines[0], lines[1], lines[3]]))
+    expect([...textsOf('step'), ...textsOf('check')]).toContain('Replace the belt if its width under 9 mm.')
+    expect(textsOf('step').filter(text => /tools/i.test(text))).toEqual([])
+    expect(textsOf('tool')).toEqual(expect.arrayContaining(['13 mm socket', 'torque wrench']))
   })
 
   test('[D1] steps keep to 20 words', () => {

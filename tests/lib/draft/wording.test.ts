@@ -20,6 +20,11 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
     'Slide the tray in, shut the door and run it at full heat for half an hour to see that the lamp goes out.',
     'Slide the tray in, shut the door and run it at full heat for half an hour.',
   ],
+  ["There's eight hex head screws round the blower.", 'Undo the eight hex head screws round the blower.'],
+  [
+    'Make sure the wheel spins free, an eighth of an inch off the housing all the way round.',
+    'Make sure the wheel spins free.',
+  ],
   // without a comma
   ['to get the shroud off undo the six screws', 'Undo the six screws.'],
   ["the bush comes out with a puller don't score the bore", 'Remove the bush with a puller and do not score the bore.'],

@@ -100,6 +100,17 @@ describe('reflow', () => {
     expect([...ends].filter(end => PHRASES.some(phrase => phrase.endsWith(end))).length).toBeGreaterThan(5)
   })
 
+  test('[T11] numbers of a list are not said', () => {
+    const text = '1. Isolate the pump.\n2) Shut both valves.\n(3) Drain 3 litres.\n4. Fit 2. Then go on.'
+    expect(texts(readText(text, 'talk.txt').transcript)).toEqual([
+      'Isolate the pump.',
+      'Shut both valves.',
+      'Drain 3 litres.',
+      'Fit 2.',
+      'Then go on.',
+    ])
+  })
+
   test('[T11] a new speaker ends a sentence, a dash or arrows before a line too', () => {
     expect(
       toSentences(
