@@ -146,6 +146,11 @@ export const hingedActs = (
     return particle === 'up' || (particle !== undefined && TOGETHER.has(particle)) ? CLOSES : undefined
   }
   if (verb === 'put' || verb === 'drop' || !things.some(({ head }) => HINGED.has(head))) return undefined
-  if (verb === 'raise' || (particle !== undefined && APART.has(particle))) return OPENS
+  if (
+    verb === 'raise' ||
+    (verb === 'lift' && particle === undefined) ||
+    (particle !== undefined && APART.has(particle))
+  )
+    return OPENS
   return verb === 'lower' || (particle !== undefined && TOGETHER.has(particle)) ? CLOSES : undefined
 }

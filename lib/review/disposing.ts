@@ -11,7 +11,7 @@ const SPENT =
 /** Where it goes for good; a pan or a bucket under the drain only catches. */
 const GOES =
   /\b(?:in|into|to|with|at|for)\b[^.;]*\b(?:box|bin|(?:waste|trash|rubbish|garbage|refuse|biohazard|sharps|yellow|red|disposal) bag|drum|container|skip|canister|jar|store|storage|collection|recycl\w*|depot|waste|trash|rubbish|dealer|supplier|point|site|yard|collectors?|contractors?|recyclers?|merchants?|refiners?|reclaimers?|carriers?|renderers?|re-?grind\w*|re-?sharpen\w*|re-?tread\w*|rebuild\w*|exchange|(?:oil|bottle|battery) bank|amnesty|pallet|carton|crate|cage|electronics \w+|(?:lidded|closed|labelled|labeled|marked|sealed|waste|steel|metal|red|oily|spent|dirty) (?:\w+ )?(?:can|tin|bucket|crate|caddy)|general waste|municipal|household|scrap|council|landfill|cabinet|sharpening|remanufactur\w*|core|sluice|sink|gully|sewer|toilet|gravel|lawn|yard|hardcore|flower ?bed|pail with a lid|sack|dumpster|tip|compost|landfill|transfer station|dustbin|wheelie ?bin)\b/i
-const TAKEN = /\b(?:off|out|from|back)\b/i
+const TAKEN = /\b(?:off|out|from|back(?! to the (?:dealer|supplier|shop|maker|store|depot|merchant)\b))\b/i
 
 /**
  * @returns whether a step gets rid of what is left over, so that it neither drains, nor takes apart, nor puts together: waste

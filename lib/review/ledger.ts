@@ -92,6 +92,11 @@ const isTelling = (action: Action): boolean =>
   isGathering(action)
 const MORE_TOLD = wordSet('apply add tip jam')
 
+/** A cover that is swung down although it was never opened hangs open then. */
+const isHingedShut = ({ verb, acts, particle }: Action): boolean =>
+  acts.has('close') && particle === 'down' && HINGES.has(verb)
+const HINGES = wordSet('hinge swing fold drop flip tilt pivot')
+
 const isShutting = (action: Action): boolean => isShut(action) || action.particle === 'off'
 
 /** What an action undoes or puts in for the time of the work. */
@@ -162,7 +167,7 @@ class Ledger {
       if (!isSetAside(action)) fresh = fresh.filter(still)
       const isClosing = this.open.length + fresh.length < before
       if (!isClosing) this.#bring(action)
-      if (isShutting(action)) this.#shut.push(...action.things)
+      if (isShutting(action) || (!isClosing && isHingedShut(action))) this.#shut.push(...action.things)
       if (isClosing && !action.acts.has('remove')) continue
       const lost =
         drained ?? (this.#fluid !== undefined && opens.some(isLine) ? toThing(this.#fluid.split(' ')) : undefined)

@@ -1,15 +1,18 @@
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
 import { shorten } from '@/lib/procedure/shorten'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
+import { actionsOf } from '../action'
 import { atSteps, inSteps } from '../chunks'
 import { leftByMarks } from '../coverage'
 import { isDisposing, tellsDisposal } from '../disposing'
 import { quote } from '../late'
+import { listedThing } from '../listed'
 import { onceForText } from '../memo'
 import { addStep } from '../remedy'
 import { atMark, type FindingLevel, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { undoneBy } from '../undone'
 
 const wastesIn = onceForText((text: string): readonly Waste[] =>
   WASTES.filter(({ arises, not }) => arises.test(text) && not?.test(text) !== true),
@@ -21,6 +24,25 @@ const namedIn = onceForText(
 )
 const speaksOfDisposal = onceForText((text: string): boolean => DISPOSAL.test(text) || isDisposing(text))
 const OTHER = /\b(?:condensate|water|rinse|swarf|packaging|drained water)\b/i
+
+const OLD_PART = WASTES.find(({ id }) => id === 'old-part')
+/** Too small to ask about, or used up in the work. */
+const SMALL =
+  /^(?:screw|bolt|nut|washer|pin|clip|ring|o-ring|seal|gasket|grommet|tie|rag|cloth|glove|oil|grease|tape|label|cap|plug|key|ring|card|wipe|swab|spray|cleaner|thread|wire|cotter|circlip|paper|fuse|jaw)$/
+
+/** The first step that takes off what the list of materials brings anew. */
+const renewedIn = (sheet: Sheet): SheetStep | undefined => {
+  const heads = new Set(
+    sheet.materials.map(({ text }) => listedThing(text).head).filter(head => head !== '' && !SMALL.test(head)),
+  )
+  return heads.size === 0
+    ? undefined
+    : sheet.steps.find(({ mark }) =>
+        actionsOf(mark.text).some(action =>
+          action.things.some(thing => heads.has(thing.head) && undoneBy(action, thing) === 'removed'),
+        ),
+      )
+}
 
 const arisingIn = atSteps(step =>
   [step.mark, ...step.checks, ...step.materials]
@@ -66,6 +88,8 @@ const isOily = ({ heading, steps }: Sheet): boolean =>
 const unsaid = ({ sheet }: Subject): readonly Found[] => {
   const first = new Map<Waste, SheetStep>()
   for (const { waste, step } of arisingIn(sheet)) if (!first.has(waste)) first.set(waste, step)
+  const renewed = renewedIn(sheet)
+  if (OLD_PART !== undefined && renewed !== undefined && !first.has(OLD_PART)) first.set(OLD_PART, renewed)
   if (first.size === 0) return []
   const said = [
     ...saidIn(sheet),
