@@ -4,7 +4,7 @@ import { useRouter } from 'next/navigation'
 import { useCallback, useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { FileInput } from '@/components/ui/FileInput'
-import { formatProblem } from '@/lib/procedure/problem'
+import { formatProblems } from '@/lib/procedure/problem'
 import type { BenchEntry } from '@/lib/store/store'
 import { BenchRows } from './BenchRows'
 import styles from './bench.module.css'
@@ -33,7 +33,7 @@ export const BenchList = () => {
     try {
       const laid = await layOnBench(files)
       if (laid.ok) goTo(laid.value.id)
-      else setProblem(laid.problems.map(formatProblem).join('\n'))
+      else setProblem(formatProblems(laid.problems))
     } catch (error) {
       fail(error)
     } finally {

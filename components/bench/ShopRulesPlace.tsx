@@ -3,7 +3,7 @@
 import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { FileInput } from '@/components/ui/FileInput'
-import { formatProblem } from '@/lib/procedure/problem'
+import { formatProblems } from '@/lib/procedure/problem'
 import styles from './bench.module.css'
 import { saveFile } from './saving'
 import { dropShopRules, formatFirstRules, keepShopRules, keptRules, readKeptRules } from './shop-rules'
@@ -27,7 +27,7 @@ export const ShopRulesPlace = () => {
       const read = await readKeptRules()
       if (read?.ok !== false) return
       setUsed(false)
-      setProblem(read.problems.map(formatProblem).join('\n'))
+      setProblem(formatProblems(read.problems))
     }
     look().catch(() => undefined)
   }, [])
@@ -39,7 +39,7 @@ export const ShopRulesPlace = () => {
       if (parsed.ok) {
         setName(file.name)
         setUsed(true)
-      } else setProblem(parsed.problems.map(formatProblem).join('\n'))
+      } else setProblem(formatProblems(parsed.problems))
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error))
     }

@@ -34,6 +34,17 @@ export const formatProblem = ({ message, place }: Problem): string => {
   return where === '' ? message : `${where}: ${message}`
 }
 
+/**
+ * Problems for people, one a line.
+ *
+ * @param most lines; what is left out is counted
+ */
+export const formatProblems = (problems: readonly Problem[], most = 6): string => {
+  if (problems.length <= most) return problems.map(formatProblem).join('\n')
+  const shown = problems.slice(0, most - 1).map(formatProblem)
+  return [...shown, `and ${problems.length - shown.length} more such problems.`].join('\n')
+}
+
 /** The world failed: disk full, decoder gone. Thrown only for that, caught only at the edges. */
 export class TellwrightError extends Error {
   readonly code: string

@@ -27,7 +27,10 @@ const migrate = (raw: Record<string, unknown>): Record<string, unknown> => {
   return now
 }
 
-const duplicateIds = (project: Project): Problem[] => {
+/** Name of a project file. */
+const OURS = /\.tellwright\.json$/i
+
+const duplicateIds = (project: Project, file: { readonly file?: string }): Problem[] => {
   const seen = new Set<string>()
   return project.marks.flatMap((mark, i) => {
     if (!seen.has(mark.id)) {
@@ -35,7 +38,7 @@ const duplicateIds = (project: Project): Problem[] => {
       return []
     }
     const message = `two marks carry the id "${mark.id}"; ids must be unique. Give this one another.`
-    return [{ code: 'duplicate-mark-id', message, place: { path: `marks[${i}].id` } }]
+    return [{ code: 'duplicate-mark-id', message, place: { ...file, path: `marks[${i}].id` } }]
   })
 }
 
@@ -54,7 +57,9 @@ export const parseProject = (text: string, file?: string): Result<Project> => {
     raw = JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)
-    const message = `this is not a project file: it is not valid JSON (${why}). Choose a *.tellwright.json file.`
+    const message = OURS.test(file ?? '')
+      ? `this project file is damaged or was cut short: it is not valid JSON (${why}). It was not changed; open an earlier copy.`
+      : `this is not a project file: it is not valid JSON (${why}). Choose a *.tellwright.json file.`
     return refusal({ code: 'not-json', message, place })
   }
   if (!isObject(raw) || raw.format !== FORMAT) {
@@ -68,7 +73,7 @@ export const parseProject = (text: string, file?: string): Result<Project> => {
   }
   const parsed = projectSchema.safeParse(migrate(raw))
   if (!parsed.success) return { ok: false, problems: parsed.error.issues.map(asProblem(file)) }
-  const twice = duplicateIds(parsed.data)
+  const twice = duplicateIds(parsed.data, place)
   return twice.length > 0 ? { ok: false, problems: twice } : success(parsed.data)
 }
 

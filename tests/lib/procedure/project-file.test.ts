@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { formatProblems } from '@/lib/procedure/problem'
 import { emptyProject } from '@/lib/procedure/project'
 import { formatProject, parseProject } from '@/lib/procedure/project-file'
 import { anyProject } from '../../arbitraries'
@@ -70,6 +71,23 @@ test('[J2] what is no project, or a newer one, or names a mark twice, is said to
   ])
   const twice = projectOf(step(1, 2, 'Do', { id: 'a' }), step(3, 4, 'Do', { id: 'a' }))
   expect(refused(formatProject(twice))).toEqual([{ code: 'duplicate-mark-id', path: 'marks[1].id' }])
+})
+
+test('[J2] a project file that was cut short is told so, and the file is named', () => {
+  const whole = formatProject(projectOf(step(1, 2, 'Do', { id: 'a' }), step(3, 4, 'Do', { id: 'a' })))
+  const told = (text: string, file: string) => {
+    const result = parseProject(text, file)
+    return result.ok ? '' : formatProblems(result.problems)
+  }
+  expect(told(whole.slice(0, 200), 'lid.tellwright.json')).toMatch(/^lid\.tellwright\.json: .*cut short.*earlier copy/)
+  expect(told('{', 'lid.json')).toContain('Choose a *.tellwright.json file')
+  expect(told(whole, 'lid.tellwright.json')).toMatch(/^lid\.tellwright\.json, marks\[1\]\.id: /)
+})
+
+test('[J2] many problems are told in few lines', () => {
+  const problems = Array.from({ length: 9 }, (_, i) => ({ code: 'x', message: `no. ${i}` }))
+  expect(formatProblems(problems, 3)).toBe('no. 0\nno. 1\nand 7 more such problems.')
+  expect(formatProblems(problems.slice(0, 3), 3)).toBe('no. 0\nno. 1\nno. 2')
 })
 
 test('[J2] no text makes it throw', () => {
