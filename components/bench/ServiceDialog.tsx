@@ -13,6 +13,8 @@ import { loadShopRules } from './shop-rules'
 
 type Props = { readonly entries: readonly BenchEntry[]; readonly onClose: () => void }
 
+const nameOf = ({ title }: BenchEntry): string => (title === '' ? 'Recording without a title' : title)
+
 const swapped = (list: readonly BenchEntry[], i: number): readonly BenchEntry[] => {
   const next = [...list]
   const [one, two] = [next[i], next[i + 1]]
@@ -60,6 +62,14 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
   const [order, setOrder] = useState(entries)
   const [title, setTitle] = useState('')
   const [state, setState] = useState<{ readonly isBusy?: boolean; readonly problem?: string }>({})
+  /** A job keeps the focus while it moves, also where it can't move further. */
+  const move = (from: HTMLButtonElement, i: number) => {
+    setOrder(swapped(order, i))
+    const row = from.closest('li')
+    requestAnimationFrame(() =>
+      (from.disabled ? row?.querySelector<HTMLElement>('button:not(:disabled)') : from)?.focus(),
+    )
+  }
   const make = async () => {
     setState({ isBusy: true })
     try {
@@ -73,7 +83,7 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
   }
   return (
     <Dialog title="A service of several jobs" onClose={onClose}>
-      <p>
+      <p className={styles.serviceAbout}>
         One packet: each job in a folder of its own, with one list of tools and materials, one safety summary and when
         each is due.
       </p>
@@ -85,21 +95,22 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
           return undefined
         }}
       />
-      <ol className={styles.changes}>
+      <ol className={styles.order}>
         {order.map((entry, i) => (
-          <li key={entry.id} className={styles.dropRow}>
-            <b>{i + 1}.</b> {entry.title === '' ? 'Recording without a title' : entry.title}
+          <li key={entry.id}>
+            <b>{i + 1}.</b>
+            <span dir="auto">{nameOf(entry)}</span>
             <Button
               disabled={i === 0}
-              aria-label={`${entry.title}: earlier`}
-              onClick={() => setOrder(swapped(order, i - 1))}
+              aria-label={`${nameOf(entry)}: earlier`}
+              onClick={event => move(event.currentTarget, i - 1)}
             >
               Earlier
             </Button>
             <Button
               disabled={i === order.length - 1}
-              aria-label={`${entry.title}: later`}
-              onClick={() => setOrder(swapped(order, i))}
+              aria-label={`${nameOf(entry)}: later`}
+              onClick={event => move(event.currentTarget, i)}
             >
               Later
             </Button>

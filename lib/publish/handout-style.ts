@@ -93,6 +93,9 @@ tr { break-inside: avoid }
   .panel .signal { justify-content: flex-start; border-right: 0; border-bottom: 0.5mm solid #16202b }
   .lists, .detail { grid-template-columns: 1fr }
   .under { margin-left: 0 }
+  table { font-size: 8.5pt }
+  th, td { padding: 1mm }
+  td:nth-child(n + 4) { overflow-wrap: break-word }
 }`
 
 /** @returns the style sheet of a handout. */
