@@ -210,7 +210,8 @@ const finish = (clause: Clause, before: Thing | undefined): Action => {
     ? NO_ACTS
     : isDriven
       ? DRIVEN
-      : (hingedActs(verb, isCaught ? 'shut' : particle, things) ?? actsFor(verb, particle))
+      : (hingedActs(verb, isCaught || (particle === 'up' && rest[0] === 'into') ? 'shut' : particle, things) ??
+        actsFor(verb, particle))
   return {
     verb,
     ...(particle === undefined ? {} : { particle }),

@@ -41,7 +41,7 @@ const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.
 
 /** Machines that work in the open: nobody starts them in a closed room without a word of it. Common practice, no source. */
 const OUTDOOR =
-  /\b(?:tractor|loader|skid[- ]?steer|excavator|digger|backhoe|dozer|combine|harvester|baler|telehandler|outboard|snowmobile|dumper|grader|road roller|sawmill|stump grinder|log splitter|wood ?chipper|cent(?:er|re) pivot|road sweeper|hedge cutter|brush ?cutter|chain ?saw)\b/i
+  /\b(?:tractor|loader|skid[- ]?steer|excavator|digger|backhoe|dozer|combine|harvester|baler|telehandler|outboard|snowmobile|dumper|grader|road roller|sawmill|stump grinder|log splitter|wood ?chipper|cent(?:er|re) pivot|road sweeper|hedge cutter|irrigation|brush ?cutter|chain ?saw)\b/i
 
 /** Which hazards such equipment can have at all, and which of them a mere hint can show there, by their index in HAZARDS. */
 const hereOn = onceForText((machine: string) => ({

@@ -5,12 +5,15 @@ import { onceForText } from './memo'
 /** Verbs that carry something away. */
 const AWAY =
   /^(?:[a-z]+ly,? )?(?:take|put|hand|return|dispose|recycle|bin|throw|place|drop|pour|tip|empty|store|keep|bring|carry|deliver|collect|send|leave|transfer|wrap|give|discard|scrap|sort|bag|decant|dump|lift|pull|move|hang|stow|pack|box|crate|save|pass|ship|post|label|seal|sweep|shovel|lay|haul|cart|drag|truck|sling|chuck|toss|lob|fling|ditch|shove|stuff|pop|get rid|cure|fold|roll|neutrali[sz]e|leave|hand over|donate|sell|trade|cart off|clear away)\b/i
+/** "Coil the old rope and put it in the scrap". */
+const THEN_AWAY =
+  /^(?:coil|tape|tie|wrap|fold|roll|cut|drain|empty|crush|flatten|rinse|dry)\b[^.;]*\b(?:and|then) (?:put|take|throw|drop|hand|send|bin|give|carry|bring|return)\b (?:it|them|the|that)\b/i
 /** What is done with. */
 const SPENT =
   /\b(?:old|used|spent|waste|worn|worn-out|dirty|oily|soaked|greasy|contaminated|drained|dead|empty|broken|leftover|full|spoilt|left over|left-over|surplus|bagged|boxed|wrapped|spilt|spilled|blunt|rest of the|scrap|greasy|rinsed|failed|burnt|cracked|perished|washy|sooty|swept|soot|ash(?:es)?|swarf|sludge|debris|offcuts|shavings|clippings|trimmings|lint|grit|(?:solvent|paint|resin|alcohol|ink|oil|grease|fuel|coolant) (?:rags?|cloths?|wipes?|towels?|waste|paper|swabs?|granules|pads?))\b/i
 /** Where it goes for good; a pan or a bucket under the drain only catches. */
 const GOES =
-  /\b(?:in|into|to|with|at|for)\b[^.;]*\b(?:box|bin|(?:waste|trash|rubbish|garbage|refuse|biohazard|sharps|yellow|red|disposal) bag|drum|container|skip|canister|jar|store|storage|collection|recycl\w*|depot|waste|trash|rubbish|dealer|supplier|point|site|yard|collectors?|contractors?|recyclers?|merchants?|refiners?|reclaimers?|carriers?|renderers?|re-?grind\w*|re-?sharpen\w*|re-?tread\w*|rebuild\w*|exchange|(?:oil|bottle|battery) bank|amnesty|pallet|carton|crate|cage|electronics \w+|(?:lidded|closed|labelled|labeled|marked|sealed|waste|steel|metal|red|oily|spent|dirty) (?:\w+ )?(?:can|tin|bucket|crate|caddy)|general waste|municipal|household|scrap|council|landfill|cabinet|sharpening|remanufactur\w*|core|sluice|sink|gully|sewer|toilet|gravel|lawn|yard|hardcore|flower ?bed|pail with a lid|sack|dumpster|tip|compost|landfill|transfer station|dustbin|wheelie ?bin)\b/i
+  /\b(?:in|into|to|with|at|for)\b[^.;]*\b(?:box|bin|(?:waste|trash|rubbish|garbage|refuse|biohazard|sharps|yellow|red|disposal) bag|drum|container|skip|canister|jar|store|storage|collection|recycl\w*|depot|waste|trash|rubbish|dealer|supplier|point|site|yard|collectors?|contractors?|recyclers?|merchants?|refiners?|reclaimers?|carriers?|renderers?|re-?grind\w*|re-?sharpen\w*|re-?tread\w*|rebuild\w*|exchange|(?:oil|bottle|battery) bank|amnesty|pallet|carton|crate|cage|electronics \w+|(?:lidded|closed|labelled|labeled|marked|sealed|waste|steel|metal|red|oily|spent|dirty) (?:\w+ )?(?:can|tin|bucket|crate|caddy)|general waste|be (?:ground|sharpened|rebuilt|recycled)|municipal|household|scrap|council|landfill|cabinet|sharpening|remanufactur\w*|core|sluice|sink|gully|sewer|toilet|gravel|lawn|yard|hardcore|flower ?bed|pail with a lid|sack|dumpster|tip|compost|landfill|transfer station|dustbin|wheelie ?bin)\b/i
 const TAKEN = /\b(?:off|out|from|back(?! to the (?:dealer|supplier|shop|maker|store|depot|merchant)\b))\b/i
 
 /**
@@ -19,7 +22,8 @@ const TAKEN = /\b(?:off|out|from|back(?! to the (?:dealer|supplier|shop|maker|st
  */
 export const isDisposing = onceForText(
   (text: string): boolean =>
-    AWAY.test(text) && (DISPOSAL.test(text) || (SPENT.test(text) && GOES.test(text) && !TAKEN.test(text))),
+    (AWAY.test(text) || THEN_AWAY.test(text)) &&
+    (DISPOSAL.test(text) || (SPENT.test(text) && GOES.test(text) && !TAKEN.test(text))),
 )
 
 /** "The old oil goes in the drum": told of the thing rather than ordered. */

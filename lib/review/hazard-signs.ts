@@ -76,7 +76,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     not: /\b(?:lay|place|load|put)\w*\b[^.;]*\bon(?:to)? the trestles?\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b|^(?!.*\b(?:climb|ladder|steps|harness|(?:up|on) the mast)\b).*\bmast\b/i,
   },
   sharp: {
-    not: /\briving knife\b/i,
+    not: /\briving knife\b|\b(?:bolts?|screws?|nuts?) (?:of|holding|on|in) (?:the |each |both |its )?(?:[\w-]+ ){0,2}(?:knife|knives|blades?|cutters?)\b/i,
     knownOnly:
       /\b(?:cuts?(?! off)\b|cutting|sharp|gloves?|lacerat\w*|edges?|slic\w*|teeth|barbs?|burrs?|splinters?|razor\w*|gash\w*)\b/i,
     signals:

@@ -14,7 +14,7 @@ import { isMoved, isPutBack } from './put-back'
 import { isLocking, isMadeGood, ownerIn, redoneBy } from './restored'
 import { fluidCaught, isLine, runsOut } from './runs-out'
 import { isOpposed, isSameThing, type Thing, toThing } from './thing'
-import { isShut, type Undone, undoneBy } from './undone'
+import { isCut, isShut, type Undone, undoneBy } from './undone'
 import { singular, stemSet } from './words'
 
 /** Verbs that bring something to the job that may be taken away again. */
@@ -115,13 +115,23 @@ const opensBy = (action: Action, step: Mark): readonly Unplaced[] => {
 
 const LEVEL = /\b(?:level|sight glass|dipstick|max(?:imum)? (?:mark|line)|full mark)\b/i
 
+/** "Tip the hopper up and lock it": no supply is locked. */
+const isLatching = (action: Action, actions: readonly Action[]): boolean => {
+  if (action.verb !== 'lock' || action.things.some(({ head }) => head !== '')) return false
+  const before = actions[actions.indexOf(action) - 1]?.things ?? []
+  return before.length > 0 && before.every(thing => thing.head !== '' && !isCut(thing))
+}
+
 /** What a step tells the ledger; read once a step. */
 const tellingIn = atSteps(({ mark, checks }) => {
   const tells = tellsOf(mark.text)
   const texts = [mark.text, ...checks.map(({ text }) => text)]
-  const telling = actionsOf(mark.text)
-    .filter(isTelling)
-    .map(action => ({ action, drained: runsOut(action, texts), opens: opensBy(action, mark) }))
+  const actions = actionsOf(mark.text)
+  const telling = actions.filter(isTelling).map(action => ({
+    action,
+    drained: runsOut(action, texts),
+    opens: isLatching(action, actions) ? [] : opensBy(action, mark),
+  }))
   const done = checks.filter(({ text }) => tellsOf(text).isDone).map(({ text }) => stemSet(text))
   const isLevel = checks.some(({ text }) => LEVEL.test(text))
   const isIdle =

@@ -121,7 +121,7 @@ const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySe
   return (
     isFastener &&
     undone === 'removed' &&
-    FASTENING.has(verb) &&
+    (FASTENING.has(verb) || (action.particle === 'on' && action.acts.has('connect'))) &&
     things.some(other => thing.words.slice(0, -1).includes(other.head))
   )
 }

@@ -6,8 +6,12 @@ import { bringsPower, cutsPower, unlocks, unplugs } from './power'
 const WAITS =
   /^(?:then |now )?(?:wait|(?:let|leave|allow|give)\b[^.;]*\b(?:cool|settle|rest|stop|drain|bleed|run down|spin down|come to|stand)\w*|stand by)\b/i
 
-/** @returns whether a step only waits. */
-export const waits = (text: string): boolean => WAITS.test(text)
+/** Nor does shutting a valve let anything out. */
+const SHUTS =
+  /^(?:then |now )?(?:(?:shut|close)\b(?! the (?:lid|door|cover|guard|press|platen|clamp|jaws?|mould|gate))|turn\b[^.;]*\b(?:off|shut)\b)[^.;]*\b(?:valves?|cocks?|taps?|gas|water|supply)\b(?![^.;]*\b(?:and|then)\b)/i
+
+/** @returns whether a step only waits, or only shuts something off. */
+export const waits = (text: string): boolean => WAITS.test(text) || SHUTS.test(text)
 
 /** Letting the pressure out is the care against it. */
 const RELIEVES =

@@ -192,6 +192,7 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if ((verb === 'cut' || verb === 'snip' || verb === 'break') && !PIPED.has(head)) return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
+  if (acts.has('loosen') && isEasedUntil(action)) return undefined
   if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head))
     return LOOSENS.has(verb) || WOUND.has(head) ? 'loosened' : undefined
   return undefined
@@ -214,6 +215,10 @@ const isWound = ({ verb, rest }: Action): boolean =>
 const isAdjusting = (action: Action, { words }: Thing): boolean =>
   isWound(action) && words.some(word => ADJUSTS.has(word))
 const isTurnedOut = (action: Action): boolean => isWound(action) && action.rest.some(word => LOOSE.has(word))
+/** "Ease the nuts until the gland drips": set, not left loose. */
+const isEasedUntil = (action: Action): boolean =>
+  isWound(action) && !action.rest.some(word => LOOSE.has(word) || AWAY.has(word))
+const AWAY = wordSet('off out away apart clear lift turn move')
 const LOOSE = wordSet('free loose slack freely')
 
 const ofAction = onceFor((_: Action) => new Map<Thing, Undone | undefined>())

@@ -11,8 +11,10 @@ import { onceForText } from '../memo'
 import { addStep } from '../remedy'
 import { atMark, type FindingLevel, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
+import { stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
 import { undoneBy } from '../undone'
+import { stemOf, stemSet } from '../words'
 
 const wastesIn = onceForText((text: string): readonly Waste[] =>
   WASTES.filter(({ arises, not }) => arises.test(text) && not?.test(text) !== true),
@@ -30,11 +32,17 @@ const OLD_PART = WASTES.find(({ id }) => id === 'old-part')
 const SMALL =
   /^(?:screw|bolt|nut|washer|pin|clip|ring|o-ring|seal|gasket|grommet|tie|rag|cloth|glove|oil|grease|tape|label|cap|plug|key|ring|card|wipe|swab|spray|cleaner|thread|wire|cotter|circlip|paper|fuse|jaw)$/
 
+const CHANGES = /\b(?:chang|replac|renew|swap|new)\w*\b/i
+
 /** The first step that takes off what the list of materials brings anew. */
 const renewedIn = (sheet: Sheet): SheetStep | undefined => {
   const heads = new Set(
     sheet.materials.map(({ text }) => listedThing(text).head).filter(head => head !== '' && !SMALL.test(head)),
   )
+  const named = CHANGES.test(sheet.heading.title) ? stemSet(sheet.heading.title) : new Set<string>()
+  const titled = [...heads].find(head => named.has(stemOf(head)))
+  const first = titled === undefined ? undefined : stemIndex(sheet.steps).get(stemOf(titled))?.[0]
+  if (first !== undefined) return sheet.steps[first - 1]
   return heads.size === 0
     ? undefined
     : sheet.steps.find(({ mark }) =>
