@@ -73,9 +73,13 @@ export const StillFields = ({ mark, actions }: Props) => {
   // Sound alone has no frames.
   const footage = opened?.hasVideo === false ? undefined : opened
   if (footage === undefined && still === undefined) return null
-  const propose = async () => {
+  const propose = async (button: HTMLButtonElement) => {
     if (footage === undefined) return
     setProposed(await attempt(async () => (await import('@/lib/footage/still')).proposeStills(footage, mark)))
+    // A button lets the focus go while it is disabled.
+    requestAnimationFrame(() => {
+      if (document.activeElement === document.body) button.focus()
+    })
   }
   const takeShown = async () => {
     if (footage === undefined) return
@@ -97,7 +101,10 @@ export const StillFields = ({ mark, actions }: Props) => {
   return (
     <div>
       <div className={styles.fields}>
-        <Button disabled={footage === undefined || state.isBusy === true} onClick={() => void propose()}>
+        <Button
+          disabled={footage === undefined || state.isBusy === true}
+          onClick={event => void propose(event.currentTarget)}
+        >
           {state.isBusy === true ? 'Looking at the frames' : 'Propose stills for this step'}
         </Button>
         <Button disabled={footage === undefined || state.isBusy === true} onClick={() => void takeShown()}>
