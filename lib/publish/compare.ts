@@ -6,7 +6,7 @@ import type { Project } from '@/lib/procedure/project'
 import { type Sheet, toSheet } from '@/lib/procedure/sheet'
 import { formatSpan } from './address'
 import { adopt } from './adopt'
-import type { Change } from './change'
+import { type Change, clip } from './change'
 import { compareHeading } from './compare-heading'
 import { compareMark, fieldChange, isSame, type Names, NO_VALUE, nameOf } from './compare-mark'
 import { moves } from './moves'
@@ -14,6 +14,7 @@ import { formatNote } from './note'
 import type { Echo, ReadBack, Unread } from './read-back'
 import type { ShownField } from './shown'
 import { detailsOf } from './standing'
+import { toLine } from './text'
 
 /** What a hand changed in a sheet, against a project. */
 export type Comparison = {
@@ -130,6 +131,15 @@ const moved = (project: Project, read: ReadBack): readonly Change[] => {
   })
 }
 
+/** Why a sheet may be another recording's: ids of marks alone don't tell, for drafts number them alike. */
+const otherFootage = (project: Project, { footage }: ReadBack): string | undefined => {
+  const own = project.recording.footage?.name ?? ''
+  const named = footage?.name ?? ''
+  return own === '' || named === '' || toLine(own) === toLine(named)
+    ? undefined
+    : `This sheet is of “${clip(named)}”, but this recording is “${clip(own)}”: see that it is the right one.`
+}
+
 const applied = (project: Project, changes: readonly Change[]): Project =>
   changes.reduce((state, { edit }) => applyEdit(state, edit), project)
 
@@ -156,6 +166,10 @@ export const compareSheet = (project: Project, given: ReadBack): Comparison => {
   ]
   changes.push(...added(read, applied(project, changes)))
   changes.push(...moved(applied(project, changes), read))
+  const doubt = otherFootage(project, read)
   const unread = [...read.unread, ...heading.unread, ...echoes.flatMap(each => each.unread)]
-  return { changes, unread: unread.sort((a, b) => a.line - b.line) }
+  return {
+    changes: doubt === undefined ? changes : changes.map(change => ({ ...change, doubt })),
+    unread: unread.sort((a, b) => a.line - b.line),
+  }
 }

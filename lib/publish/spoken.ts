@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { cueText, type Sentence, type Transcript } from '@/lib/procedure/recording'
+import type { Quantity } from '@/lib/quantity/quantity'
 import { readQuantities } from '@/lib/quantity/read'
 import { toLine } from './text'
 import { formatValue } from './value'
@@ -59,6 +60,37 @@ const wordAt = (starts: readonly number[], at: number): number => {
 /** Words `from` up to `to` give way to the value in figures. */
 type Swap = { readonly from: number; readonly to: number; readonly figures: readonly SpokenText[] }
 
+const figuresOf = ({ low, nominal, high, unit }: Quantity): string =>
+  JSON.stringify([[...new Set([low, nominal, high].filter(n => n !== undefined))].sort((x, y) => x - y), unit])
+
+/**
+ * The fewest words among these that say the same figures and unit: `two millimetres` of `within two millimetres`, so that the words
+ * of a bound stay as they were spoken.
+ */
+const figuresIn = (
+  words: readonly SpokenText[],
+  from: number,
+  to: number,
+): { readonly a: number; readonly b: number; readonly quantity: Quantity } | undefined => {
+  const read = (a: number, b: number): Quantity | undefined => {
+    const text = words
+      .slice(a, b + 1)
+      .map(word => word.text)
+      .join(' ')
+      .replace(/[.,;:?!]+$/, '')
+    const [one, ...more] = readQuantities(text)
+    return one !== undefined && more.length === 0 && one.at === 0 && one.to === text.length ? one.quantity : undefined
+  }
+  const whole = read(from, to)
+  if (whole === undefined) return undefined
+  for (let length = 1; length <= to - from; length++)
+    for (let a = from; a + length - 1 <= to; a++) {
+      const quantity = read(a, a + length - 1)
+      if (quantity !== undefined && figuresOf(quantity) === figuresOf(whole)) return { a, b: a + length - 1, quantity }
+    }
+  return { a: from, b: to, quantity: whole }
+}
+
 /** The value of one spec mark in figures, where it was spoken in words. */
 const toSwap = (words: readonly SpokenText[], mark: Mark): Swap | undefined => {
   if (mark.quantity === undefined) return undefined
@@ -76,12 +108,13 @@ const toSwap = (words: readonly SpokenText[], mark: Mark): Swap | undefined => {
     ({ quantity: q, text: said }) => !/\d/.test(said) && isSameValue(mark, q.low, q.high, q.nominal),
   )
   if (reading === undefined) return undefined
-  const [a, b] = [wordAt(starts, reading.at), wordAt(starts, reading.to - 1)]
+  const [from1, to1] = [wordAt(starts, reading.at), wordAt(starts, reading.to - 1)]
+  const { a, b, quantity } = figuresIn(part, from1, to1) ?? { a: from1, b: to1, quantity: mark.quantity }
   const [first, last] = [part[a], part[b]]
   if (first === undefined || last === undefined) return undefined
   const tail = /[.,;:?!]*$/.exec(last.text)?.[0] ?? ''
   // No-break spaces: a value is never parted from its unit.
-  const value = formatValue(mark.quantity, undefined, 'as-said').replace(/ /g, '\u00A0')
+  const value = formatValue(quantity, undefined, 'as-said').replace(/ /g, '\u00A0')
   return { from: from + a, to: from + b + 1, figures: spread(`${value}${tail}`, first.start, last.end, first.speaker) }
 }
 

@@ -6,6 +6,7 @@ import { toSubrip, toVtt } from '@/lib/publish/caption-files'
 import { CAPTION_LIMITS, captionNotices, toCaptions } from '@/lib/publish/captions'
 import { SINGLES } from '@/lib/publish/singles'
 import { toSpoken, withFigures } from '@/lib/publish/spoken'
+import type { Quantity } from '@/lib/quantity/quantity'
 import { readTranscript } from '@/lib/transcript/read'
 import { toSentences } from '@/lib/transcript/sentence'
 import { projectOf, spec } from '../../builders'
@@ -143,6 +144,16 @@ describe('captions', () => {
     expect(text).toBe(
       'You want 10 to 12 N·m on all four of them.'.replace('10 to 12 N·m', '10\u00A0to\u00A012\u00A0N·m'),
     )
+    const shown = (said: string, quantity: Quantity) =>
+      withFigures(toSpoken(transcript({ start: 0, end: 8, text: said })), [spec(0, 8, 'gap', { quantity })])
+        .map(each => each.text)
+        .join(' ')
+        .replaceAll('\u00A0', ' ')
+    // The words of a bound stay as they were spoken.
+    expect(shown('Set it to within two millimetres of the wheel.', { high: 2, unit: 'mm' })).toBe(
+      'Set it to within 2 mm of the wheel.',
+    )
+    expect(shown('Give it at least two minutes.', { low: 2, unit: 'min' })).toBe('Give it at least 2 min.')
     const other = spec(0, 8, 'cover bolts', { quantity: { low: 1, high: 2, unit: 'N.m' } })
     expect(withFigures(toSpoken(transcript(cue)), [other])).toEqual(toSpoken(transcript(cue)))
   })

@@ -213,6 +213,16 @@ describe('a sheet whose syntax a hand broke', () => {
     for (const { doubt } of changes) expect(doubt).toContain('see that it is a sheet of this recording')
   })
 
+  test('[P3] doubts a sheet of other footage', () => {
+    const { footage } = project.recording
+    if (footage === null) throw new Error('the example has footage')
+    const other = { ...project, recording: { ...project.recording, footage: { ...footage, name: 'lathe.mp4' } } }
+    const { changes } = compared(other, text.replace('revision: B', 'revision: C'))
+    expect(changes).toMatchObject([
+      { doubt: expect.stringContaining('of “drill service.mp4”, but this recording is “lathe.mp4”') },
+    ])
+  })
+
   test('[P3] refuses show notes: they are no sheet', () => {
     expect(parseSheetMarkdown('# Drill\n\n## Tools\n\n- a belt\n')).toMatchObject({
       ok: false,
