@@ -1,6 +1,6 @@
 'use client'
 
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { ProposedStill, Still } from '@/lib/footage/still'
 import type { Mark } from '@/lib/procedure/mark'
@@ -31,10 +31,9 @@ const Picture = ({
   return url === undefined ? null : <img src={url} alt={alt} className={className} />
 }
 
-const measureWords = ({ measure }: ProposedStill, best: ProposedStill | undefined): string =>
-  best === undefined
-    ? ''
-    : `sharpness ${Math.round((100 * measure.sharpness) / Math.max(1e-9, best.measure.sharpness))} %`
+/** How sharp a frame is beside the sharpest of those proposed; the first is the best in all, not always the sharpest. */
+const measureWords = ({ measure }: ProposedStill, sharpest: number): string =>
+  `sharpness ${Math.round((100 * measure.sharpness) / sharpest)} %`
 
 /** The picture of a step: proposed by measurement, or the frame shown now; then drawn on and described. */
 export const StillFields = ({ mark, actions }: Props) => {
@@ -44,6 +43,13 @@ export const StillFields = ({ mark, actions }: Props) => {
   const [state, setState] = useState<{ readonly isBusy?: boolean; readonly problem?: string }>({})
   const { still } = mark
   const hasStill = still !== undefined
+  const asked = useRef<HTMLButtonElement>(undefined)
+  const isBusy = state.isBusy === true
+  // A button lets the focus go while it is disabled: it gets it back.
+  useEffect(() => {
+    if (!isBusy && document.activeElement === document.body) asked.current?.focus()
+    if (!isBusy) asked.current = undefined
+  }, [isBusy])
   useEffect(() => {
     let isOver = false
     if (!hasStill) setKept(undefined)
@@ -73,17 +79,17 @@ export const StillFields = ({ mark, actions }: Props) => {
   // Sound alone has no frames.
   const footage = opened?.hasVideo === false ? undefined : opened
   if (footage === undefined && still === undefined) return null
-  const propose = async (button: HTMLButtonElement) => {
+  const propose = async () => {
     if (footage === undefined) return
     setProposed(await attempt(async () => (await import('@/lib/footage/still')).proposeStills(footage, mark)))
-    // A button lets the focus go while it is disabled.
-    requestAnimationFrame(() => {
-      if (document.activeElement === document.body) button.focus()
-    })
   }
   const takeShown = async () => {
     if (footage === undefined) return
     setTaken(await attempt(async () => (await import('@/lib/footage/still')).stillAt(footage, actions.now())))
+  }
+  const ask = (button: HTMLButtonElement, work: () => Promise<void>) => {
+    asked.current = button
+    void work()
   }
   const done = async (picture: Blob, alt: string) => {
     if (taken === undefined) return
@@ -97,17 +103,14 @@ export const StillFields = ({ mark, actions }: Props) => {
     setTaken(undefined)
     setProposed(undefined)
   }
-  const [best] = proposed ?? []
+  const sharpest = Math.max(1e-9, ...(proposed ?? []).map(one => one.measure.sharpness))
   return (
     <div>
       <div className={styles.fields}>
-        <Button
-          disabled={footage === undefined || state.isBusy === true}
-          onClick={event => void propose(event.currentTarget)}
-        >
-          {state.isBusy === true ? 'Looking at the frames' : 'Propose stills for this step'}
+        <Button disabled={footage === undefined || isBusy} onClick={event => ask(event.currentTarget, propose)}>
+          {isBusy ? 'Looking at the frames' : 'Propose stills for this step'}
         </Button>
-        <Button disabled={footage === undefined || state.isBusy === true} onClick={() => void takeShown()}>
+        <Button disabled={footage === undefined || isBusy} onClick={event => ask(event.currentTarget, takeShown)}>
           Take the frame shown now
         </Button>
         {still !== undefined && (
@@ -123,7 +126,7 @@ export const StillFields = ({ mark, actions }: Props) => {
             <button key={one.time} type="button" onClick={() => setTaken(one)}>
               <Picture blob={one.picture} alt={`Frame at ${formatTime(one.time)}`} />
               <span>
-                {formatTime(one.time)}, {measureWords(one, best)}
+                {formatTime(one.time)}, {measureWords(one, sharpest)}
               </span>
             </button>
           ))}
