@@ -58,7 +58,7 @@ test('what is no transcript, no footage and no project is refused, and nothing i
   const alert = page.locator('main [role="alert"]')
   for (const [name, text, told] of [
     ['silent.vtt', 'WEBVTT\n', 'no cue that can be read'],
-    ['lid.tellwright.json', 'not json', 'It was not changed; open an earlier copy'],
+    ['lid.tellwright.json', 'not json', 'Choose a *.tellwright.json file'],
     ['lid.mp4', 'hello', 'holds text'],
   ] as const) {
     await lay(page, tempFile(name, text))
