@@ -57,9 +57,10 @@ export const parseProject = (text: string, file?: string): Result<Project> => {
     raw = JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)
-    const message = OURS.test(file ?? '') && /^\uFEFF?\s*\{/.test(text)
-      ? `this project file is damaged or was cut short: it is not valid JSON (${why}). It was not changed; open an earlier copy.`
-      : `this is not a project file: it is not valid JSON (${why}). Choose a *.tellwright.json file.`
+    const message =
+      OURS.test(file ?? '') && /^\uFEFF?\s*\{/.test(text)
+        ? `this project file is damaged or was cut short: it is not valid JSON (${why}). It was not changed; open an earlier copy.`
+        : `this is not a project file: it is not valid JSON (${why}). Choose a *.tellwright.json file.`
     return refusal({ code: 'not-json', message, place })
   }
   if (!isObject(raw) || raw.format !== FORMAT) {
