@@ -5,7 +5,10 @@ import { sizeOf } from './bare-unit'
 const HEAT =
   /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
 const ANGLE =
-  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|hon(?:e|es|ed|ing)\b|sharpen\w*|grind\w*|whet\w*|chamfer\w*|rake|past contact|swing|clockwise)\b/i
+  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|apart|plumb|spirit level|torpedo level|(?:be|is|sit|sits|stand|stands) (?:dead )?level|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|hon(?:e|es|ed|ing)\b|sharpen\w*|grind\w*|whet\w*|chamfer\w*|rake|past contact|swing|clockwise)\b/i
+
+/** What heat is read off: where it is named, no degrees are of an angle. */
+const HEAT_READ = /\b(?:thermometer|thermocouple|infra-?red|pyrometer|temperature)\b/i
 
 /** Degrees that are turned or cut to more often than heated to. Common practice, no source. */
 const COMMON_ANGLES = new Set([1, 2, 15, 22.5, 30, 45, 60, 90, 120, 135, 180, 270, 360])
@@ -24,7 +27,7 @@ const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scal
   )
     return quantity
   const isHot = HEAT.test(text)
-  const isTurned = ANGLE.test(text)
+  const isTurned = ANGLE.test(text) && !HEAT_READ.test(text)
   const isLikelyHot = isHot || (/degrees?$/i.test(limit.text) && !COMMON_ANGLES.has(Math.abs(sizeOf(quantity))))
   if (isOpen) {
     if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
@@ -45,11 +48,15 @@ const AMERICAN =
 
 const count = (pattern: RegExp, text: string): number => text.match(pattern)?.length ?? 0
 
-/** @returns the scale a talk counts temperature in: as it names it, else by its spellings and units */
-export const scaleOf = (text: string): Scale => {
+/**
+ * @param system the units the talk counts in: who counts in metric ones counts in Celsius, however the words are spelt
+ * @returns the scale a talk counts temperature in: as it names it, else by its spellings and units
+ */
+export const scaleOf = (text: string, system: 'us' | 'metric' | undefined): Scale => {
   const named = count(CELSIUS, text) - count(FAHRENHEIT, text)
   const vote = named === 0 ? count(BRITISH, text) - count(AMERICAN, text) : named
-  return vote === 0 ? undefined : vote > 0 ? 'Cel' : '[degF]'
+  if (vote === 0) return undefined
+  return vote > 0 || (named === 0 && system === 'metric') ? 'Cel' : '[degF]'
 }
 
 const WATER: Readonly<Record<string, string>> = { "[in_i'H2O]": '[in_i]', 'mm[H2O]': 'mm', 'cm[H2O]': 'cm' }

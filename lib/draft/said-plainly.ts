@@ -57,6 +57,8 @@ const RULES: readonly Rule[] = [
     ),
     plain: () => '',
   },
+  // `nought to two`.
+  { pattern: new RegExp(`\\b(?:nought|naught|nil) to${NUMBER_NEXT}`, 'gi'), plain: () => '0 to' },
   // `nothin' under eleven`.
   { pattern: /\bnothin'/gi, plain: () => 'nothing' },
   // `within the hour`.
@@ -124,7 +126,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, |nothin'|(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, |nothin'|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

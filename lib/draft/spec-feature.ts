@@ -201,7 +201,8 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     .slice(0, SAMPLE)
     .map(sentence => sentence.text)
     .join(' ')
-  const [system, scale] = [voteSystem(sample), scaleOf(sample)]
+  const system = voteSystem(sample)
+  const scale = scaleOf(sample, system)
   const hint = system === undefined ? '' : system === 'us' ? 'psi inch foot ' : 'millimetre litre bar '
   const told = sentences.map((sentence, i): Told => {
     if (!mayHoldLimit(sentence.text)) return { text: sentence.text, limits: [] }

@@ -70,17 +70,18 @@ export const isRatio = (lexemes: readonly Lexeme[], first: Term, i: number): boo
 export const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: Prefix): Ends | undefined => {
   const word = rangeWord(lexemes, first.to, prefix)
   if (word === undefined || isRatio(lexemes, first, word.to)) return undefined
-  if (first.unit === undefined && prefix.style === undefined && isCounted(lexemes, first.from)) return undefined
   let at = kindly(lexemes, word.to)
   const sign = lexemes[at]
   if (sign?.is === 'role' && sign.role === 'plus' && first.isNegative === true) at++
   // "Ten minutes to an hour": an article counts as one after a time.
-  const said = readTerm(
-    lexemes,
-    at,
-    sized(first.unit)?.kind === 'time' || (first.unit !== undefined && first.value < 1),
-  )
+  const isImplied =
+    sized(first.unit)?.kind === 'time' || (first.unit !== undefined && (first.value < 1 || prefix.style !== undefined))
+  const said = readTerm(lexemes, at, isImplied)
   if (said === undefined) return undefined
+  const isNear = said.unit !== undefined && said.value > first.value && said.value < first.value * 2
+  if (first.unit === undefined && prefix.style === undefined && !isNear && isCounted(lexemes, first.from))
+    return undefined
+  if (prefix.style === undefined && isMixture(first, said)) return undefined
   // "Ten minutes up to a hundred and fifty": how long to get there.
   const isTimeTo = lexemes[first.to]?.text === 'up to' && sized(first.unit)?.kind === 'time' && said.unit === undefined
   if (isTimeTo && said.value > FAR * first.value) return undefined
@@ -98,11 +99,29 @@ export const readSecondEnd = (lexemes: readonly Lexeme[], first: Term, prefix: P
   return joinEnds(first, second, word.isOr)
 }
 
+/** What is said in a larger unit at its other end: `between two hundred millimetres and a metre`. */
+const CONVERTED = new Set(['time', 'length', 'volume', 'mass'])
+
+/** `a hundred millilitres to five litres`: so much in so much. */
+const isMixture = (first: Term, second: Term): boolean => {
+  const [own, other] = [sized(first.unit), sized(second.unit)]
+  const isVolume = own?.kind === 'volume' || own?.kind === 'mass' || first.unit?.ambiguous !== undefined
+  return (
+    isVolume &&
+    second.unit !== undefined &&
+    (first.unit?.code !== second.unit.code || first.unit?.ambiguous !== second.unit.ambiguous) &&
+    (other?.kind === 'volume' || second.unit.ambiguous !== undefined) &&
+    (own === undefined || other === undefined || second.value * other.factor > MIXED * first.value * own.factor)
+  )
+}
+/** A part and its whole are farther apart than the ends of a range. Common practice, no source. */
+const MIXED = 5
+
 /** `from ten minutes to a quarter of an hour`: the second end in the unit of the first, where both measure the same. */
 const inUnitOf = (term: Term, first: Term): Term => {
   const [own, other] = [sized(term.unit), sized(first.unit)]
   if (own === undefined || other === undefined || first.unit === undefined) return term
-  if (own.kind !== other.kind || own.kind !== 'time' || own.factor === other.factor) return term
+  if (own.kind !== other.kind || !CONVERTED.has(own.kind) || own.factor === other.factor) return term
   return { ...term, value: clean((term.value * own.factor) / other.factor), unit: first.unit }
 }
 

@@ -35,6 +35,39 @@ describe('a bare figure that has its unit elsewhere in the talk', () => {
   })
 })
 
+test('[D11] degrees of a level and of what stands apart are of an angle, those of a thermometer are not', () => {
+  expect(
+    limitsOf(['The grey one by the kerb takes a litre.', 'It must be level within about 4 degrees.']),
+  ).toContainEqual({
+    high: 4,
+    unit: 'deg',
+  })
+  expect(
+    limitsOf(['The grey one by the kerb takes a litre.', 'By the thermometer they are 15 degrees apart.']),
+  ).toEqual([{ nominal: 15, unit: 'Cel' }])
+})
+
+describe('figures of two units, of turns and of mixtures', () => {
+  test.for([
+    ['It stops softly, between 150 millimetres and a metre.', [{ low: 150, high: 1000, unit: 'mm' }]],
+    [
+      'Sixty millilitres to four litres of water.',
+      [
+        { nominal: 60, unit: 'mL' },
+        { nominal: 4, unit: 'L' },
+      ],
+    ],
+    ['Spin it, and it should go round at least four times.', [{ low: 4, unit: 'circ' }]],
+    ['Turn the drum by hand, eight rounds.', [{ nominal: 8, unit: 'circ' }]],
+    ['It is done up somewhere in the twenty to twenty-five newton metre range.', [{ low: 20, high: 25, unit: 'N.m' }]],
+    ['The toe wants to be nought to two millimetres.', [{ low: 0, high: 2, unit: 'mm' }]],
+    ['Time it, five minutes forty to six minutes twenty.', [{ low: 5 + 40 / 60, high: 6 + 20 / 60, unit: 'min' }]],
+  ] as const)('[D11] %s', ([text, limits]) => {
+    const found = limitsOf(['The grey one by the kerb, two metres out, takes a litre.', text])
+    expect(found.slice(0, limits.length)).toEqual(limits)
+  })
+})
+
 describe('a bound told by what follows', () => {
   test.for([
     ['The felt may drop two millimetres, more is scrap.', [{ high: 2, unit: 'mm' }]],

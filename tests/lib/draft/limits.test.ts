@@ -84,8 +84,9 @@ describe('a limit at a distance', () => {
 })
 
 test('[D11] the scale of temperature by its name, else by the talk’s spellings', () => {
-  expect(scaleOf('ninety degrees celsius, three inches of foam')).toBe('Cel')
-  expect(scaleOf('the colour of the grey tyre')).toBe('Cel')
-  expect(scaleOf('two quarts and a gallon')).toBe('[degF]')
-  expect(scaleOf('nothing that tells')).toBeUndefined()
+  expect(scaleOf('ninety degrees celsius, three inches of foam', undefined)).toBe('Cel')
+  expect(scaleOf('the colour of the grey tyre', undefined)).toBe('Cel')
+  expect(scaleOf('two quarts and a gallon', undefined)).toBe('[degF]')
+  expect(scaleOf('two quarts and a gallon', 'metric')).toBe('Cel')
+  expect(scaleOf('nothing that tells', undefined)).toBeUndefined()
 })
