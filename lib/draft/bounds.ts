@@ -107,11 +107,14 @@ const OR_SOONER = /^,? or (?:sooner|earlier)\b/i
 const WAITED =
   /\b(?:wait\w*|hold\w*|leave|let|give|run|runs|running|dry|drying|soak\w*|stand|sit|sits|cool\w*|warm\w*|charge|charging|cure|cures|for)\b/i
 
+/** Ohms below which what is joined is measured, not what is kept apart. Common practice, no source. */
+const BONDED = 5
+
 /** Of an error or of how long something takes, what is better is less. */
 const isLessBetter = ({ low = 0, unit }: Quantity, text: string): boolean =>
   toDimension(unit) === 'time'
     ? unit === 's' && !WAITED.test(text)
-    : unit === '[mil_i]' || (toDimension(unit) === 'length' && low < 0.5)
+    : unit === '[mil_i]' || (toDimension(unit) === 'length' && low < 0.5) || (unit === 'Ohm' && low < BONDED)
 
 /** Whether a larger value of the same unit was said a moment ago: what is new, beside what is worn out. */
 const hasLarger = ({ nominal = 0, unit }: Quantity, near: readonly Quantity[]): boolean =>

@@ -72,6 +72,7 @@ describe('a bound told by what follows', () => {
   test.for([
     ['The felt may drop two millimetres, more is scrap.', [{ high: 2, unit: 'mm' }]],
     ['Two millimetres of difference is where I’d scrap it.', [{ high: 2, unit: 'mm' }]],
+    ['Bond to the frame, a fifth of an ohm or better.', [{ high: 0.2, unit: 'Ohm' }]],
     ['It can sag 4 millimetres.', [{ high: 4, unit: 'mm' }]],
     ['You should not get a 2 millimetre strip in anywhere.', [{ high: 2, unit: 'mm' }]],
     ['Let it drain, 20 minutes, more if it is cold.', [{ low: 20, unit: 'min' }]],
