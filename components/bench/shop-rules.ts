@@ -1,4 +1,5 @@
 import type { Result } from '@/lib/procedure/problem'
+import { EXAMPLE_RULES } from '@/lib/review/example-rules'
 import type { ShopRules } from '@/lib/review/shop'
 import { benchStore } from './laying'
 
@@ -51,21 +52,8 @@ export const keepShopRules = async (file: File): Promise<Result<ShopRules>> => {
 /** @returns a rules file to begin with: every rule at its level, and one of each thing that may be asked for */
 export const formatFirstRules = async (): Promise<string> => {
   const { RULES } = await import('@/lib/review/rules/index')
-  const rules = {
-    format: 'tellwright-rules',
-    version: 1,
-    levels: Object.fromEntries(RULES.map(({ id, level }) => [id, level])),
-    phrases: [{ phrase: 'two-person lift', where: 'gearbox', level: 'fix', why: 'Heavier than one person may lift.' }],
-    hazards: [
-      {
-        id: 'overhead-crane',
-        words: ['bay 3'],
-        caution: 'The crane may pass over bay 3; stay out while it moves',
-        level: 'warning',
-      },
-    ],
-    names: [{ use: 'circlip pliers', not: ['snap ring pliers'] }],
-  }
+  const levels = Object.fromEntries(RULES.map(({ id, level }) => [id, level]))
+  const rules = { ...EXAMPLE_RULES, levels }
   return `${JSON.stringify(rules, null, 2)}\n`
 }
 

@@ -1,6 +1,7 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Project } from '@/lib/procedure/project'
 import { formatTime } from '@/lib/procedure/time'
+import { EXAMPLE_RULES } from './example-rules'
 import type { Rule } from './rule'
 import { RULES } from './rules/index'
 import { NO_SHOP_RULES } from './shop'
@@ -93,7 +94,7 @@ const overview = (): Page => {
     'A file `tellwright-rules.json` beside the project (or `--rules FILE`):',
     '',
     '```json',
-    JSON.stringify(EXAMPLE, null, 2),
+    JSON.stringify(EXAMPLE_RULES, null, 2),
     '```',
     '',
     '- `levels`: a rule’s level by its id, `stop`, `fix`, `consider`, or `off`.',
@@ -103,22 +104,6 @@ const overview = (): Page => {
     '',
   ]
   return { name: 'README.md', text: text.join('\n') }
-}
-
-const EXAMPLE = {
-  format: 'tellwright-rules',
-  version: 1,
-  levels: { 'no-interval': 'fix', 'unexplained-short-form': 'off' },
-  phrases: [{ phrase: 'two-person lift', where: 'gearbox', level: 'stop', why: 'Two backs were hurt.' }],
-  hazards: [
-    {
-      id: 'overhead-crane',
-      words: ['bay 3'],
-      caution: 'The crane may pass over bay 3; stay out while it moves',
-      level: 'warning',
-    },
-  ],
-  names: [{ use: 'circlip pliers', not: ['snap ring pliers'] }],
 }
 
 /** @returns the pages of docs/rules: the overview and one a rule, each written from the rule and its samples. */

@@ -11,3 +11,18 @@ export const limitsOf = (talk: readonly string[]) => {
     .filter(({ sentence }) => sentence === talk.length - 1)
     .map(({ quantity }) => quantity)
 }
+
+/** What a talk that counts in metric units, and one that counts in US ones, says before. */
+export const [METRIC, US] = [
+  'The grey one by the kerb, two metres out, takes a litre of oil.',
+  'The gray one by the curb takes a gallon of gasoline, fifty psi, five inches deep.',
+]
+
+/** `low=3 high=4 mm` as a quantity. */
+export const toQuantity = (said: string): Record<string, number | string> =>
+  Object.fromEntries(
+    said.split(' ').map(part => {
+      const [name = '', value] = part.split('=')
+      return value === undefined ? ['unit', name] : [name, Number(value)]
+    }),
+  )

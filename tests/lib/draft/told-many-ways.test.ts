@@ -1,20 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { sameQuantity } from '@/scripts/fit-draft/same-quantity'
-import { limitsOf } from './limits-of'
-
-const [METRIC, US] = [
-  'The grey one by the kerb, two metres out, takes a litre of oil.',
-  'The gray one by the curb takes a gallon of gasoline, fifty psi, five inches deep.',
-]
-
-/** `low=3 high=4 mm` as a quantity. */
-const toQuantity = (said: string): Record<string, number | string> =>
-  Object.fromEntries(
-    said.split(' ').map(part => {
-      const [name = '', value] = part.split('=')
-      return value === undefined ? ['unit', name] : [name, Number(value)]
-    }),
-  )
+import { limitsOf, METRIC, toQuantity, US } from './limits-of'
 
 describe('limits as many trades and manners tell them', () => {
   test.for([
