@@ -67,12 +67,15 @@ const STATED = /^(?:'s|is|are|'re|has|was)$/
 export const isUnmarkedBoundary = (tokens: readonly Token[], i: number, from: number): boolean => {
   const [before, token, after] = [tokens[i - 1], tokens[i], tokens[i + 1]]
   if (before === undefined || token === undefined || after === undefined || i - from < 3) return false
+  const isBan = /^(?:don't|never)$/.test(token.word)
+  const isOrder = token.tag === 'verb' && OBJECT_OPENERS.has(after.tag)
+  if (!isBan && !isOrder && !/^(?:that|it|they)$/.test(token.word)) return false
   const said = tokens.slice(from, i)
   const isWhole = ENDS_WITH.has(before.tag) && said.some(isVerbal)
   // "Comes out with a pick | don't scratch the shaft".
-  if (/^(?:don't|never)$/.test(token.word)) return after.tag === 'verb' && (isWhole || before.word === 'it')
+  if (isBan) return after.tag === 'verb' && (isWhole || before.word === 'it')
   // "To get the cover off | undo the four screws".
-  if (token.tag === 'verb' && OBJECT_OPENERS.has(after.tag)) {
+  if (isOrder) {
     const to = said.findIndex(({ tag }) => tag === 'to')
     const isPurpose = to >= 0 && said.slice(0, to).every(({ tag }) => tag === 'and' || tag === 'filler')
     return isPurpose && isWhole && !said.slice(to + 1).some(({ tag }) => tag === 'to' || tag === 'modal')
@@ -80,6 +83,5 @@ export const isUnmarkedBoundary = (tokens: readonly Token[], i: number, from: nu
   // "Under the plug | that's the square one"; what "that's stuck" tells of stays.
   if (token.word === 'that') return isWhole && STATED.test(after.word) && tokens[i + 2]?.tag === 'determiner'
   // "Into a tray | it holds two litres".
-  if (token.word !== 'it' && token.word !== 'they') return false
   return isWhole && !NOT_BEFORE_SUBJECT.test(before.word) && (after.tag === 'third' || STATED.test(after.word))
 }

@@ -57,6 +57,13 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/±|\+\/-/, 'plus or minus'],
 ]
 
+/** The sign in [from, to) in words; one blank, as between nearly all words, holds none. */
+const signIn = (text: string, from: number, to: number): string | undefined => {
+  if (to - from < 1 || (to - from === 1 && text[from] === ' ')) return undefined
+  const between = text.slice(from, to)
+  return SIGNS.find(([pattern]) => pattern.test(between))?.[1]
+}
+
 /** @returns the words of a stretch of tokens as said, idle ones left out; contractions stay whole, pauses become commas, the sentence's first word goes small. */
 export const sayTokens = (text: string, tokens: readonly Token[], from: number, to: number): string => {
   const out: string[] = []
@@ -68,8 +75,8 @@ export const sayTokens = (text: string, tokens: readonly Token[], from: number, 
     last = token.at
     hasPause ||= token.isAfterPause
     if (isIdle(tokens, i)) continue
-    const sign = SIGNS.find(([pattern]) => pattern.test(text.slice(tokens[i - 1]?.to ?? token.at, token.at)))?.[1]
-    if (sign !== undefined && out.length > 0) out.push(sign)
+    const sign = out.length === 0 ? undefined : signIn(text, tokens[i - 1]?.to ?? token.at, token.at)
+    if (sign !== undefined) out.push(sign)
     // Half a contraction is said whole only when both halves are meant.
     const startsHalf = tokens[i - 1]?.at === token.at
     const endsHalf = tokens[i + 1]?.at === token.at && i + 1 >= to

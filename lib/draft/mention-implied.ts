@@ -74,10 +74,9 @@ const turnerOf = ({ tokens, text }: Reading, { from, to }: NounPhrase): string |
   if (inside.some(({ word }) => BY_HAND.has(word))) return undefined
   if (/\b(?:hex|allen|torx|star)(?: (?:key|bit|head)s?)?(?=$|[.,;])/i.test(text.slice(tokens[to - 1]?.to ?? 0)))
     return undefined
-  const i = inside.findIndex(
-    ({ word }, k) => HEAD_SIZE.test(inDigits([word])[0] ?? '') && MILLIMETRES.test(inside[k + 1]?.word ?? ''),
-  )
-  return i < 0 ? 'wrench' : `${inDigits([inside[i]?.word ?? ''])[0]} mm wrench`
+  const unit = inside.findIndex(({ word }) => MILLIMETRES.test(word))
+  const [size = ''] = inDigits([inside[unit - 1]?.word ?? ''])
+  return HEAD_SIZE.test(size) ? `${size} mm wrench` : 'wrench'
 }
 
 /** Tools that a fastener calls for where it is turned: "back out the four screws". */

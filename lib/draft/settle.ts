@@ -125,8 +125,10 @@ const lastsSoLong = (quantity: Quantity, limit: Limit, text: string): Quantity =
     : quantity
 
 /** `99, within 2`. */
-const WITHIN =
-  /\d, (?:and )?(?:to )?$|\b(?:agree|agrees|match(?:es)?|come|comes|settle|settles|stay|stays|hold|holds|land|lands|read|reads|keep|keeps|is|are|be)(?: (?:back|out|there|it|with (?:it|that|each other)))? (?:to )?$/i
+const JUST_SAID = /\d, (?:and )?(?:to )?$/
+/** `they agree within 2`. */
+const AGREES =
+  /\b(?:agree|agrees|match(?:es)?|come|comes|settle|settles|stay|stays|hold|holds|land|lands|read|reads|keep|keeps|is|are|be)(?: (?:back|out|there|it|with (?:it|that|each other)))? (?:to )?$/i
 /** `the tolerance is a tenth`. */
 const TOLERANCE =
   /\btolerance(?: on (?:it|that|this))?(?: is|'s| of|,)?(?: plus or minus| about| only| just)? (?:an? )?$/i
@@ -139,13 +141,11 @@ const aboutSaid = (quantity: Quantity, limit: Limit, { text, sentence, recent }:
   const { low, high, nominal } = quantity
   const isLone = low !== undefined && high !== undefined && nominal === undefined && low === -high
   const by = high ?? nominal
-  const after = text.slice(limit.to)
+  const [ahead, after] = [text.slice(0, limit.at), text.slice(limit.to)]
   const isClose =
-    /^(?:to )?within\b/i.test(limit.text) &&
-    (/\d, (?:and )?(?:to )?$/.test(text.slice(0, limit.at)) ||
-      (WITHIN.test(text.slice(0, limit.at)) && OF_IT.test(after)))
+    /^(?:to )?within\b/i.test(limit.text) && (JUST_SAID.test(ahead) || (AGREES.test(ahead) && OF_IT.test(after)))
   const isEither = low === undefined && (isClose || EITHER.test(after))
-  const isTolerance = low === undefined && TOLERANCE.test(text.slice(0, limit.at))
+  const isTolerance = low === undefined && TOLERANCE.test(ahead)
   if (by === undefined || by <= 0 || !(isLone || isEither || isTolerance)) return quantity
   const isShare = quantity.unit === '%'
   const target = recent.findLast(

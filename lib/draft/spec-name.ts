@@ -215,14 +215,14 @@ export const nameOfLimit = (found: LimitFound, reading: Reading, before: Reading
   if (WHOLE_JOB.test(reading.text.slice(0, limit.to)))
     if (dimension === 'interval') return 'service interval'
     else if (dimension === 'time' && isRepeated) return 'service interval in hours'
-  const ahead = named.filter(({ at }) => at < limit.at)
-  const doing =
-    dimension === 'time' && !isRepeated && nearest(ahead, dimension) === undefined
-      ? doingBefore(reading, limit.at)
-      : undefined
+  const ahead = nearest(
+    named.filter(({ at }) => at < limit.at),
+    dimension,
+  )
+  const doing = dimension === 'time' && !isRepeated && ahead === undefined ? doingBefore(reading, limit.at) : undefined
   if (doing !== undefined) return `${doing} time`
   const thing =
-    nearest(ahead, dimension) ??
+    ahead ??
     behind.find(({ at }) => RIGHT_BEHIND.test(reading.text.slice(limit.to, at))) ??
     // "Cut-in should be six bar": a word of the trade we do not know.
     thingsIn(reading, true).findLast(({ to }) => IS.test(reading.text.slice(to, limit.at))) ??

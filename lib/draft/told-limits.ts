@@ -116,7 +116,7 @@ const endsCalled = (text: string, limits: readonly Limit[]): readonly Limit[] =>
 const ABOUT = /^,? ?(?:either (?:way|side)|each (?:way|side)|up or down|one way or the other)(?: of| from| on)?,? $/i
 
 const ALLOWED =
-  /^,? ?(?:and |but |with |so )?(?:(?:you|it|they|that) (?:can|may|could) be |you(?:'ve| have)(?: got)? |there's |(?:i |we |they )?allow(?:s|ing)? (?:it |you )?|(?:i|we)(?:'ll|'d| will| would)? (?:accept|take|tolerate|give you|have|let it (?:drift|vary|wander|be off) by) |it (?:can|may) (?:drift|vary|wander|be off|differ)(?: by)? let it be |with )?(?:about |up to |an? |some )*$/i
+  /^,? ?(?:and |but |with |so )?(?:(?:you|it|they|that) (?:can|may|could) be |you(?:'ve| have)(?: got)? |there's |(?:i |we |they )?allow(?:s|ing)? (?:it |you )?|(?:i|we)(?:'ll|'d| will| would)? (?:accept|take|tolerate|give you|have|let it (?:drift|vary|wander|be off) by) |it (?:can|may) (?:drift|vary|wander|be off|differ)(?: by)? |let it be |with )?(?:about |up to |an? |some )*$/i
 const OFF =
   /^ (?:off|out|over or under|under or over|above or below|up or down|in either direction|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|one way or (?:the other|another))\b/i
 

@@ -9,7 +9,7 @@ const UNLOCKS =
 const LOCKS =
   /\b(?:hang|fit|fasten|put|set|clip|place|snap|attach|apply|secure|click)\w*\b[^.;]*\b(?:padlocks?|locks?|tags?|hasp)\b[^.;]*\b(?:on|onto|to|through|over|in)\b/i
 const POWERS =
-  /\b(?:throw|flip|flick|knock|put|push|set|swing|flick)\w*\b[^.;]*\b(?:isolators?|breakers?|disconnects?|(?:main|emergency|wall) switch|switch)\b[^.;]*\b(?:on|up|in)\b(?! (?:its|the|a|to|top)\b)|\b(?:switch|turn|power)\w*\b[^.;]*\bon\b(?! (?:its|the|an?|to|top|your|each|both|their|his|her|my|that|this|one|it)\b)|\b(?:switch|turn|power)(?:ed|s)? (?:back )?on\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b/i
+  /\b(?:throw|flip|flick|knock|put|push|set|swing)\w*\b[^.;]*\b(?:isolators?|breakers?|disconnects?|(?:main|emergency|wall) switch|switch)\b[^.;]*\b(?:on|up|in)\b(?! (?:its|the|a|to|top)\b)|\b(?:switch|turn|power)\w*\b[^.;]*\bon\b(?! (?:its|the|an?|to|top|your|each|both|their|his|her|my|that|this|one|it)\b)|\b(?:switch|turn|power)(?:ed|s)? (?:back )?on\b|\bplug\w*\b[^.;]*\bin\b|\b(?:restore|energi[sz]e|start|run)\b/i
 
 /** A plug in one's own hand is isolation enough, so pulling it brings no danger of its own. @source OSHA 29 CFR 1910.147(a)(2)(iii)(A), from memory */
 const UNPLUGS =

@@ -37,8 +37,8 @@ export const heedPhrasing = (
 ): number[] | undefined => {
   const [paused, ends, insides]: [number[], number[], number[]] = [[], [], []]
   for (let i = 0; i < plain.length; i++) (!words[i]?.isLastOfCue ? insides : hasPause(words, i) ? paused : ends).push(i)
-  const shifts = [shiftOf(plain, paused, PAUSED, density), shiftOf(plain, ends, USUAL, density)] as const
-  const [afterPause, atEnd] = shifts
+  const afterPause = shiftOf(plain, paused, PAUSED, density)
+  const atEnd = shiftOf(plain, ends, USUAL, density)
   const shareAt = (shift: number): number => sigmoid(shift + logit(density))
   const held = paused.length * shareAt(afterPause) + ends.length * shareAt(atEnd)
   if (held <= PHRASED * (paused.length + ends.length)) return undefined

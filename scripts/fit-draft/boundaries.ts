@@ -79,14 +79,9 @@ const shapeOf = (runs: readonly Run[]): Pick<BoundaryModel, 'lengths' | 'density
 /** What tells of cues and pauses; the rest are the words alone. */
 const OF_TIME = /^(?:inside|end-of-cue|slack)\b/
 
-const FITS: readonly { readonly outcome: keyof Odds; readonly heeds: (feature: string) => boolean }[] = [
-  { outcome: 'timed', heeds: () => true },
-  { outcome: 'plain', heeds: feature => !OF_TIME.test(feature) },
-]
-
 /** Both fits over the features of the first. */
 const fitEnds = (runs: readonly Run[]): Fitted => {
-  const [timed, plain] = FITS.map(({ outcome, heeds }) => {
+  const fitted = (outcome: keyof Odds, heeds: (feature: string) => boolean): Fitted => {
     const samples: Sample[] = runs.flatMap(run =>
       run.features.slice(0, -1).map((features, i) => ({
         name: run.name,
@@ -95,8 +90,9 @@ const fitEnds = (runs: readonly Run[]): Fitted => {
       })),
     )
     return fitOutcomes(samples, [outcome], SETTINGS)
-  })
-  if (timed === undefined || plain === undefined) throw new Error('no fit')
+  }
+  const timed = fitted('timed', () => true)
+  const plain = fitted('plain', feature => !OF_TIME.test(feature))
   const row = timed.names.map(name => plain.weights.plain?.[plain.index.get(name) ?? -1] ?? 0)
   return { ...timed, weights: { ...timed.weights, plain: Float64Array.from(row) } }
 }

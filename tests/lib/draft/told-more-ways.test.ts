@@ -4,6 +4,8 @@ import { limitsOf, METRIC, toQuantity, US } from './limits-of'
 
 describe('limits as a second lot of trades and manners tells them', () => {
   test.for([
+    ['nominal=40 low=38 high=42 mm', 'Set it to 40 millimetres, let it be 2 off.'],
+    ['nominal=40 low=38 high=42 mm', 'Set it to 40 millimetres, it can drift 2 up or down.'],
     [
       'low=1.5 mm',
       'The strings at the twelfth fret, never lower than one and a half millimetres, whatever he tells you.',
