@@ -2,7 +2,7 @@ import type { Token } from '@/lib/trade/tagger'
 
 /** Said while thinking or to soften; left out of the sheet. */
 const IDLE = new Set(
-  "um uh er erm ah eh oh hmm mmm just actually basically literally honestly really simply obviously please kinda sorta anyway alright okay ok yeah yep aye och mate folks guys buddy sir ma'am dear wee mind probably".split(
+  "um uh uh-huh mm-hm er erm ah eh oh hmm mmm just actually basically literally honestly really simply obviously please kinda sorta anyway alright okay ok yeah yep aye och mate folks guys buddy sir ma'am dear wee mind probably".split(
     ' ',
   ),
 )

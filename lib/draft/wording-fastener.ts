@@ -5,13 +5,15 @@ import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import * as kind from './wording-kinds'
 import { withArticle, yours } from './wording-place'
+import { isTelling, objectOf } from './wording-stretch'
 
 /** Where fasteners are, not where they go: "on the hood", "in each corner". */
-const SITS = /^(?:on|in|at|under|underneath|behind|inside|below|above|along|round|around|per|either|each)$/
+const SITS =
+  /^(?:on|in|at|under|underneath|behind|inside|below|above|along|round|around|through|down|across|per|either|each)$/
 
 /** What a hand does once fasteners are out: the part swings, lifts or comes away. */
 const OPENS =
-  /\b(?:swing|hinge|fold|tip|tilt|flip|lean)\w*\b[^,;]{0,40}? back on (?:its|the|their) (?:hinges?|stays?|strap|cord|cable)\b|\b(?:come|fall|pop|swing|fold|hinge|tip|tilt|lift|pull|peel|flip|lean|draw|slide|drop|lower|ease|lever|prise|pry|wiggle|work|knock|tap|roll|spin|take|remove|open|withdraw|unhook|release|put)\w*\b[^,;]{0,40}?\b(?:off|out|away|aside|apart|clear|free|down|open|back(?! (?:on|in|into|onto|over|to|together|up)\b))\b|\b(?:remove|withdraw|open|unhook)\b/i
+  /\b(?:swing|hinge|fold|tip|tilt|flip|lean)\w*\b[^,;]{0,40}? back on (?:its|the|their) (?:hinges?|stays?|strap|cord|cable)\b|\b(?:come|fall|pop|swing|fold|hinge|tip|tilt|lift|pull|peel|flip|lean|draw|slide|drop|lower|ease|lever|prise|pry|wiggle|work|knock|tap|roll|spin|take|remove|open|withdraw|unhook|release|put)\w*\b[^,;]{0,40}?\b(?:off|out|away|aside|apart|clear|free|down|open|back(?! (?:on|in|into|onto|over|to|together|up)\b))\b|\b(?:remove|withdraw|open|unhook)\b|\bbreak\w* (?:it|them|those|loose|free)\b/i
 const CLOSES =
   /\b(?:put|push|press|slide|swing|fold|drop|pop|lower|set)\w*\b[^,;]{0,40}?\b(?:back (?:on(?! (?:its|the|their) (?:hinges?|stays?|strap|cord|cable)\b)|in|into|onto|over|together)|home|shut|closed)\b|\b(?:close|shut|refit|snug|nip|torque|tighten)\w*\b/i
 
@@ -27,10 +29,12 @@ export type Fasteners = {
   readonly until: number
 }
 
+/** "Two more screws hold the block". */
+const MORE = /^\S+ more /i
 const NOT_BARE = /\b(?:new|fresh|more|other|spare|longer?|shorter?|no|not|never)\b/i
 
 /** The end of what fasteners are named by, and what places them: tokens [from, at), [at, to). */
-const placedAt = ({ tokens, text }: Reading, { from, start, to }: Clause): number | undefined => {
+const placedAt = ({ tokens, text }: Reading, { from, start, to }: Clause, isHeld: boolean): number | undefined => {
   const { tag, word } = tokens[start] ?? {}
   if (tag !== 'number' && !(tag === 'determiner' && /^(?:the|both|all|these|those)$/.test(word ?? ''))) return undefined
   const at = tokens.findIndex(({ word: other }, i) => i > start && i < to && SITS.test(other))
@@ -38,7 +42,11 @@ const placedAt = ({ tokens, text }: Reading, { from, start, to }: Clause): numbe
   const thing = sayTokens(text, tokens, start, end)
   const last = thing.split(' ').at(-1) ?? ''
   if (at < 0 && tag !== 'number' && singular(last) === last) return undefined
-  if (end - start > 6 || !kind.FASTENERS.test(last) || NOT_BARE.test(sayTokens(text, tokens, from, end)))
+  if (
+    end - start > 6 ||
+    !kind.FASTENERS.test(last) ||
+    NOT_BARE.test(sayTokens(text, tokens, from, end).replace(isHeld ? MORE : /^$/, ''))
+  )
     return undefined
   if (at < 0) return end
   const opens = tokens[at + 1]
@@ -88,10 +96,10 @@ export const fastenersAt = (
   const clause = clauses[i]
   if (clause === undefined || clause.marker !== undefined) return undefined
   if (clause.frame !== 'nominal' && clause.frame !== 'fragment') return undefined
-  const end = placedAt(reading, clause)
-  if (end === undefined) return undefined
   const { text, tokens } = reading
   const next = tokens[clause.to]
+  const end = placedAt(reading, clause, HOLDS.test(next?.isAfterPause === false ? (next.base ?? next.word) : ''))
+  if (end === undefined) return undefined
   const said = next !== undefined && !next.isAfterPause && next.tag !== 'and' ? (next.base ?? next.word) : ''
   if (WANTS.test(said)) return undefined
   const isSubject = HOLDS.test(said)
@@ -111,6 +119,31 @@ export const fastenersAt = (
   const thing = withArticle(yours(sayTokens(text, tokens, clause.start, clause.to)))
   const order = `${way === 'off' ? 'undo' : 'fit'} ${thing}${tool === undefined ? '' : ` with ${tool}`}`
   return { order, isGuess: own === undefined, isOpen: false, isWeak: isBare, until }
+}
+
+/** What holds a part: "is held down by", "is just", "has", "'s got". */
+const HELD =
+  /^(?:is|are|'s|'re|has|have|got|just|only|both|all|held|fixed|secured|fastened|kept|hung|on|down|in|together|by|with)$/
+
+/** "The side panels are four quarter-turn clips", "the cover's held by two screws": the part with what holds it. */
+export const heldBy = (
+  { tokens, text, clauses }: Reading,
+  around: readonly (string | undefined)[],
+): { readonly text: string; readonly isGuess: true } | undefined => {
+  const from = clauses[0]?.start ?? 0
+  const at = tokens.findIndex(({ word }, i) => i > from && i < from + 7 && /^(?:is|are|'s|'re|has|have)$/.test(word))
+  if (at < 0) return undefined
+  let number = at
+  while (number < tokens.length && HELD.test(tokens[number]?.word ?? '')) number++
+  const pause = tokens.findIndex(({ isAfterPause, tag }, i) => i > number && (isAfterPause || tag === 'and'))
+  const to = pause < 0 ? tokens.length : pause
+  const end = tokens.findIndex(({ word }, i) => i > number && i < Math.min(to, number + 5) && kind.FASTENERS.test(word))
+  if (tokens[number]?.tag !== 'number' || end < 0) return undefined
+  const held = sayTokens(text, tokens, number, to)
+  const thing = objectOf(sayTokens(text, tokens, from, at))
+  if (thing === undefined || /^(?:it|them)$/.test(thing) || NOT_BARE.test(held) || isTelling(tokens, from, at))
+    return undefined
+  return { text: `${wayOf(around) === 'on' ? 'refit' : 'remove'} ${thing}, ${held}`, isGuess: true }
 }
 
 /** "There are eight screws round the blower": what is done to them is as the sentences around it suggest, mostly undone. */

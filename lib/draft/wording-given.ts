@@ -114,9 +114,27 @@ export const fromTool: Rule = scene => {
 export const fromFresh: Rule = ({ head, rest }) =>
   kind.FRESH.test(head) && head.includes(' ') ? sure(`fit ${withArticle(head)}${rest}`) : undefined
 
-export const fromFasteners: Rule = ({ noun, head, rest, all, around, holdsFasteners }) => {
+/** What fits or holds, whatever else is said. */
+const FITTED = /\b(?:newton|pounds?|n\.?m|snug|tight|torque|plus an?|fingers?|fits?|new|back)\b|\bat (?:\d|[a-z]+ty\b)/i
+
+/** "idler, one bolt": who puts things back says so, who takes them off names them with what holds them. */
+const isTakenOff = ({ reading: { tokens, text }, stretches, around, noun, head }: Scene): boolean =>
+  ![text, ...around].some(said => FITTED.test(said ?? '')) &&
+  !/^(?:\d|one|two|three|four|five|six)\b.* (?:and|of) /i.test(head) &&
+  !/nails?$/i.test(noun) &&
+  (kind.FASTENERS.test(noun) ||
+    stretches
+      .slice(1, 3)
+      .some(
+        ({ from, to }) =>
+          to - from < 6 && tokens[from]?.tag === 'number' && kind.FASTENERS.test(sayTokens(text, tokens, from, to)),
+      ))
+
+export const fromFasteners: Rule = scene => {
+  const { noun, head, rest, all, around, holdsFasteners } = scene
   const isFastener = kind.FASTENERS.test(noun)
-  const way = isFastener || holdsFasteners ? kind.direction([all, ...around]) : undefined
-  if (way === undefined || / or (?:the|it|you) /i.test(all)) return undefined
+  if (!(isFastener || holdsFasteners) || / or (?:the|it|you) /i.test(all)) return undefined
+  const way = kind.direction([all, ...around]) ?? (isTakenOff(scene) ? 'off' : undefined)
+  if (way === undefined) return undefined
   return guess(`${way === 'on' ? 'fit' : isFastener ? 'undo' : 'remove'} ${withArticle(yours(head))}${rest}`)
 }

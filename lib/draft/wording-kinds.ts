@@ -9,12 +9,13 @@ export const WORN =
   /\b(?:(?:safety |reading )?glasses|goggles|gloves|masks?|respirator|visor|face shield|shield|muffs|ear ?plugs|defenders|apron|boots|helmet|harness|spectacles|hard hat|overalls|sleeves|wrist strap|hi-vis)\b/i
 /** Tools that do their work in a hand; others ("jack", "tray", "stand") are put somewhere. */
 export const HANDY =
-  /\b(?:brush(?:es)?|toothbrush|spanners?|wrench|ratchet|sockets?|screwdrivers?|driver|pliers|grips|tweezers|knife|scraper|file|vacuum|hammer|mallet|punch|drift|chisel|meter|multimeter|tester|micrometer|calipers?|verniers?|gauges?|feelers?|indicator|ruler|straightedge|square|syringe|allen|torx|hex|hex key|hexes|emery|sandpaper|saw|iron|heat gun|torch|bar|lever|puller|press|extractor|scope|thermometer|loupe|stone|swabs?|buds?|rag|cloth|tissue|sponge|steel wool|wire wool|scrub pad|pad|skewer|toothpick|cocktail stick|tape measure|flathead|phillips|pozi|spatula|marker|pencil|pen)$/i
+  /\b(?:brush(?:es)?|grease gun|toothbrush|spanners?|wrench|ratchet|sockets?|screwdrivers?|driver|pliers|grips|tweezers|knife|scraper|file|vacuum|hammer|mallet|punch|drift|chisel|meter|multimeter|tester|micrometer|calipers?|verniers?|gauges?|feelers?|indicator|ruler|straightedge|square|syringe|allen|torx|hex|hex key|hexes|emery|sandpaper|saw|iron|heat gun|torch|bar|lever|puller|press|extractor|scope|thermometer|loupe|stone|swabs?|buds?|rag|cloth|tissue|sponge|steel wool|wire wool|scrub pad|pad|skewer|toothpick|cocktail stick|tape measure|flathead|phillips|pozi|spatula|marker|pencil|pen)$/i
 export const CLEANS =
   /\b(?:cloth|rag|brush|toothbrush|vacuum|swabs?|buds?|cotton|sponge|cleaner|alcohol|isopropyl|spirit|naphtha|degreaser|solvent|detergent|soap|tissue|air|duster|hoover|towel|wipes?|steel wool|scrub pad|scraper)\b/i
 export const MEASURES =
   /\b(?:tape(?: measure)?|ruler|rule|calipers?|verniers?|gauges?|micrometer|meter|multimeter|feelers?|straightedge|straight edge|tester|thermometer|indicator|scope|scale|scales|protractor|level)\b/i
-export const FASTENERS = /\b(?:bolts?|screws?|nuts?|studs?|clips?|thumbscrews?|nails|rivets|latches|locks)\b/i
+export const FASTENERS =
+  /\b(?:bolts?|screws?|nuts?|studs?|clips?|thumbscrews?|nails|rivets|latches|locks|catches|(?:button|cap|cross|hex|allen)[ -]?heads)\b/i
 const STUFF =
   /\b(?:oil|water|grease|paste|glue|sealant|cleaner|spirit|alcohol|isopropyl|naphtha|threadlock(?:er)?|silicone|wax|soap|detergent|acid|lube|lubricant|powder|graphite|chalk|talc|cement|solder|flux|varnish|paint|primer|ink|fluid|solution|degreaser|remover|compound|putty|adhesive|coolant|rosin|beeswax|cardboard|newspaper|paper|foil)$/i
 export const MEASURED =

@@ -110,6 +110,18 @@ const fromGetting = (reading: Reading, { from, to }: Stretch): string | undefine
   return thing === undefined || thing === 'it' || given === '' ? undefined : placed(`give ${thing} ${given}`, front)
 }
 
+/** "the baffle wants scraping": what is to be done to it. */
+const fromWanting = (reading: Reading, { from, to }: Stretch): string | undefined => {
+  const { tokens, text } = reading
+  const at = tokens.findIndex(({ word }, i) => i > from && i < to - 1 && /^(?:wants?|needs?)$/.test(word))
+  const deed = tokens[at + 1]
+  const as = deed === undefined ? undefined : verbOf(deed.word)
+  if (at < 0 || as?.form !== 'ing' || !isAct(as.base) || isTelling(tokens, from, at)) return undefined
+  const thing = objectOf(sayTokens(text, tokens, from, at))
+  const rest = sayTokens(text, tokens, at + 2, to).replace(/^(?:and )?all$|,? and all$/i, '')
+  return thing === undefined || thing === 'it' ? undefined : `${as.base} ${thing} ${rest}`.trim()
+}
+
 const AGAIN = /^(?:once more|again) (?=(?:with|at|on|in|from|until|for|the)\b)/i
 
 const SAME_AS = /^(?:the |and the )?same (?:thing,? )?(?=(?:again|with|on|at|for|the|in|to|underneath)\b)/i
@@ -148,4 +160,5 @@ export const lateOrder = (reading: Reading, stretch: Stretch, ahead: string): st
   fromDone(reading, stretch, ahead) ??
   fromMoving(reading, stretch, ahead) ??
   fromStaying(reading, stretch) ??
-  fromGetting(reading, stretch)
+  fromGetting(reading, stretch) ??
+  fromWanting(reading, stretch)

@@ -76,7 +76,12 @@ export const fromMoving = (reading: Reading, { from, to }: Stretch, ahead: strin
         WAYS.test(next.word)) &&
       next.word !== 'of' &&
       !/^(?:for|about|without|like)$/.test(next.word)
-    if (isGoing && !isPlaced) continue
+    // "The water's going down through the pipe": it does so by itself.
+    if (
+      isGoing &&
+      (!isPlaced || (/g$/.test(token.word) && !/^(?:on|in|back|off|out|into|onto)$/.test(next?.word ?? '')))
+    )
+      continue
     if (isMade && chain === at) {
       if (
         tokens.slice(start, at).some(({ tag }) => tag === 'number') ||

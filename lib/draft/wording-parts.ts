@@ -16,13 +16,18 @@ const OPENS_BADLY =
 const RUNS_ON =
   /(?<!\b(?:until|before|after|when|where|while|as|if|once|that|which|what|unless|how|than|because|so)(?: just)?) (?:i|we|you) (?:[a-z]+)\b.*$/i
 
+/** "Nuts | get twelve newton metres": what they are given, never an order. */
+const GETS_LIMIT =
+  /^(?:get|want|take|need) (?:about |only |around )?(?:\d[\d.]*|(?:[a-z]+-)?(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen|[a-z]+ty|hundred))[ -](?:[\w-]+ ){0,3}?(?:newton|foot|inch|pound|n\.?m)/i
+
 /** Whether a phrase can stand as an order on the sheet. */
 export const isSound = (phrase: string): boolean =>
   phrase.includes(' ') &&
   !TORN.test(phrase) &&
   !isLooseEnded(phrase) &&
   !OPENS_BADLY.test(phrase) &&
-  !/^(?:strike|scratch) that\b/.test(phrase) &&
+  !/^(?:(?:strike|scratch) that|let me)\b/.test(phrase) &&
+  !GETS_LIMIT.test(phrase) &&
   !/^(?:come|go) (?:off|out|away|apart|up|down|loose|free|in|on|back|and|to)?$/.test(phrase)
 
 /** "never a nail", "not too tight", "flat side down": how an action is meant, said right behind it. */
@@ -38,6 +43,15 @@ const refusalOf = ({ text, tokens }: Reading, { from, to, frame }: Clause): stri
     : ''
 }
 
+/** "let the water | find its way", "before you ever | touch it", "try | and pull it off": one order in two clauses. */
+const runsOn = (tokens: readonly Token[], clause: Clause, next: Clause): boolean => {
+  const [first, last, verb] = [tokens[next.from], tokens[clause.to - 1], tokens[clause.verb ?? -1]]
+  if (first === undefined || first.isAfterPause || next.frame !== 'order') return false
+  if (verb?.word === 'try' && last === verb) return first.word === 'and'
+  const isLetting = verb?.word === 'let' && last !== verb
+  return first.tag === 'verb' && (isLetting || (clause.marker !== undefined && last?.word === 'ever'))
+}
+
 /** "of | which bolt was which": the question belongs to the word before. */
 const widened = (reading: Reading, clauses: readonly Clause[], i: number): Clause | undefined => {
   const [clause, next] = [clauses[i], clauses[i + 1]]
@@ -45,6 +59,7 @@ const widened = (reading: Reading, clauses: readonly Clause[], i: number): Claus
   const { tokens } = reading
   const first = tokens[next.from]
   const last = tokens[clause.to - 1]
+  if (runsOn(tokens, clause, next)) return { ...clause, to: next.to }
   const isOpen = last?.tag === 'preposition' || last?.tag === 'verb' || last?.tag === 'to'
   return isOpen && first !== undefined && !first.isAfterPause && /^(?:which|where|what|how|when)$/.test(first.word)
     ? { ...clause, to: next.to }
@@ -116,6 +131,17 @@ const isPurpose = ({ tokens }: Reading, { from, to, frame, isNegated }: Clause, 
   return tag === 'determiner' && isTelling && rest.some(other => TELLS.has(other.tag))
 }
 
+/** "to keep fingers out | and catch the fluff": still what for. */
+const goesOnForPurpose = ({ tokens }: Reading, clause: Clause, before: Clause | undefined): boolean =>
+  before !== undefined &&
+  before.frame === 'statement' &&
+  (tokens[before.from]?.tag === 'to' || tokens[before.from]?.word === 'there') &&
+  tokens
+    .slice(before.from, before.to)
+    .some(({ tag }, i) => tag === 'to' && tokens[before.from + i + 1]?.tag === 'verb') &&
+  tokens[clause.from]?.word === 'and' &&
+  tokens[clause.from]?.isAfterPause === false
+
 /** "Changing the filter on the pump": a deed named, as titles and captions do. */
 const namedDeed = (reading: Reading, { frame, start, to }: Clause): string | undefined => {
   const [deed, article] = reading.tokens.slice(start, to)
@@ -174,7 +200,7 @@ export const partsOf = (reading: Reading, around: readonly (string | undefined)[
       parts.splice(-1, 1, { text: `${last.text}, ${refusal}`, until: i, to: endOf(done) })
       return
     }
-    if (goesOnTelling(reading, clause, clauses[i - 1])) return
+    if (goesOnTelling(reading, clause, clauses[i - 1]) || goesOnForPurpose(reading, clause, clauses[i - 1])) return
     // "Or you will have moved it": what happens otherwise.
     const [opener, subject] = reading.tokens.slice(clause.from, clause.to)
     if (opener?.word === 'or' && /^(?:you|it|we|i|she|he|they)$/.test(subject?.word ?? '')) return

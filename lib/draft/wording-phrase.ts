@@ -5,7 +5,7 @@ import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { fromAgent, fromCleft, fromRequest } from './wording-agent'
 import { fromInverted, orderOfPlace, withArticle, yours } from './wording-place'
-import { fromLatePassive, fromPassive, fromPast } from './wording-told'
+import { fromLatePassive, fromMove, fromPassive, fromPast } from './wording-told'
 import { AS_VERB, COMPOUND, DIRECT, hasNoun, isIdleVerb, OPENS_PLACE, orderFrom, TELLS } from './wording-verb'
 
 /** From the main verb on. */
@@ -146,11 +146,25 @@ const fromTelling = (reading: Reading, clause: Clause): string | undefined => {
     : undefined
 }
 
+/** Orders by their tag alone. */
+const NO_VERB = /^(?:last|meantime)$/
+/** "Dust goes in a bag": the word before is no verb. */
+const MOVES = /^(?:go|goes|come|comes)$/
+
 const FRESH = /^(?:a |the )?(?:new|fresh|brand-new)\b/i
 
+/** "First gallon": which one, never when. */
+const withOrdinal = (tokens: readonly Token[], clause: Clause): Clause =>
+  tokens[clause.start]?.tag === 'unit' &&
+  clause.start > clause.from &&
+  /^(?:first|second|third|last)$/.test(tokens[clause.start - 1]?.word ?? '')
+    ? { ...clause, start: clause.start - 1 }
+    : clause
+
 /** The order one clause gives, without its "not"; undefined where it gives none. */
-export const orderOf = (reading: Reading, clause: Clause): string | undefined => {
+export const orderOf = (reading: Reading, said: Clause): string | undefined => {
   const { tokens, text } = reading
+  const clause = withOrdinal(tokens, said)
   const verb = clause.verb === undefined ? undefined : tokens[clause.verb]
   // "Back the nut off": a particle by its tag.
   const [opener, object, then] = tokens.slice(clause.start, clause.to)
@@ -159,6 +173,16 @@ export const orderOf = (reading: Reading, clause: Clause): string | undefined =>
     return orderFrom(reading, clause.start, clause.to)
   if (tokens[clause.start]?.word === 'have' && tokens[clause.start + 1]?.word === 'a')
     return fromHaving(reading, clause)
+  // "Last job down here", "meantime a new ring on the cap".
+  if (clause.frame === 'order' && NO_VERB.test(verb?.word ?? ''))
+    return verb?.word === 'meantime' ? fromPlace(reading, { ...clause, start: clause.start + 1 }) : undefined
+  if (
+    clause.frame === 'order' &&
+    clause.verb === clause.start &&
+    opener?.word !== 'let' &&
+    MOVES.test(object?.word ?? '')
+  )
+    return fromMove(reading, clause, clause.start + 1)
   if (clause.frame === 'order' || clause.frame === 'you' || clause.frame === 'i' || clause.frame === 'we')
     return isAmount(reading, clause)
       ? fromPlace(reading, clause)
@@ -167,7 +191,9 @@ export const orderOf = (reading: Reading, clause: Clause): string | undefined =>
         : fromOrder(reading, clause)
   if (clause.frame === 'question') return fromRequest(reading, clause)
   if (clause.frame === 'past')
-    return isIdleVerb(verb) && verb?.tag !== 'auxiliary' ? undefined : fromPast(reading, clause)
+    return isIdleVerb(verb) && verb?.tag !== 'auxiliary'
+      ? undefined
+      : (fromPast(reading, clause) ?? (clause.verb === clause.start ? fromPlace(reading, clause) : undefined))
   const opens = /^(?:off|out|in|on|up|down|back|away|over)$/.test(tokens[clause.start]?.word ?? '')
   const inverted = !opens ? undefined : fromInverted(sayTokens(text, tokens, clause.start, clause.to))
   if (inverted !== undefined) return inverted

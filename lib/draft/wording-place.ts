@@ -1,4 +1,5 @@
 import { verbOf } from '@/lib/trade/morphology'
+import { FASTENERS } from './wording-kinds'
 
 const POWER =
   /\b(?:power|isolator|engine|breaker|heaters?|ignition|pump|gas|water|fuel|supply|mains|motor|light|lights|current|air|compressor|machine|switch|heat|blower|fan|vacuum|steam|disconnect|battery|charger|electricity)$/i
@@ -6,7 +7,7 @@ const WORN =
   /\b(?:glasses|goggles|gloves|mask|respirator|visor|shield|muffs|plugs|defenders|apron|boots|protection|helmet|harness|spectacles)$/i
 const BRAKE = /\b(?:brakes?|handbrake|choke|tension|pressure|load)$/i
 const SETTLED =
-  /^(?:the|a|an|your|my|our|its|his|her|their|this|that|these|those|both|all|each|every|everything|everyone|some|any|no|it|them|him|one|two|three|four|five|six|seven|eight|nine|ten|half|another|either|new ones?|\d\S*)\b/i
+  /^(?:the|a|an|your|my|our|its|his|her|their|this|that|these|those|both|all|each|every|everything|everyone|some|any|no|what|what's|whatever|it|them|him|one|two|three|four|five|six|seven|eight|nine|ten|half|another|either|new ones?|\d\S*)\b/i
 
 const MEASURED =
   /^(?:wee |little |tiny |small |good |thin )*(?:drop|dab|smear|bit|touch|coat|squirt|film|spot|blob|bead|splash|piece|strip|pinch|couple|lick|pair|shot|wipe|turn)\b(?= of| more|$)/i
@@ -46,6 +47,31 @@ export const tellsWay = (said: string): boolean => {
   return SIDE.test(thing)
 }
 
+/** "in an X": the pattern fasteners are tightened in. */
+const IN_TURN = /^(?:down )?in (?:an? |the )?(?:x|star|cross|circle|pattern|sequence|order|crisscross|criss-cross)\b/i
+
+const FROM_PEOPLE =
+  /^from (?:[\w']+ ){0,2}?(?:you|people|everybody|everyone|anybody|anyone|faces?|eyes|hands?|skin|flames?|heat|fire|sparks?|bystanders|children)\b/i
+
+/** Parts do these only where a hand makes them. */
+const BY_HAND = /^(?:slide|pull|lift|swing|pop|peel|tilt|slip|flip|prise|twist|unscrew|unhook|unclip|unplug)$/
+
+/** "this little mesh slides" and "out" tell what a hand does: the verb with its thing. */
+const movedBy = (thing: string, first: string): string | undefined => {
+  const words = thing.split(' ')
+  const verb = verbOf(words.at(-1) ?? '')
+  if (
+    verb?.form !== 'third' ||
+    !BY_HAND.test(verb.base) ||
+    words.length < 3 ||
+    !/^(?:the|this|that|it)$/i.test(words[0] ?? '')
+  )
+    return undefined
+  return /^(?:off|out|away|up|down|apart|open|back|forward|straight|into|onto|over|under)$/.test(first)
+    ? `${verb.base} ${asObject(words.slice(0, -1).join(' '))}`
+    : undefined
+}
+
 const MANNER = /\s+(all the way|right|straight|well|fully|firmly|halfway)$/i
 
 /** "off the lock" is from the lock. */
@@ -70,6 +96,10 @@ export const orderOfPlace = (said: string, where: string): string => {
   const tail = words.slice(1).join(' ')
   const join = (verb: string, ...more: readonly (string | undefined)[]) =>
     [verb, object, ...more].filter(part => part !== undefined && part !== '').join(' ')
+  const moved = movedBy(thing, first)
+  if (moved !== undefined) return `${moved} ${where}`
+  if (FASTENERS.test(thing) && (/^down(?: again)?$/.test(where) || IN_TURN.test(where)))
+    return join('tighten', where.replace(/^down(?: again)?$/, ''))
   const isBody = LIMB.test(thing.replace(/^(?:your|my|both|both your|the) /i, ''))
   if (isStill || (isBody && /^(?:off|out|away|clear)$/.test(first)))
     return join('keep', where).replace(/^keep the (?=\S+ (?:off|out|away|clear))/, 'keep your ')
@@ -84,6 +114,8 @@ export const orderOfPlace = (said: string, where: string): string => {
   if (first === 'up' && WORN.test(thing)) return join('put on')
   if (first === 'on' && WORN.test(thing)) return join('put on', tail)
   if (first === 'on' && tail === '' && POWER.test(thing)) return join('switch on')
+  if (BRAKE.test(thing) && tail === '' && /^(?:up|down)$/.test(first)) return join(first === 'up' ? 'apply' : 'release')
+  if (first === 'away' && second === 'from') return join(FROM_PEOPLE.test(tail) ? 'keep' : 'move', where)
   if (first === 'out' && second === 'of') return join('take', where)
   if (/^(?:off|out|away)$/.test(first)) return join('remove', fromWhere(tail))
   // The machine is plugged in; no plug is fitted.
@@ -96,12 +128,17 @@ export const orderOfPlace = (said: string, where: string): string => {
   return join('put', manner === undefined ? where : `${manner} ${where}`)
 }
 
+/** Things are kept there; nothing is fitted there. */
+const CONTAINER =
+  /^in (?:its|the|your|my|their|a|an) (?:[a-z]+ )?(?:can|box|case|drawer|bag|pocket|sock|rack|tray|bin|tin|jar|cabinet|cupboard|van|shed|bottle|bucket|tub)\b/i
+
 const backOf = (
   second: string,
   place: string,
   tail: string,
   join: (verb: string, ...more: readonly string[]) => string,
 ): string => {
+  if (second === 'in' && CONTAINER.test(place)) return join('put', `back ${place}`)
   if (/^(?:on|in|together)$/.test(second))
     return join(
       'refit',

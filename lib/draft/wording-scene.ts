@@ -30,12 +30,17 @@ export const nounOf = (head: string): string =>
     .replace(/ (?:of|wi'|with) .*$/i, '')
 
 export const isNamed = ({ tokens }: Pick<Reading, 'tokens'>, from: number, to: number): boolean =>
-  tokens
-    .slice(from, to)
-    .some(
-      ({ tag }) =>
-        tag === 'part' || tag === 'tool' || tag === 'material' || tag === 'noun' || tag === 'ing' || tag === 'word',
-    )
+  tokens.slice(from, to).some(
+    ({ tag, word }, i) =>
+      // "Old one out".
+      (i > 0 && /^ones?$/.test(word)) ||
+      tag === 'part' ||
+      tag === 'tool' ||
+      tag === 'material' ||
+      tag === 'noun' ||
+      tag === 'ing' ||
+      tag === 'word',
+  )
 
 /** A sentence that names no action, taken apart. */
 export type Scene = {

@@ -1,11 +1,11 @@
 import { CAUSES } from '@/lib/trade/english'
 import { classesOf, verbOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
-import { countWords, joinOrders, MOST_WORDS, sayTokens } from './clause-text'
+import { countWords, joinOrders, MOST_WORDS, sayTokens, withoutLooseEnd } from './clause-text'
 import type { Reading } from './feature'
 import { isCondition, OPENERS, skipOpeners, toStretches } from './wording-breath'
 import { conditionOf, KEEPS } from './wording-condition'
-import { fastenersThere } from './wording-fastener'
+import { fastenersThere, heldBy } from './wording-fastener'
 import { isVerbless } from './wording-kinds'
 import { lateOrder } from './wording-late'
 import { fromTorqueTold, fromWornTold, givenOrder, namedOrder } from './wording-named'
@@ -90,7 +90,8 @@ const toldOrders = (reading: Reading, stretches: readonly Stretch[], isSound: So
     const last = reach === i - 1 ? kept.at(-1) : undefined
     const own = skipOpeners(tokens, stretch)
     // "…, so the stuff goes out": what follows, not what is done.
-    if (word === 'so' && i > 0 && kept.length === 0 && !tokens[own.from]?.isAfterPause) return
+    const isGiven = /^(?:gets?|takes?)$/.test(tokens[own.from + 1]?.word ?? '')
+    if (word === 'so' && i > 0 && kept.length === 0 && !tokens[own.from]?.isAfterPause && !isGiven) return
     const ahead = own.from === stretch.from ? aheadOf(reading, stretches, i) : ''
     const order = lateOrder(reading, own, ahead) ?? onAhead(reading, stretch, ahead)
     if (order === undefined && KEEPS.has(word) && word !== 'as' && isCondition(tokens, stretch.from)) {
@@ -161,11 +162,13 @@ export const secondLook = (
     namedOrder(reading, runs, around) ??
     fromTorqueTold(reading) ??
     fastenersThere(reading, around) ??
+    heldBy(reading, around) ??
     fromWornTold(reading) ??
     // "Cap, a bit of grease round the rim": the thing first, then what is put there.
     givenOrder(reading, runs.slice(1), around)
-  if (named !== undefined && isSound(named.text))
-    return { text: condition === '' ? named.text : `${named.text} ${condition}`, isGuess: named.isGuess }
+  const said = named === undefined ? '' : withoutLooseEnd(named.text)
+  if (named !== undefined && isSound(said))
+    return { text: condition === '' ? said : `${said} ${condition}`, isGuess: named.isGuess }
   const parted = isPaused ? [] : toldOrders(reading, fine, isSound)
   return parted.length > 0 ? { text: joinOrders(parted), isGuess: false } : undefined
 }

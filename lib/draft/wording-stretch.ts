@@ -91,4 +91,4 @@ export const ON_TELLING =
 
 /** What was said is corrected in the same breath: which half counts is for the user to say. */
 export const TAKEN_BACK =
-  /\b(?:sorry,? no|no,? (?:wait|sorry|hang on|hold on|i am|i'm|that's|it's|not)|nah,|wait,? (?:no|is it)|hang on|hold on|tell a lie|mistaken|scratch that|strike that|excuse me|no,? it (?:is|isn't))/i
+  /\b(?:sorry,? no|no,? (?:wait|sorry|hang on|hold on|i am|i'm|that's|it's|not)|nah,|wait,? (?:no|is it)|hang on|hold on|tell a lie|mistaken|scratch that|strike that|excuse me|(?:hark at|listen to) me|what am i saying|no,? it (?:is|isn't))/i

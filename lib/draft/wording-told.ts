@@ -5,7 +5,18 @@ import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { fromAgent, fromCleft } from './wording-agent'
 import { orderOfPlace, withArticle, yours } from './wording-place'
-import { baseOf, DIRECT, hasNoun, isHandled, isHandWork, likewise, OPENS_PLACE, orderFrom, TELLS } from './wording-verb'
+import {
+  actionFrom,
+  baseOf,
+  DIRECT,
+  hasNoun,
+  isHandled,
+  isHandWork,
+  likewise,
+  OPENS_PLACE,
+  orderFrom,
+  TELLS,
+} from './wording-verb'
 
 const BE = /^(?:be|is|are|was|were|been|being|'s|'re|get|gets|got|goes|comes|go|come|went|came|has|have|had|to)$/
 
@@ -28,6 +39,9 @@ const aheadOf = ({ tokens, text, clauses }: Reading, { from }: Clause): string =
   return OPENS_NAME.test(said) && !TELLS.test(said) && said.split(' ').length < 7 ? said : ''
 }
 
+/** "held by two screws", "held down with a clip". */
+const HELD_BY = /^(?:(?:down|on|in|up|together|shut|closed) )?(?:by|from|in|of|at|behind|with)\b/
+
 /** "the cover is lifted off", "wheels blocked"; `at` is the participle. */
 const fromParticiple = (reading: Reading, clause: Clause, at: number): string | undefined => {
   const { tokens, text } = reading
@@ -44,11 +58,11 @@ const fromParticiple = (reading: Reading, clause: Clause, at: number): string | 
   const rest = likewise(sayTokens(text, tokens, at + 1, clause.to))
   if (['preposition', 'determiner'].includes(tokens[at - 1]?.tag ?? '') || OPENS_PLACE.test(thing)) return undefined
   if (!/^(?:it|they|he|she)$/i.test(thing) && TELLS.test(thing)) return undefined
-  if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$/i.test(thing)) return undefined
+  if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$|^there\b/i.test(thing)) return undefined
+  if (/^(?:happen|get|seem|become)$/.test(baseOf(token))) return undefined
   if (/^(?:it|they)$/i.test(thing) && tokens[be]?.word === "'s" && be + 1 === at) return undefined
   // "The lid is held by two screws": how it is, not what is done.
-  const isState =
-    /^(?:held|driven|located|hidden|called)$/.test(token.word) && /^(?:by|from|in|of|at|behind|with)\b/.test(rest)
+  const isState = /^(?:held|driven|located|hidden|called)$/.test(token.word) && HELD_BY.test(rest)
   if (isState && !tokens.slice(be, at).some(({ tag, word }) => tag === 'modal' || word === 'to' || word === 'gets'))
     return undefined
   const no = isRefused(tokens, clause.start, be, at) ? 'do not ' : ''
@@ -66,8 +80,14 @@ const fromParticiple = (reading: Reading, clause: Clause, at: number): string | 
     : `${no}${base} ${object} ${rest}`.trim()
 }
 
+/** What is worn stays on: "they don't come off me". */
+const ON_ME = /^off (?:me|you|us)\b ?/
+/** "goes round to off". */
+const ROUND_TO = /^(?:round|over|across) to (?:off|on|zero|open|closed?|shut|stop|neutral|\d)/
+const TO_WASTE = /^with (?:the|your|our) .*\b(?:waste|rubbish|trash|scrap|recycling|metals?|batteries)\b/
+
 /** "the washer goes back on", "the lid comes off". */
-const fromMove = (reading: Reading, clause: Clause, verb: number): string | undefined => {
+export const fromMove = (reading: Reading, clause: Clause, verb: number): string | undefined => {
   const { tokens, text } = reading
   let end = verb
   while (
@@ -82,6 +102,11 @@ const fromMove = (reading: Reading, clause: Clause, verb: number): string | unde
   if (OPENS_PLACE.test(thing) || (!/^(?:it|she|he|they)$/i.test(thing) && TELLS.test(thing))) return undefined
   if (thing === '' || /^(?:i|you|we|that|this|there|what|which|who|people)$/i.test(thing)) return undefined
   const no = isRefused(tokens, clause.start, end, verb) ? 'do not ' : ''
+  if (no !== '' && ON_ME.test(where))
+    return `keep ${withArticle(yours(thing)).replace(/^the they$/i, 'them')} on ${where.replace(ON_ME, '')}`.trim()
+  if (ROUND_TO.test(where))
+    return `${no}turn ${withArticle(yours(thing))} ${where.replace(/^(?:round|over|across) /, '')}`
+  if (TO_WASTE.test(where)) return `${no}put ${withArticle(yours(thing))} ${where}`
   if (/^home\b/.test(where)) return `${no}seat ${withArticle(yours(thing))} ${where.replace(/^home ?/, '')}`.trim()
   return /^(?:off|out|away|on|in|back|up|down|into|onto|over|under|through|inside|behind|between|around|to|at|where)\b/.test(
     where,
@@ -107,7 +132,9 @@ export const fromPast = (reading: Reading, clause: Clause): string | undefined =
   const token = verb === undefined ? undefined : tokens[verb]
   if (verb === undefined || token === undefined) return undefined
   const isTold = /^(?:i|we|you|what)$/.test(tokens[start]?.word ?? '')
-  if (isTold) return fromCleft(reading, clause) ?? orderFrom(reading, verb, clause.to)
+  // "You gotta let it sit".
+  const has = token.base === 'get' && tokens[verb + 1]?.tag === 'to' ? actionFrom(tokens, verb + 1, clause.to) : verb
+  if (isTold) return fromCleft(reading, clause) ?? (has === undefined ? undefined : orderFrom(reading, has, clause.to))
   if (tokens.slice(start, verb).some(({ word }) => /^(?:i|we|you|one)$/.test(word)))
     return fromCleft(reading, clause) ?? fromAgent(reading, clause)
   if (token.tag === 'auxiliary') {
@@ -117,6 +144,7 @@ export const fromPast = (reading: Reading, clause: Clause): string | undefined =
   if (token.base === 'go' || token.base === 'come') return fromMove(reading, clause, verb)
   const next = tokens[verb + 1]
   const takes = next !== undefined && verb + 1 < clause.to && DIRECT.test(next.word)
+  if (verb === start && isNamedWith(tokens, verb, clause.to)) return undefined
   if (verb === start) return takes || isHandWork(baseOf(token)) ? orderFrom(reading, verb, clause.to) : undefined
   const isTerse = !/^(?:the|a|an|it|they|this|that|these|those|its|my|your|which|who|one|he|she)$/.test(
     tokens[start]?.word ?? '',
@@ -127,6 +155,15 @@ export const fromPast = (reading: Reading, clause: Clause): string | undefined =
     ? orderFrom(reading, verb, clause.to)
     : undefined
 }
+
+/** "Fixed end in its hole": which end it is. */
+const isNamedWith = (tokens: readonly Token[], at: number, to: number): boolean =>
+  /^(?:fixed|closed|threaded|used|worn|split|bent|sealed|pointed|flared|slotted|tapered|notched|rounded|polished|coated|painted|sprung|lined|grooved)$/.test(
+    tokens[at]?.word ?? '',
+  ) &&
+  /^(?:part|noun|word|material|tool)$/.test(tokens[at + 1]?.tag ?? '') &&
+  at + 2 < to &&
+  /^(?:preposition|particle|to)$/.test(tokens[at + 2]?.tag ?? '')
 
 const SAME = /^(?:closed|put|cut|set|shut|hit|let|split|spread)$/
 

@@ -75,6 +75,8 @@ export const orderFrom = ({ text, tokens }: Reading, verb: number, to: number): 
       /^(?:have|had|got|'ve|'d)$/.test(tokens[verb - 1]?.word ?? ''))
   )
     return undefined
+  if (token.word === 'try' && tokens[verb + 1]?.tag === 'and' && verb + 2 < to)
+    return `try to ${sayTokens(text, tokens, verb + 2, to)}`
   const rest = nowToo(sayTokens(text, tokens, verb + 1, to))
   const done = /^(it|them|that|the [a-z-]+(?: [a-z-]+)?) ([a-z]+)\b(.*)$/.exec(rest)
   const as = done === null || baseOf(token) !== 'get' ? undefined : verbOf(done[2] ?? '')

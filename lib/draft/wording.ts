@@ -1,4 +1,5 @@
 import { verbOf } from '@/lib/trade/morphology'
+import type { Token } from '@/lib/trade/tagger'
 import { asSentence, countWords, cutToWords, joinOrders, MOST_WORDS, sayTokens, withoutLooseEnd } from './clause-text'
 import type { Reading } from './feature'
 import { nameThings } from './pointing'
@@ -101,15 +102,29 @@ const worded = (said: string, reading: Reading, before?: Reading, after?: Readin
   return { ...named, text: asSentence(cutToWords(named.text)) }
 }
 
-const GUESSED = 'Is this what is done? The talk names no action; the sentences around it suggest this one.'
+const GUESSED = 'Is this what is done? The talk names no action; what is said here and around it suggests this one.'
 const QUESTION = 'What is done here? The talk names no action.'
 
 /** A step whose action nobody names. */
 const asked = (text: string): Worded => ({ text: asSentence(cutToWords(text)), question: QUESTION })
 
 /** The order that the name alone of what a sentence opens with tells. */
-const impliedIn = ({ text, tokens, clauses: [first] }: Reading): string | undefined =>
-  first?.frame === 'fragment' ? impliedOrder(sayTokens(text, tokens, first.start, first.to)) : undefined
+const impliedIn = ({ text, tokens, clauses: [first, ...more] }: Reading): string | undefined => {
+  if (first?.frame !== 'fragment') return undefined
+  const order = impliedOrder(sayTokens(text, tokens, first.start, first.to))
+  // "New gasket, spring, cap": all of them go in.
+  const areNames =
+    more.length > 1 &&
+    more.every(
+      ({ frame, marker, from, to }) =>
+        frame === 'fragment' && marker === undefined && to - from < 3 && tokens.slice(from, to).every(isName),
+    )
+  return order?.startsWith('fit ') && areNames
+    ? joinOrders([order, ...more.map(({ from, to }) => sayTokens(text, tokens, from, to))])
+    : order
+}
+
+const isName = ({ tag }: Token): boolean => /^(?:part|material|noun|tool|and|determiner)$/.test(tag)
 
 /** Where what is said begins, behind the lead-in. */
 const startOf = ({ clauses: [first], tokens }: Reading): number => {

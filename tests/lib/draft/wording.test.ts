@@ -25,6 +25,18 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
     'Make sure the wheel spins free, an eighth of an inch off the housing all the way round.',
     'Make sure the wheel spins free.',
   ],
+  // one order in two clauses
+  ['Start it up and let the oil find its own level.', 'Start it up and let the oil find its own level.'],
+  ['Wipe the rim before you ever lift that lid.', 'Wipe the rim before you ever lift that lid.'],
+  ['Hook the strap on, and try and pull it off again.', 'Hook the strap on and try to pull it off.'],
+  // what things are for, are given, do by themselves
+  ['There is a mesh to keep hands out and catch the dust, so pop the clips.', 'Pop the clips.'],
+  ['Bits and dust go in a bag, tie it shut.', 'Put the dust in a bag and tie it shut.'],
+  ['You gotta let it drip for a minute.', 'Let it drip for a minute.'],
+  ['Last job down here, pull the drain plug.', 'Pull the drain plug.'],
+  ['There are two set screws in the hub, so each gets a dab of threadlock.', 'Give each a dab of threadlock.'],
+  ['Strainer wants scrubbing and all.', 'Scrub the strainer.'],
+  ['Two more screws hold the tray to the case, take the tray out.', 'Undo two more screws and take the tray out.'],
   // without a comma
   ['to get the shroud off undo the six screws', 'Undo the six screws.'],
   ["the bush comes out with a puller don't score the bore", 'Remove the bush with a puller and do not score the bore.'],
@@ -56,6 +68,19 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Hands out.', 'Keep your hands out.'],
   ['Key switch to up.', 'Set the key switch to up.'],
   ['Handbrake on.', 'Apply the handbrake.'],
+  ['Handbrake up.', 'Apply the handbrake.'],
+  ['Bolts down again, corner to corner.', 'Tighten the bolts.'],
+  ['Cap screws in a star.', 'Tighten the cap screws in a star.'],
+  ['Nozzle away from people.', 'Keep the nozzle away from people.'],
+  ['Lip end away from the stop.', 'Move the lip end away from the stop.'],
+  ['The spirit goes back in its tin.', 'Put the spirit back in its tin.'],
+  ['The isolator on the leg goes round to off.', 'Turn the isolator on the leg to off.'],
+  ['This little mesh lifts straight out.', 'Lift this little mesh out.'],
+  ['First gallon goes down the sink.', 'Put the first gallon down the sink.'],
+  ['Fixed end in its hole.', 'Put the fixed end in its hole.'],
+  ['Old one out.', 'Remove the old one.'],
+  ['New gasket, spring, cap.', 'Fit the new gasket, spring and cap.'],
+  ["Gloves and glasses, and they don't come off you till it's dead.", "Keep them on until it's dead."],
   ['Arrow up.', 'Put the arrow up.'],
   // a verb taken for a noun
   ['Hose that down with oil.', 'Hose that down with oil.'],
@@ -178,7 +203,6 @@ describe('[D1] where no action is named', () => {
     ['Gloves.', 'Put on gloves.'],
     ['Caliper, two bolts at thirty.', 'Do this: caliper, two bolts at thirty.'],
     // how it is, what happens, a figure taken back, a fragment
-    ['The lid is held by two screws.', 'Do this: the lid is held by two screws.'],
     ['A child gets a shock.', 'Do this: a child gets a shock.'],
     [
       "Twelve newton metres, no, wait, that's the other one, nine.",
@@ -186,11 +210,22 @@ describe('[D1] where no action is named', () => {
     ],
     ['Before you open.', 'Do this: before you open.'],
     ['Four bolts on the bracket, and hold the motor.', 'Do this: four bolts on the bracket, and hold the motor.'],
-    ['Eight screws, torx twenty.', 'Do this: eight screws, torx twenty.'],
+    ['Tab first, then your screw, then the plug.', 'Do this: tab first, then your screw, then the plug.'],
   ])('%s asks', (said, text) => {
     const worded = wordStep(readSentence(said))
     expect(worded.text).toBe(text)
     expect(worded.question).toMatch(/What is done here/)
+  })
+  it.each([
+    ['Eight screws, torx twenty.', 'Undo eight screws, torx twenty.'],
+    ['Idler, one bolt, sixteen.', 'Remove the idler, one bolt, sixteen.'],
+    ['The lid is held by two screws.', 'Remove the lid, two screws.'],
+    ['The drum is just one bolt at the back.', 'Remove the drum, one bolt at the back.'],
+    ["End panel's got two screws up inside, five-sixteenths socket.", 'Remove the end panel, two screws up inside.'],
+  ])('%s guesses that a part named with what holds it comes off, and asks', (said, text) => {
+    const worded = wordStep(readSentence(said))
+    expect(worded.text).toBe(text)
+    expect(worded.question).toMatch(/Is this what is done/)
   })
 })
 
@@ -204,7 +239,7 @@ describe('[D1] what the sentences around suggest', () => {
     )
     expect(word('Good.', 'Eight screws, torx twenty.', 'Tighten those crosswise.')).toEqual({
       text: 'Fit eight screws, torx twenty.',
-      question: 'Is this what is done? The talk names no action; the sentences around it suggest this one.',
+      question: 'Is this what is done? The talk names no action; what is said here and around it suggests this one.',
     })
     expect(word('Paste it.', 'Ten minutes.', 'Good.').text).toBe('Wait ten minutes.')
   })
