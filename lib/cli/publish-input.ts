@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { countOf } from '@/lib/procedure/count'
-import { formatProblem, TellwrightError } from '@/lib/procedure/problem'
+import { formatProblem, type Problem, TellwrightError } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import { parseProject } from '@/lib/procedure/project-file'
 import { toSheet } from '@/lib/procedure/sheet'
@@ -13,12 +13,16 @@ import type { Io } from './command'
 /** A project to publish, with what is its own. */
 export type Input = { readonly path: string; readonly project: Project; readonly options: PublishOptions }
 
+const tellProblems = (problems: readonly Problem[], io: Io): void => {
+  for (const problem of problems) io.err(`tellwright publish: ${formatProblem(problem)}`)
+}
+
 /** Reads a project file. @returns undefined after saying on standard error why it could not be read */
 const readProject = async (path: string, io: Io): Promise<Project | undefined> => {
   const text = new TextDecoder().decode(await io.read(path))
   const parsed = parseProject(text, path === '-' ? 'standard input' : path)
   if (parsed.ok) return parsed.value
-  for (const problem of parsed.problems) io.err(`tellwright publish: ${formatProblem(problem)}`)
+  tellProblems(parsed.problems, io)
   return undefined
 }
 
@@ -60,12 +64,25 @@ export const readFonts = async (io: Io): Promise<NonNullable<PublishOptions['fon
   return fonts
 }
 
-/** What a publication needs beside the project: the review for its head, the talk for captions. */
-export type Needs = { readonly hasHead: boolean; readonly hasTalk: boolean }
+/** What a publication needs beside the project: the review for its head (by which rules file), the talk for captions. */
+export type Needs = { readonly hasHead: boolean; readonly hasTalk: boolean; readonly rules?: string }
 
-const reviewOf = async (path: string, project: Project, io: Io): Promise<Pick<PublishOptions, 'findings'>> => {
-  const { reviewProject } = await import('@/lib/review/review')
-  const findings = toPublishedFindings(toSheet(project), reviewProject(project))
+const reviewOf = async (
+  path: string,
+  project: Project,
+  given: string | undefined,
+  io: Io,
+): Promise<Pick<PublishOptions, 'findings'> | undefined> => {
+  const [{ reviewProject }, { readShopFile }] = await Promise.all([
+    import('@/lib/review/review'),
+    import('./shop-file'),
+  ])
+  const rules = await readShopFile(given, path, io)
+  if (!rules.ok) {
+    tellProblems(rules.problems, io)
+    return undefined
+  }
+  const findings = toPublishedFindings(toSheet(project), reviewProject(project, { rules: rules.value }))
   const stops = findings.filter(({ level, waived }) => level === 'stop' && waived === undefined).length
   const name = path === '-' ? 'standard input' : path
   if (stops > 0) io.err(`tellwright publish: ${name}: ${countOf(stops, 'stop finding')}; said at the head`)
@@ -86,13 +103,14 @@ const talkOf = async ({ recording }: Project): Promise<Pick<PublishOptions, 'sen
 export const readInput = async (
   path: string,
   shared: PublishOptions,
-  { hasHead, hasTalk }: Needs,
+  { hasHead, hasTalk, rules }: Needs,
   io: Io,
 ): Promise<Input | undefined> => {
   const project = await readProject(path, io)
   if (project === undefined) return undefined
   const stills = hasHead ? { stills: await readStills(path, project, io) } : {}
-  const review = hasHead ? await reviewOf(path, project, io) : {}
+  const review = hasHead ? await reviewOf(path, project, rules, io) : {}
+  if (review === undefined) return undefined
   const talk = hasTalk ? await talkOf(project) : {}
   return { path, project, options: { ...shared, ...stills, ...review, ...talk } }
 }

@@ -50,6 +50,22 @@ describe('tellwright publish', () => {
     expect(out).not.toContain('*pencilled*')
   })
 
+  test('[P6] goes by the shop’s rules: those of a file given, or those beside the project', async () => {
+    const rules = { format: 'tellwright-rules', version: 1, phrases: [{ phrase: 'blue badge', level: 'stop' }] }
+    const shop = mkdtempSync(join(folder, 'shop-'))
+    const job = join(shop, 'job.tellwright.json')
+    writeFileSync(job, formatProject(example))
+    expect((await run(publish, job)).out).not.toContain('blue badge')
+    const own = put('own-rules.json', JSON.stringify(rules))
+    expect((await run(publish, job, '--rules', own)).out).toMatch(/Not fit for release[^#]*blue badge/)
+    writeFileSync(join(shop, 'tellwright-rules.json'), JSON.stringify(rules))
+    const beside = await run(publish, job)
+    expect([beside.out.includes('blue badge'), beside.err]).toEqual([true, expect.stringContaining('stop finding')])
+    writeFileSync(join(shop, 'tellwright-rules.json'), '{')
+    const bad = await run(publish, job)
+    expect([bad.code, bad.out, bad.err]).toEqual([2, '', expect.stringContaining('tellwright-rules.json')])
+  })
+
   test('[P6] runs the review: its stop findings stand at the head, all of them at the end with --findings', async () => {
     const marks = example.marks.filter(mark => mark.kind !== 'caution')
     const unsafe = put('unsafe.tellwright.json', formatProject({ ...example, marks }))

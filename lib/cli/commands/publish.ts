@@ -20,6 +20,7 @@ ${PUBLICATIONS.map(({ name, about }) => `  --as ${name.padEnd(9)} ${about}`).joi
   --units CHOICE     ${UNIT_CHOICES.join(', ')} (default as-said)
   --kept             leaves out pencilled marks; without it they are included, each flagged
   --findings         lists all findings, and those let stand, at the end
+  --rules FILE       the shop's own rules for that review; without it, tellwright-rules.json beside the project, if any
   --least SECONDS    shortest chapter; shorter ones are joined (default 10)
   --paper SIZE       a4 or letter, for the handout and its PDF
   --pdf              with handout: a PDF too, printed by the Chromium of this machine ($CHROMIUM, or /usr/bin/chromium)
@@ -37,6 +38,7 @@ const OPTIONS = {
   units: { type: 'string', default: 'as-said' },
   kept: { type: 'boolean' },
   findings: { type: 'boolean' },
+  rules: { type: 'string' },
   least: { type: 'string' },
   paper: { type: 'string' },
   pdf: { type: 'boolean' },
@@ -48,6 +50,7 @@ type Wanted = {
   readonly output: string
   readonly isPdf: boolean
   readonly title: string | undefined
+  readonly rules: string | undefined
   readonly options: PublishOptions
 }
 
@@ -73,7 +76,7 @@ const readWanted = (given: Readonly<Record<string, unknown>>): Wanted | string =
     ...(least === undefined ? {} : { notes: { leastChapter: least } }),
     ...(sheetPaper === undefined ? {} : { paper: sheetPaper }),
   }
-  return { name, output, isPdf, title: text('title'), options }
+  return { name, output, isPdf, title: text('title'), rules: text('rules'), options }
 }
 
 const publishOne = async ({ project, options }: Input, wanted: Wanted): Promise<readonly PublishedFile[]> => {
@@ -121,6 +124,7 @@ export const command: Command = {
     const needs = {
       hasHead: wanted.name !== 'captions' && wanted.name !== 'chapters',
       hasTalk: isPacket || wanted.name === 'captions',
+      ...(wanted.rules === undefined ? {} : { rules: wanted.rules }),
     }
     const inputs: Input[] = []
     for (const path of paths) {

@@ -1,15 +1,13 @@
-import { basename, dirname, join } from 'node:path'
-import { formatProblem, type Problem, type Result, success, TellwrightError } from '@/lib/procedure/problem'
+import { basename } from 'node:path'
+import { formatProblem, type Problem } from '@/lib/procedure/problem'
 import { parseProject } from '@/lib/procedure/project-file'
 import { formatReport, toReport } from '@/lib/review/report'
 import { isAtLeast, reviewProject } from '@/lib/review/review'
 import { FINDING_LEVELS, type FindingLevel } from '@/lib/review/rule'
-import { RULES } from '@/lib/review/rules/index'
 import { toSarif } from '@/lib/review/sarif'
-import { NO_SHOP_RULES, type ShopRules } from '@/lib/review/shop'
-import { parseShopRules } from '@/lib/review/shop-rules'
 import { parseArguments } from '../arguments'
 import { type Command, EXIT, type Io } from '../command'
+import { readShopFile } from '../shop-file'
 
 const usage = `usage: tellwright review PROJECT [--json | --sarif] [--level stop|fix|consider] [--rules FILE]
 
@@ -39,28 +37,6 @@ const fail = (io: Io, problems: readonly Problem[]): number => {
 
 const isLevel = (text: string): text is FindingLevel => (FINDING_LEVELS as readonly string[]).includes(text)
 
-/** The shop's rules stand beside the project under this name, unless another file is given. */
-const RULES_FILE = 'tellwright-rules.json'
-
-const isMissing = (error: unknown): boolean =>
-  error instanceof TellwrightError && (error.cause as NodeJS.ErrnoException | undefined)?.code === 'ENOENT'
-
-const besideOf = async (project: string, io: Io): Promise<string | undefined> => {
-  try {
-    return project === '-' ? undefined : decode(await io.read(join(dirname(project), RULES_FILE)))
-  } catch (error) {
-    if (isMissing(error)) return undefined
-    throw error
-  }
-}
-
-const readRules = async (given: string | undefined, project: string, io: Io): Promise<Result<ShopRules>> => {
-  const text = given === undefined ? await besideOf(project, io) : decode(await io.read(given))
-  if (text === undefined) return success(NO_SHOP_RULES)
-  const known = RULES.map(({ id }) => id)
-  return parseShopRules(text, known, given === undefined ? RULES_FILE : basename(given))
-}
-
 const run = async (args: readonly string[], io: Io): Promise<number> => {
   const parsed = parseArguments(args, {
     json: { type: 'boolean' },
@@ -77,7 +53,7 @@ const run = async (args: readonly string[], io: Io): Promise<number> => {
   if (options.json === true && options.sarif === true) return misuse('choose --json or --sarif, not both.')
   const level = typeof options.level === 'string' ? options.level : 'stop'
   if (!isLevel(level)) return misuse(`--level is "${level}"; expected one of ${FINDING_LEVELS.join(', ')}.`)
-  const rules = await readRules(typeof options.rules === 'string' ? options.rules : undefined, path, io)
+  const rules = await readShopFile(typeof options.rules === 'string' ? options.rules : undefined, path, io)
   if (!rules.ok) return fail(io, rules.problems)
   const project = parseProject(decode(await io.read(path)), basename(path))
   if (!project.ok) return fail(io, project.problems)
