@@ -3,10 +3,9 @@ import type { Reading as Limit } from '@/lib/quantity/read'
 import { isCount } from './counted'
 import { toDimension } from './dimension'
 import { habitOf, toInstrument, toMeasurand } from './measurand'
+import { NEAR_SOURCE, toldByAnother } from './other-source'
+import { isAlike, lastSaid, sizeOf } from './said-before'
 import type { Around, Said } from './settle'
-
-/** @returns the figure that tells how large a quantity is; 0 without one */
-export const sizeOf = ({ low, high, nominal }: Quantity): number => nominal ?? high ?? low ?? 0
 
 /** Units that a bare number can take over from one said before. */
 const INHERITED = new Set([
@@ -42,13 +41,6 @@ const IMPERIAL = new Set(['[in_i]', '[ft_i]', '[psi]', '[ft_i].[lbf_av]', '[in_i
 
 /** Nothing in a shop is set to fewer degrees than this without a word for them. Common practice, no source. */
 const LEAST_HEAT = 5
-
-/** What another source says of a value told before: the book, the label, somebody's word. */
-const SOURCE =
-  /\b(?:(?:book|manual|sheet|chart|sticker|label|plate|nameplate|leaflet|decal|card|placard|drawing|paper|website|bulletin|plaque|tag|lid|sidewall|guide|handbook|instructions?|maker|makers|factory|dealer|ticket|board)(?: \w+){0,4}? (?:says?|said|gives?|reads?|wants?|calls? for|asks? for|has|goes|puts?|recommends?|states?|quotes?|lists?|allows?|lets?)|(?:it|he|she|they) (?:says?|said|gives?|reckons?|recommends?)|according to|recommends?|printed|stamped|marked)\b/i
-/** How close two sources stand. Common practice, no source. */
-const NEAR_SOURCE = 1.8
-const SOURCE_REACH = 40
 
 /** `count to thirty`, `a slow count of twenty`. */
 const COUNTED_TO = /\bcount(?:ing|ed|s)?(?: slowly| out| up)?(?: to| of| off)?(?: about| around| maybe)? $/i
@@ -98,8 +90,7 @@ const DECLARED_REACH = 8
 /** How near an earlier sentence's figure must be to lend its unit before what is measured is asked. */
 const FRESH = 2
 
-const isAlike = (a: number, b: number, most: number): boolean => a === b || (a / b < most && b / a < most)
-
+/** Whether a value said before may lend its unit to a figure of a size, being at most so many times more or less. */
 const fits = ({ quantity }: Said, size: number, most: number): boolean =>
   INHERITED.has(toDimension(quantity.unit) ?? '') &&
   !AFAR.has(quantity.unit ?? '') &&
@@ -120,20 +111,6 @@ const unitOf = (dimension: string, size: number, { recent, system, scale }: Arou
 /** `those I pull to eighty`: what a wrench is pulled to. */
 const PULLED =
   /\b(?:pull(?:s|ed)?|torqu\w+|tighten\w*|wrench|clicks?|clicker|crank\w*|cinch\w*)\b[^.;\d]{0,28}\b(?:to|at|up to|for)(?: about| around)? $/i
-
-/** The last of what was said from a sentence on that passes; what was said before is not looked at. */
-const lastSaid = (
-  recent: readonly Said[],
-  sentence: number,
-  passes: (said: Said) => boolean = () => true,
-): Said | undefined => {
-  for (let i = recent.length - 1; i >= 0; i--) {
-    const said = recent[i]
-    if (said === undefined || said.sentence < sentence) return undefined
-    if (passes(said)) return said
-  }
-  return undefined
-}
 
 /** What a number of a size measures, but for heat of so few degrees. */
 const warmOnly = (named: string | undefined, size: number): string | undefined =>
@@ -179,26 +156,23 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   const beside = lastSaid(recent, sentence, said => fits(said, size, 10))
   if (beside !== undefined && (own === undefined || toDimension(beside.quantity.unit) === own))
     return take('beside', beside.quantity.unit)
-  if (SOURCE.test(text)) {
-    const told = lastSaid(
-      recent,
-      sentence - SOURCE_REACH,
-      said => fits(said, size, NEAR_SOURCE) && (own === undefined || own === toDimension(said.quantity.unit)),
-    )
-    if (told !== undefined) return take('source', told.quantity.unit)
-  }
+  const told = toldByAnother(
+    around,
+    said => fits(said, size, NEAR_SOURCE) && (own === undefined || own === toDimension(said.quantity.unit)),
+  )
+  if (told !== undefined) return take('source', told.quantity.unit)
   if (
     size >= LEAST_REVS &&
     (own === undefined || own === 'speed') &&
     (TURNS.test(`${before} ${text}`) || RUN_AT.test(ahead))
   )
     return take('revs', '{rev}/min')
-  const told = around.declared.find(
+  const declared = around.declared.find(
     one =>
       one.sentence >= sentence - (own === undefined ? FRESH : DECLARED_REACH) &&
       (own === undefined || toDimension(one.unit) === own),
   )
-  if (told !== undefined) return take('declared', told.unit)
+  if (declared !== undefined) return take('declared', declared.unit)
   if (own === 'length' && isFraction && system === 'us') return take('own', '[in_i]')
   const named = own === undefined ? undefined : take('own', unitOf(own, size, around))
   if (named !== undefined) return named
@@ -218,22 +192,5 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   return (
     (earlier === undefined ? undefined : take('earlier', unitOf(earlier, size, around))) ??
     take('recent', recent.findLast(said => fits(said, size, 3))?.quantity.unit)
-  )
-}
-
-/** Whether another source gives nearly, but not quite, a value told before. */
-export const isSecondValue = (quantity: Quantity, { text, sentence, recent }: Around): boolean => {
-  const size = sizeOf(quantity)
-  return (
-    hasNumber(quantity) &&
-    SOURCE.test(text) &&
-    lastSaid(
-      recent,
-      sentence - SOURCE_REACH,
-      said =>
-        said.quantity.unit === quantity.unit &&
-        sizeOf(said.quantity) !== size &&
-        isAlike(size, sizeOf(said.quantity), NEAR_SOURCE),
-    ) !== undefined
   )
 }

@@ -20,8 +20,8 @@ export const MOST_AFTER = anyOf(
   '^[^.;?!]{0,24}\\brather\\b[^.;?!]{0,20}\\b(?:under|below|less|low|short) than (?:over|above|more|high|long)\\b',
   // `more is scrap`, `more and the door swings`, `and if it's more`.
   `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?more(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
-  "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| an?(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
-  `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|utmost|uttermost|outside|longest|highest|hottest|furthest|farthest|widest|latest|max(?:imum)?)\\b${NEXT})`,
+  "^[^,]{0,30}(?:,|\\band|\\bbut) ?(?:and |but |that's |it's )?(?:by )?(?:no|not|never)(?: no| one| any| (?:one|an?|a single)(?: \\w+){1,2})? (?:more|further|farther|higher|longer|over|wider|deeper|bigger|beyond|hotter|faster|thicker|past)\\b(?! often| than(?! that\\b))",
+  `^[^,]{0,30},? (?:and )?(?:tops\\b|at (?:the )?(?:very |absolute )?(?:most|utmost|uttermost|outside|longest|highest|hottest|furthest|farthest|widest|latest|worst|slowest|max(?:imum)?)\\b${NEXT})`,
   `^[^,]{0,30},? (?:and )?at a (?:push|pinch|stretch)\\b`,
   `^[^,]{0,30},? (?:and |which |but |so )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |own |upper |top )?(?:limit|max(?:imum)?|ceiling|most|lot|cut-?off)\\b`,
   "^'s (?:my|the) limit\\b",
@@ -43,16 +43,19 @@ export const MOST_AFTER = anyOf(
 )
 /** Said after a figure, it is the least. */
 export const LEAST_AFTER = anyOf(
+  '^[^,]{0,30},? (?:and )?if not (?:more|longer|higher|better|deeper|thicker|later)\\b',
+  '^ (?:over|above|past|of|in|on|below|under|clear of|off) [a-z ]{3,24} or (?:more|better|over)\\b',
+  `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?less(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
   '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|warmer|hotter|bigger|wider|deeper|stronger|heavier|later|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
   '^[^.;?!]{0,24}\\brather\\b[^.;?!]{0,20}\\b(?:over|above|more|high|long) than (?:under|below|less|low|short)\\b',
   '^,? (?:and|or|on) (?:up|upwards?|above)\\b(?! (?:to|the|it|and)\\b)',
   '^[^,]{0,24},? (?:anyhow|easy|easily)(?:$|[,.;])',
   `^[^,]{0,24}\\b${IS} (?:about )?${WHOSE} (?:very )?(?:thinnest|lowest|smallest|shortest|coldest|slowest|tightest|narrowest|lightest|shallowest|coolest|fewest|lower)\\b`,
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch|shade) )?(?:more|longer|higher|over|bigger|thicker|warmer|later)\\b`,
-  `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?(?:better|nice|nicer|fine|good|okay|welcome)| (?:if|when)\\b| in (?:the )?(?:winter|cold|frost|damp)\\b|(?: won't| does no| doesn't| never) (?:hurt|harm)\\w*)`,
+  `^[^,.;]{0,24},? (?:and |but )?(?:more|longer|higher|bigger|thicker|over)(?:(?:'s| is| are| would be) (?:even |always |still )?(?:better|nice|nicer|fine|good|okay|welcome)| (?:if|when)\\b| in (?:the )?(?:winter|cold|frost|damp)\\b|(?: won't| does no| doesn't| never) (?:hurt|harm|bother|matter|worry|trouble|upset)\\w*)`,
   "^[^,]{0,30},? (?:and |so |but )?[^.;?!]{0,40}\\b(?:can't|cannot|mustn't|must not|can not|not|never|won't)\\b[^,.;]{0,24}\\banything (?:less|lower|smaller|thinner|shorter|weaker|under|below)\\b",
   '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:less|under|below|shorter|lower|short)\\b',
-  `^[^,]{0,30},? (?:and )?(?:i mean,? |i'd say |that's )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|shortest|lowest|nearest|closest|thinnest|earliest|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
+  `^[^,]{0,30},? (?:and )?(?:i mean,? |i'd say |that's )?(?:at (?:the )?(?:very |bare |absolute )?(?:least|shortest|lowest|nearest|closest|thinnest|earliest|quickest|soonest|minimum)\\b${NEXT}|(?:bare |absolute )?minimum\\b)`,
   `^[^,]{0,36}(?:,|\\band\\b|\\bbut\\b) (?:and |but )?(?:no|not|never|nothing|any)(?: any| an?(?: \\w+){1,2})? (?:less|sooner|shorter|lower|smaller|under|nearer|closer|earlier|thinner|below)\\b${NEXT}(?! than (?:an?|half|${NUMBERS}|\\w+ty-\\w+)\\b)`,
   "^[^.;?!]{0,48}, (?:and |but )?(?:it |that |they )?(?:must|should|may|can)(?:n't| not) be (?:any )?(?:less|shorter|lower|smaller|thinner|sooner|under)\\b",
   `^[^.;?!]{0,36}(?:,|\\band\\b|\\bbut\\b) ?(?:anything )?(?:under|below|(?:less|lower|shorter|thinner|fewer) than) that\\b,?(?! (?:is|'s|are) (?:fine|ok|okay|good|better|even))`,
@@ -80,6 +83,8 @@ export const CANNOT_REACH =
 export const MUST_REACH =
   /\b(?:has to|have to|must|needs? to|got to)(?: \w+)? (?:see|reach|hit|make|get(?: up)? to|read|show|give|hold|pull|lift|carry|deliver|put out|bear)(?: about| around)? $/i
 export const OR_ELSE = /^[^.;?!]{0,24}?,? (?:or(?! (?:so|more|less|better|a|an|two|three)\b)|otherwise|else|if not)\b/i
+/** `it has to see seventy before anyone eats it`. */
+export const BEFORE_AFTER = /^,? before (?:you|it|they|he|she|i|we|any\w*|the|that)\b/i
 /** `unless it shows 12.6 volts`. */
 export const UNLESS_REACHED =
   /\bunless (?:it|they|she|he|that|the \w+)(?: \w+)? (?:shows?|reads?|makes?|reach(?:es)?|gets? to|holds?|has|sees?|gives?)(?: about| around)? $/i
@@ -110,14 +115,14 @@ export const CLEAR_AFTER = /^ (?:clear|away) (?:of|from)\b/i
 export const CLEAR = /\b(?:sits?|hangs?|runs?|lies?|is|are|stays?)\b[^.;\d]{0,30}$/i
 /** Said before a figure, it is the most. */
 export const MOST_BEFORE =
-  /\b(?:allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than|\b(?:agrees?|match(?:es)?) to|\b(?:is|are|be|it's|they're|run|runs|lie|lies|stays?)(?: all| dead)? (?:true|flat|square|parallel|level|round|straight)(?: with each other)? to|\b(?:can't|cannot|won't|don't|doesn't|mustn't) [a-z]+(?: [a-z]+)? but|safe working load(?: is|'s| of)?|rated to)[^,.;\d]{0,24}$/i
+  /\b(?:(?:ceiling|upper limit|top limit|red line)(?:'s| is| of)(?: at)?|allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than|\b(?:agrees?|match(?:es)?) to|\b(?:is|are|be|it's|they're|run|runs|lie|lies|stays?)(?: all| dead)? (?:true|flat|square|parallel|level|round|straight)(?: with each other)? to|\b(?:can't|cannot|won't|don't|doesn't|mustn't) [a-z]+(?: [a-z]+)? but|safe working load(?: is|'s| of)?|rated to)[^,.;\d]{0,24}$/i
 /** `the longest you may hold it is five seconds`. */
 export const MOST_IS =
   /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
 export const LEAST_IS =
   /\bthe (?:very |absolute )?(?:least|lowest|thinnest|smallest|shortest|tightest|narrowest|coldest|slowest|fewest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
 /** `a bend no tighter than`: the radius is the least. */
-export const TIGHTER = /\b(?:tighter|sharper) (?:[a-z]+ ){0,2}?than(?: about| around)?(?: an?)? ?$/i
+export const TIGHTER = /\b(?:tighter|sharper) (?:[a-z]+ ){0,2}?than\b[^,.;]{0,30}$/i
 export const BENDS =
   /\b(?:bends?|bent|bending|radius|radii|curves?|curved|loops?|coil\w*|corner|turns?|kinks?|elbows?|sweep)\b/i
 /** `it should hold for a good minute`: what something must last, it may last longer. */

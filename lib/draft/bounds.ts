@@ -1,6 +1,5 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
-import { sizeOf } from './bare-unit'
 import {
   ACTED_ON,
   AFTER_BEFORE,
@@ -8,6 +7,7 @@ import {
   AT_BEFORE,
   AWAY,
   AWAY_AFTER,
+  BEFORE_AFTER,
   BENDS,
   CANNOT_REACH,
   CHANGED_AT,
@@ -58,6 +58,7 @@ import { isBroughtTo } from './brought'
 import { isCondemned } from './condemned'
 import { toldEnd } from './deadline'
 import { toDimension } from './dimension'
+import { figureAs } from './figure-as'
 
 /** Characters around a number in which words of a limit are looked for. */
 const REACH = 64
@@ -78,6 +79,15 @@ export const afterOf = (text: string, to: number): string =>
 export const beforeOf = (text: string, at: number): string =>
   /[^.;?!]*$/.exec(text.slice(Math.max(0, at - REACH), at))?.[0] ?? ''
 
+const TAKEN_BACK = /^“([^”]+)” was said first/
+/** Where a figure begins, or what was said first and taken back: `you're allowed 1/16, no, 1/32` allows the second. */
+const firstAt = ({ at, notes }: Limit, text: string): number => {
+  const gone = notes.find(note => note.kind === 'withdrawn')?.text
+  const said = gone === undefined ? undefined : TAKEN_BACK.exec(gone)?.[1]
+  const first = said === undefined ? -1 : text.lastIndexOf(said, at)
+  return first < 0 ? at : first
+}
+
 /** "Half a turn and no more" is how far to turn; "half a turn, no more" is the most. */
 const AND_NO_MORE = /(?:^| )and (?:no|not) more\b(?! than)/i
 const PAST_THAT = /^ (?:past|beyond|over|after) (?:that|this|it|there)\b/i
@@ -88,14 +98,6 @@ const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
 
 const NEITHER_REACH = 40
 
-type End = 'low' | 'high' | 'nominal'
-
-/** The one figure of a quantity as another end of it. */
-export const figureAs = (end: End, quantity: Quantity): Quantity => {
-  const { unit } = quantity
-  const alone: Partial<Record<End, number>> = { [end]: sizeOf(quantity) }
-  return unit === undefined ? alone : { ...alone, unit }
-}
 const toHigh = (quantity: Quantity): Quantity => figureAs('high', quantity)
 const toLow = (quantity: Quantity): Quantity => figureAs('low', quantity)
 
@@ -127,7 +129,7 @@ const hasLarger = ({ nominal = 0, unit }: Quantity, near: readonly Quantity[]): 
 const isBend = (limit: Limit, text: string, ahead: string, quantity: Quantity): boolean => {
   const { low, high } = quantity
   if ((low !== undefined && high !== undefined) || toDimension(quantity.unit) !== 'length') return false
-  return TIGHTER.test(`${ahead}${limit.text.replace(/[\d.].*$/, '')}`) && BENDS.test(text)
+  return TIGHTER.test(`${ahead}${limit.text}`) && BENDS.test(text)
 }
 
 /**
@@ -144,7 +146,7 @@ export const boundAtDistance = (
   before: string,
   near: readonly Quantity[],
 ): Quantity => {
-  const [ahead, after] = [beforeOf(text, limit.at), afterOf(text, limit.to)]
+  const [ahead, after] = [beforeOf(text, firstAt(limit, text)), afterOf(text, limit.to)]
   const dimension = toDimension(quantity.unit)
   if (isBend(limit, text, ahead, quantity)) return toLow(quantity)
   if (
@@ -174,7 +176,7 @@ export const boundAtDistance = (
     quantity.high !== undefined &&
     quantity.low === undefined &&
     quantity.nominal === undefined &&
-    (isBroughtTo(limit, ahead) || (dimension === 'turn' && AND_NO_MORE.test(limit.text)))
+    ((isBroughtTo(limit, ahead) && !MOST_AFTER.test(after)) || (dimension === 'turn' && AND_NO_MORE.test(limit.text)))
   )
     return figureAs('nominal', quantity)
   if (
@@ -232,7 +234,8 @@ export const boundAtDistance = (
   if (GOOD_UNTIL.test(ahead) && dimension === 'length') return isWorn() ? toLow(quantity) : toHigh(quantity)
   if (UNLESS_REACHED.test(ahead) || NOT_UNTIL.test(ahead)) return toLow(quantity)
   if (THERE_MUST.test(ahead) && OR_ELSE.test(after)) return toLow(quantity)
-  if (CANNOT_REACH.test(ahead) || (MUST_REACH.test(ahead) && OR_ELSE.test(after))) return toLow(quantity)
+  if (CANNOT_REACH.test(ahead) || (MUST_REACH.test(ahead) && (OR_ELSE.test(after) || BEFORE_AFTER.test(after))))
+    return toLow(quantity)
   const isRefused = (): boolean => isCondemned(`${ahead}${limit.text}${after}`)
   if ((LEFT_AFTER.test(after) || MUST_REACH.test(ahead)) && isRefused()) return toLow(quantity)
   if (dimension === 'length' && AT_BEFORE.test(ahead) && isRefused())

@@ -49,6 +49,27 @@ const RULES: readonly Rule[] = [
       /(?<=\b(?:than|about|at|to|by|of|is|say|under|over|within|around|near|roughly|between)),? (?:oh|uh|um|ah|er|eh|hm+|what|let's say|let me (?:think|see)|i'd say|what is it|call it|shall we say|i don't know|i dunno|i think|i reckon|i guess|i suppose|i'd guess|if i remember(?: right(?:ly)?)?|as i recall|shall i say|what was it|how shall i put it),(?= )/gi,
     plain: () => '',
   },
+  // `it can't be over, I wanna say 80`.
+  {
+    pattern: new RegExp(
+      `(?<=\\b(?:than|over|under|above|below|past|exceed|by|within|about|around)),? +(?:(?:oh|uh|um|ah|er|well|i think),? +)?(?:i (?:wanna|want to|would|'d) say|i'd (?:say|guess)|i'll say|let's say|let me say|i was about to say|shall we say|shall i say|say),?${NUMBER_NEXT}`,
+      'gi',
+    ),
+    plain: () => '',
+  },
+  // `one up or one down`, `and I'll take one either way`, after a figure.
+  {
+    pattern: new RegExp(`, (?:and )?(\\d+|${ONE}|ten|half) (?:up (?:or|and|and|to) \\1 down)\\b`, 'gi'),
+    plain: (by = '') => `, ± ${by}`,
+  },
+  {
+    pattern: new RegExp(
+      `, (?:and |but |so )?(?:i'll|i'd|we'll|i|we|you can) (?:take|accept|allow|have|pass|tolerate) (\\d+|${ONE}|ten|half)(?: (?:up or down|either (?:way|side)|each way|one way or the other)| more or less)\\b`,
+      'gi',
+    ),
+    plain: (by = '') => `, ± ${by}`,
+  },
+  { pattern: /\bgive or take one(?=[,.;?!]|$)/gi, plain: () => 'give or take 1' },
   // `more than, I think I read this somewhere, a thirty-second`.
   {
     pattern: new RegExp(
@@ -126,7 +147,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, |nothin'|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up (?:or|and|to) \w+|up or) down|either (?:way|side)|each way|more or less|nothin'|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

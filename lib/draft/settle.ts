@@ -4,9 +4,10 @@ import { TURNED } from '@/lib/quantity/rejections'
 import type { voteSystem } from '@/lib/quantity/system-vote'
 import { aboutTarget } from './about'
 import type { Found } from './bare-unit'
-import { afterOf, beforeOf, boundAtDistance, figureAs } from './bounds'
+import { afterOf, beforeOf, boundAtDistance } from './bounds'
 import { isCondemned, isEventTold, isHarmTold, isRemedied } from './condemned'
 import { toDimension } from './dimension'
+import { figureAs } from './figure-as'
 import { asMeant, type Scale } from './meant-unit'
 
 /** Which system of units the whole talk counts in. */
@@ -15,8 +16,8 @@ export type System = ReturnType<typeof voteSystem>
 /** A unit told for figures without one, and in which sentence. */
 export type Declared = { readonly unit: string; readonly sentence: number }
 
-/** A quantity said before, and in which sentence. */
-export type Said = { readonly quantity: Quantity; readonly sentence: number }
+/** A quantity said before, in which words and in which sentence. */
+export type Said = { readonly quantity: Quantity; readonly said: string; readonly sentence: number }
 
 const REFUSED =
   /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|(?:is|'s) scrap|scrap it|bin it|scrap (?:under|below|over|above)|(?:change|replace|renew|bin)(?: it| them)? (?:under|below|over|above)|too (?:thin|short|small|low|thick|long|wide|worn|loose|slack) is|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|(?<!\bi )means?|condemns?|condemned)\b/i

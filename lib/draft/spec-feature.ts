@@ -3,11 +3,12 @@ import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { voteSystem } from '@/lib/quantity/system-vote'
 import { onceForText } from '@/lib/trade/memo'
-import { findBareUnit, isSecondValue } from './bare-unit'
+import { findBareUnit } from './bare-unit'
 import { declaredUnits, unitsOf } from './declared-unit'
 import { toDimension } from './dimension'
 import type { Reading } from './feature'
 import { scaleOf } from './meant-unit'
+import { asSecondValue } from './other-source'
 import { type Declared, type Said, settleQuantity } from './settle'
 import { cuesOf, qualityCues } from './spec-cue'
 import { relationsOf } from './spec-relation'
@@ -84,7 +85,13 @@ const shapeOf = (quantity: Quantity): string => {
 const LEAST_OF = [0.05, 0.5, 2, 4, 12, 36, 150, 1000]
 
 /** Features of the number itself: whether its unit was said, how large it is in it, whether it is in figures. */
-const sizeFeatures = (limit: Limit, quantity: Quantity, dimension: string, text: string): readonly string[] => {
+const sizeFeatures = (
+  limit: Limit,
+  quantity: Quantity,
+  dimension: string,
+  shape: string,
+  text: string,
+): readonly string[] => {
   const size = quantity.nominal ?? quantity.high ?? quantity.low
   if (size === undefined)
     return [
@@ -98,8 +105,18 @@ const sizeFeatures = (limit: Limit, quantity: Quantity, dimension: string, text:
     `unit:${from}`,
     `unit:${from}-of:${dimension}`,
     `size:${dimension}:${bucket}`,
+    ...saidWords(limit, dimension, shape),
   ]
 }
+
+const SAID_WORD = /[a-z]+(?:'[a-z]+)?|\d+(?:\.\d+)?|[,.;]/g
+
+/** Features of the words a limit is said in, figures as one: alone, of its dimension and of its shape. */
+const saidWords = ({ text }: Limit, dimension: string, shape: string): readonly string[] =>
+  (text.toLowerCase().match(SAID_WORD) ?? []).flatMap(found => {
+    const word = /^\d/.test(found) ? '#' : found
+    return [`said:${word}`, `said:${shape} ${word}`, `said:${dimension} ${word}`]
+  })
 
 const dimensionOf = ({ unit }: Quantity): string => toDimension(unit) ?? (unit === undefined ? 'none' : 'other')
 
@@ -151,7 +168,7 @@ const featuresOf = (
     ...(limit.notes.some(note => note.kind === 'question') ? ['open'] : []),
     ...(isRepeat ? ['repeat'] : []),
     ...(isTurnerSize(reading.text, limit.at, limit.to) ? ['turner-size'] : []),
-    ...sizeFeatures(limit, quantity, dimension, said),
+    ...sizeFeatures(limit, quantity, dimension, shape, said),
     ...cuesOf(said, limit.at, limit.to, shape),
     ...(limit.doubt === undefined ? ['sure'] : [`doubt:${limit.doubt}`, `doubt:${limit.doubt}+${shape}`]),
     ...(nominal !== undefined && Number.isInteger(nominal) ? [] : ['fraction']),
@@ -228,8 +245,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
       const around = { text, sentence: i, recent, system, before, previous, scale, unitless, twins, declared }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
-      const quantity = settleQuantity(limit, around, bare)
-      const isSecond = isSecondValue(quantity, around)
+      const { quantity, isSecond } = asSecondValue(settleQuantity(limit, around, bare), around)
       const isRepeat = hasNumber(quantity) && recent.slice(-3).some(other => sameLimits(other.quantity, quantity))
       found.push({
         sentence: i,
@@ -243,7 +259,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
           ...(isSecond ? ['second-value', `second-value:${by ?? 'said'}`] : []),
         ],
       })
-      if (hasNumber(quantity)) recent.push({ quantity, sentence: i })
+      if (hasNumber(quantity)) recent.push({ quantity, said: limit.text, sentence: i })
     }
   })
   const relations = relationsOf(found)

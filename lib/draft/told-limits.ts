@@ -6,6 +6,7 @@ import { isCondemned } from './condemned'
 import { countLimits } from './counted'
 import { sayPlainly } from './said-plainly'
 import { relativeLimits, shareLimits } from './shares'
+import { joinTold } from './told-together'
 import { joinEnds } from './two-ends'
 
 /** What goes into a gap to tell how wide it is. */
@@ -63,10 +64,10 @@ const feelerLimits = (text: string, options: ReadOptions): readonly Limit[] =>
     },
   )
 
-const ENDS = /\b(?:low|lowest|bottom|minimum|min|least|floor|lower)\b/i
-const TOPS = /\b(?:high|highest|top|maximum|max|most|ceiling|upper)\b/i
+const ENDS = /\b(?:low|lowest|bottom|minimum|min|least|floor|lower|quickest|soonest|earliest|shortest)\b/i
+const TOPS = /\b(?:high|highest|top|maximum|max|most|ceiling|upper|slowest|latest|longest|outside)\b/i
 const OWN =
-  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|top end|bottom end))\b/i
+  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|quickest|soonest|earliest|shortest|top end|bottom end))\b/i
 /** `fifteen low, twenty high`. */
 const PLAIN = /\b(?:low|lowest|minimum)\b,? (?:and )?[^,.;]{1,24} (?:high|highest|maximum)\b/i
 /** Characters after or before a figure in which it is called the low or the high one. */
@@ -204,5 +205,5 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
   const named = [...rest, ...told].sort((a, b) => a.at - b.at)
   const all = relativeLimits(text, named)
-  return saidAgain(joinEnds(text, endsCalled(text, offAfter(text, aboutLater(text, all)))))
+  return saidAgain(joinTold(text, joinEnds(text, endsCalled(text, offAfter(text, aboutLater(text, all))))))
 }

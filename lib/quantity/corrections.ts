@@ -54,7 +54,9 @@ const GAP_WORDS = new Set([
 /** The correction that follows a draft, if one does: the index after its marker. */
 const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | undefined => {
   let plain = 0
-  for (let i = draft.to; i < lexemes.length && i <= draft.to + GAP + 2; i++) {
+  // `one kilopascal a minute, no, half`: how often is no gap.
+  const isRate = /^(?:a|an|per)$/.test(lexemes[draft.to]?.text ?? '') && lexemes[draft.to + 1]?.is === 'unit'
+  for (let i = draft.to + (isRate ? 2 : 0); i < lexemes.length && i <= draft.to + GAP + 2; i++) {
     const lexeme = lexemes[i]
     if (lexeme === undefined) return undefined
     if (isCorrection(lexemes, i)) {

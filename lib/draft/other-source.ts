@@ -1,0 +1,72 @@
+import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
+import { figureAs } from './figure-as'
+import { isAlike, lastSaid, sizeOf } from './said-before'
+import type { Around, Said } from './settle'
+
+/** What another source says of a value told before: the book, the label, somebody's word. */
+const SOURCE =
+  /\b(?:(?:book|manual|sheet|chart|sticker|label|plate|nameplate|leaflet|decal|card|placard|drawing|paper|website|bulletin|plaque|tag|lid|sidewall|guide|handbook|instructions?|maker|makers|factory|dealer|ticket|board)(?: \w+){0,4}? (?:says?|said|gives?|reads?|wants?|calls? for|asks? for|has|goes|puts|reckons?|recommends?|states?|quotes?|lists?|allows?|lets?)|(?:sheet|book|card|drawing)'s got|(?:it|he|she|they) (?:says?|said|gives?|reckons?|recommends?|told me)|(?:on|in) (?:my|your|his|her) (?:sheet|card|chart|booklet|manual|leaflet|label|sticker|list|drawing)|according to|recommends?|printed|stamped|marked)\b/i
+/** How close two sources stand. Common practice, no source. */
+export const NEAR_SOURCE = 1.8
+/** And where the other is named: `sixty, not fifty`. */
+const NEAR_NAMED = 3
+const REACH = 40
+
+/** @returns the value told before of which a sentence gives another source's, the last that passes */
+export const toldByAnother = ({ text, sentence, recent }: Around, passes: (said: Said) => boolean): Said | undefined =>
+  SOURCE.test(text) ? lastSaid(recent, sentence - REACH, passes) : undefined
+
+/** Figures as they are said: `five hundredths`, `a hundred and fifty`, `0.5`. */
+const FIGURE =
+  /(?:\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]{2,5}teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|half|quarter|point|and|hundredths?|tenths?)\b[ -]?)+|\d+(?:\.\d+)?/gi
+/** What sets one figure off against another. */
+const AGAINST =
+  /\b(?:not|and not|instead of|rather than|i (?:gave|told|said)(?: you)?|hold me to|used to say|always said)(?: \w+){0,2}? $/i
+
+/** Figures of a sentence that it sets others against: `sixty percent, not fifty`. */
+const setAside = (text: string): readonly string[] =>
+  [...text.matchAll(FIGURE)].flatMap(({ 0: figure, index }) =>
+    AGAINST.test(text.slice(0, index)) ? [figure.trim().toLowerCase()] : [],
+  )
+
+const saysFigure = ({ said }: Said, figures: readonly string[]): boolean => {
+  const own = [...said.toLowerCase().matchAll(FIGURE)].map(([figure]) => figure.trim())
+  return figures.some(figure => own.includes(figure))
+}
+
+const isOneSided = ({ low, high, nominal }: Quantity): boolean =>
+  nominal === undefined && (low === undefined) !== (high === undefined)
+
+/** The value told before that another source tells otherwise: the one set aside, else the last that is near. */
+const firstValue = (quantity: Quantity, around: Around): Quantity | undefined => {
+  if (!hasNumber(quantity)) return undefined
+  const size = sizeOf(quantity)
+  const figures = setAside(around.text)
+  const isOf = ({ quantity: said }: Said, most: number): boolean =>
+    said.unit === quantity.unit && sizeOf(said) !== size && isAlike(size, sizeOf(said), most)
+  const named =
+    figures.length === 0
+      ? undefined
+      : lastSaid(
+          around.recent,
+          0,
+          said => said.sentence < around.sentence && isOf(said, NEAR_NAMED) && saysFigure(said, figures),
+        )
+  return (named ?? toldByAnother(around, said => isOf(said, NEAR_SOURCE)))?.quantity
+}
+
+/** A value of another source, and whether it is one: nearly, but not quite, what was told before. */
+export type Second = { readonly quantity: Quantity; readonly isSecond: boolean }
+
+/**
+ * `The card here says sixty, not fifty`: a figure alone that another source gives for a limit told before bounds as that did.
+ */
+export const asSecondValue = (quantity: Quantity, around: Around): Second => {
+  const first = firstValue(quantity, around)
+  if (first === undefined) return { quantity, isSecond: false }
+  const isAlone = quantity.nominal !== undefined && quantity.low === undefined && quantity.high === undefined
+  return {
+    quantity: isAlone && isOneSided(first) ? figureAs(first.low === undefined ? 'high' : 'low', quantity) : quantity,
+    isSecond: true,
+  }
+}
