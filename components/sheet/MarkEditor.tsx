@@ -6,6 +6,7 @@ import { KeyButton } from '@/components/ui/KeyButton'
 import { KIND_KEYS, SIGNAL_LEVELS } from '@/components/ui/kinds'
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
+import { hazardWords } from '@/lib/publish/words'
 import type { SheetActions } from './actions'
 import { changeMark, setText } from './changes'
 import { EdgeFields } from './EdgeFields'
@@ -58,7 +59,7 @@ const CautionFields = ({ mark, actions }: Omit<Props, 'steps'>) => (
       options={SIGNAL_LEVELS.map(level => [level, level] as const)}
       onChoose={level => level !== '' && actions.perform({ do: 'change-mark', id: mark.id, to: { level } })}
     />
-    <Field label="Hazard" value={mark.hazard ?? ''} onDone={setText(mark, 'hazard', actions)} />
+    <Field label="Hazard" value={hazardWords(mark)} onDone={setText(mark, 'hazard', actions)} />
   </div>
 )
 

@@ -4,9 +4,13 @@ import type { PublishedFinding, PublishOptions } from './publication'
 import { stepNumbers } from './standing'
 import { toLine } from './text'
 
-/** @returns a finding in one line: message, then where. */
-export const findingLine = ({ message, where }: PublishedFinding): string =>
-  toLine(where === undefined || where === '' ? message : `${message} (${where})`)
+/** Whether a message begins with the words of its place, such as `Step 9`, but not `Step 91`. */
+const opensWith = (message: string, where: string): boolean =>
+  message.toLowerCase().startsWith(where.toLowerCase()) && !/^[\p{L}\p{N}]/u.test(message.slice(where.length))
+
+/** @returns a finding in one line: message, then where, unless the message begins with it. */
+export const findingLine = ({ message, where = '' }: PublishedFinding): string =>
+  toLine(where === '' || opensWith(message, where) ? message : `${message} (${where})`)
 
 /** @returns all findings and all that was let stand, a line each; nothing where they were not asked for. */
 export const findingLines = (

@@ -9,7 +9,7 @@ import { mediaOf } from './pictures'
 import { toShown } from './shown'
 import { detailsOf } from './standing'
 import { toLine } from './text'
-import { SIGNAL_WORDS } from './words'
+import { hazardWords, SIGNAL_WORDS } from './words'
 
 /** Safety alert symbol: an exclamation mark in a triangle. @source ANSI Z535.6 (from memory): with every signal word of injury */
 const alertSymbol = (): Element =>
@@ -27,7 +27,7 @@ export const flag = (mark: Mark): readonly ElementContent[] =>
 /** A caution as a panel: signal word with its symbol, hazard, message. */
 export const panel = (mark: Mark, setting: LineSetting, where: ElementContent[]): Element => {
   const level = mark.level ?? 'caution'
-  const hazard = toLine(mark.hazard ?? '')
+  const hazard = hazardWords(mark)
   return h(`div.panel.${level}`, { role: 'note' }, [
     h('div.signal', [...(level === 'notice' ? [] : [alertSymbol()]), h('span', SIGNAL_WORDS[level])]),
     h('div.message', [

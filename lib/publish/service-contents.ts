@@ -3,7 +3,7 @@ import { h } from 'hastscript'
 import { headedList, noticeBlock } from './contents'
 import { type Job, jobTimes, sharedCautions, sharedThings, thingWords } from './service'
 import { toLine } from './text'
-import { SIGNAL_WORDS } from './words'
+import { hazardWords, SIGNAL_WORDS } from './words'
 
 const TIMES = ['Job', 'Starts at', 'Runs', 'Due'] as const
 
@@ -21,7 +21,7 @@ export const serviceContents = (jobs: readonly Job[]): readonly ElementContent[]
     ]),
   )
   const cautions = sharedCautions(jobs).map(({ mark, where }) => {
-    const hazard = toLine(mark.hazard ?? '')
+    const hazard = hazardWords(mark)
     const word = SIGNAL_WORDS[mark.level ?? 'caution']
     const flag = mark.pencilled === undefined ? '' : ', pencilled'
     return [

@@ -3,7 +3,7 @@ import { type Block, bullets, heading, item, link, paragraph, strong, table, tex
 import { markdown } from './processor'
 import { type Job, jobTimes, sharedCautions, sharedThings, thingWords } from './service'
 import { toLine } from './text'
-import { CLOSING_HEADING, CLOSING_NOTE, SIGNAL_WORDS } from './words'
+import { CLOSING_HEADING, CLOSING_NOTE, hazardWords, SIGNAL_WORDS } from './words'
 
 const things = (title: string, jobs: readonly Job[], kind: 'tool' | 'material'): readonly Block[] => {
   const items = sharedThings(jobs, kind).map(thing => item(paragraph(text(thingWords(thing)))))
@@ -26,7 +26,7 @@ export const toServiceNotes = (title: string, jobs: readonly Job[]): string => {
     [text(time.due)],
   ])
   const cautions = sharedCautions(jobs).map(({ mark, where }) => {
-    const hazard = toLine(mark.hazard ?? '')
+    const hazard = hazardWords(mark)
     const word = SIGNAL_WORDS[mark.level ?? 'caution']
     const flag = mark.pencilled === undefined ? '' : ', pencilled'
     return item(

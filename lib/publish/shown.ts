@@ -3,7 +3,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import { UNIT_CHOICES, type UnitChoice } from './publication'
 import { toLine } from './text'
 import { formatValue, parseValue } from './value'
-import { BASIS_WORDS, KIND_LABELS, SIGNAL_WORDS } from './words'
+import { BASIS_WORDS, hazardWords, KIND_LABELS, SIGNAL_WORDS } from './words'
 
 /** What one published line says of a mark, in its parts. Each part is a line (see `toLine`); empty parts are absent. */
 export type Shown = {
@@ -58,7 +58,7 @@ export const toShown = (mark: Omit<Mark, 'id' | 'start' | 'end' | 'said'>, units
   const text = toLine(mark.text)
   if (mark.kind === 'step') return { text }
   if (mark.kind === 'caution') {
-    const hazard = toLine(mark.hazard ?? '')
+    const hazard = hazardWords(mark)
     const word = SIGNAL_WORDS[mark.level ?? 'caution']
     return { label: hazard === '' ? word : `${word} (${hazard})`, text }
   }

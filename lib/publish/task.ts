@@ -12,7 +12,7 @@ import { selected } from './selection'
 import { toShown } from './shown'
 import { toLine, toParagraphs } from './text'
 import { type Thing, toThings } from './things'
-import { CLOSING_NOTE, formatInterval } from './words'
+import { CLOSING_NOTE, formatInterval, hazardWords } from './words'
 
 const flag = (mark: Mark): string => (mark.pencilled === undefined ? '' : ' [pencilled]')
 
@@ -22,7 +22,7 @@ const timeLink = (mark: Mark, { address }: LineSetting): Element =>
 /** A caution: a hazard statement where the hazard is named, a note of its level where it is not. */
 const hazard = (mark: Mark, setting: LineSetting): Element => {
   const type = mark.level ?? 'caution'
-  const kind = toLine(mark.hazard ?? '')
+  const kind = hazardWords(mark)
   const text = `${toLine(mark.text)}${flag(mark)}`
   if (kind === '') return x('note', { type }, [`${text} `, timeLink(mark, setting)])
   return x('hazardstatement', { type }, [x('messagepanel', [x('typeofhazard', kind), x('howtoavoid', text)])])

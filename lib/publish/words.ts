@@ -1,6 +1,8 @@
 import { countOf } from '@/lib/procedure/count'
 import type { Basis, Kind, Level } from '@/lib/procedure/kinds'
+import type { Mark } from '@/lib/procedure/mark'
 import type { Interval } from '@/lib/procedure/project'
+import { toLine } from './text'
 
 /** What a published line of each kind opens with. */
 export const KIND_LABELS: Readonly<Record<Exclude<Kind, 'caution'>, string>> = {
@@ -19,6 +21,15 @@ export const SIGNAL_WORDS: Readonly<Record<Level, string>> = {
   warning: 'WARNING',
   caution: 'CAUTION',
   notice: 'NOTICE',
+}
+
+/** A hazard as a remedy names it: small words joined by hyphens. What a person wrote (`x-ray`, `Lithium-ion`) is none. */
+const HAZARD_ID = /^[a-z]{2,}(?:-[a-z]{2,})+$/
+
+/** @returns the hazard of a caution in words, as a line: `drive shaft` for `drive-shaft`; empty where it names none. */
+export const hazardWords = ({ hazard = '' }: Pick<Mark, 'hazard'>): string => {
+  const line = toLine(hazard)
+  return HAZARD_ID.test(line) ? line.replaceAll('-', ' ') : line
 }
 
 /** Where a value comes from, in words. */

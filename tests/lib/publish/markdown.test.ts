@@ -10,7 +10,7 @@ import { footageAddress, parseSpanAddress, spanAddress } from '@/lib/publish/add
 import { toSheetMarkdown } from '@/lib/publish/markdown'
 import type { PublishOptions } from '@/lib/publish/publication'
 import { parseSheetMarkdown } from '@/lib/publish/read-markdown'
-import { projectOf, step } from '../../builders'
+import { caution, projectOf, step } from '../../builders'
 import { exampleProject } from './example'
 import { largeProject } from './large'
 
@@ -157,5 +157,28 @@ describe('pencilled marks and findings', () => {
     const listed = sheetOf(project, { findings, listFindings: true })
     expect(listed).toContain('- fix: No tolerance.')
     expect(listed).toContain('- Known. Let stand: Owner agreed.')
+  })
+
+  test('[P6] a finding that begins with its place does not say it again', () => {
+    const findings = [
+      { level: 'stop' as const, message: 'Step 2: the guard is never refitted.', where: 'step 2' },
+      { level: 'stop' as const, message: 'Step 21 comes too late.', where: 'step 2' },
+    ]
+    const text = sheetOf(project, { findings })
+    expect(text).toContain('> - Step 2: the guard is never refitted.\n')
+    expect(text).toContain('> - Step 21 comes too late. (step 2)\n')
+  })
+
+  test('[P1] names the hazard of a caution in words, and gives it back as it was', () => {
+    const named = projectOf(
+      step(0, 9, 'Couple the shaft', { id: 'a' }),
+      caution(0, 3, 'It winds up clothes', { step: 'a', level: 'danger', hazard: 'drive-shaft' }),
+      caution(3, 6, 'It takes pictures', { step: 'a', level: 'danger', hazard: 'x-ray' }),
+    )
+    const text = sheetOf(named)
+    expect(text).toContain('**DANGER (drive shaft):** It winds up clothes')
+    expect(text).toContain('**DANGER (x-ray):** It takes pictures')
+    const read = parseSheetMarkdown(text)
+    expect(read.ok && read.value.marks.flatMap(({ hazard }) => hazard ?? [])).toEqual(['drive-shaft', 'x-ray'])
   })
 })
