@@ -9,7 +9,7 @@ export const WORN =
   /\b(?:(?:safety |reading )?glasses|goggles|gloves|masks?|respirator|visor|face shield|shield|muffs|ear ?plugs|defenders|apron|boots|helmet|harness|spectacles|hard hat|overalls|sleeves|wrist strap|hi-vis)\b/i
 /** Tools that do their work in a hand; others ("jack", "tray", "stand") are put somewhere. */
 export const HANDY =
-  /\b(?:brush(?:es)?|grease gun|toothbrush|spanners?|wrench|ratchet|sockets?|screwdrivers?|driver|pliers|grips|tweezers|knife|scraper|file|vacuum|hammer|mallet|punch|drift|chisel|meter|multimeter|tester|micrometer|calipers?|verniers?|gauges?|feelers?|indicator|ruler|straightedge|square|syringe|allen|torx|hex|hex key|hexes|emery|sandpaper|saw|iron|heat gun|torch|bar|lever|puller|press|extractor|scope|thermometer|loupe|stone|swabs?|buds?|rag|cloth|tissue|sponge|steel wool|wire wool|scrub pad|pad|skewer|toothpick|cocktail stick|tape measure|flathead|phillips|pozi|spatula|marker|pencil|pen)$/i
+  /\b(?:brush(?:es)?|grease gun|spinner|toothbrush|spanners?|wrench|ratchet|sockets?|screwdrivers?|driver|pliers|grips|tweezers|knife|scraper|file|vacuum|hammer|mallet|punch|drift|chisel|meter|multimeter|tester|micrometer|calipers?|verniers?|gauges?|feelers?|indicator|ruler|straightedge|square|syringe|allen|torx|hex|hex key|hexes|emery|sandpaper|saw|iron|heat gun|torch|bar|lever|puller|press|extractor|scope|thermometer|loupe|stone|swabs?|buds?|rag|cloth|tissue|sponge|steel wool|wire wool|scrub pad|pad|skewer|toothpick|cocktail stick|tape measure|flathead|phillips|pozi|spatula|marker|pencil|pen)$/i
 export const CLEANS =
   /\b(?:cloth|rag|brush|toothbrush|vacuum|swabs?|buds?|cotton|sponge|cleaner|alcohol|isopropyl|spirit|naphtha|degreaser|solvent|detergent|soap|tissue|air|duster|hoover|towel|wipes?|steel wool|scrub pad|scraper)\b/i
 export const MEASURES =
@@ -33,7 +33,7 @@ export const ONLY_THERE = /^(?:on|under|in|behind|inside|below|under|between|bes
 
 export const NO_THING =
   /^(?:upstairs|downstairs|outdoors|outside|inside|all (?:the way|round)|same|other way|each way|yes)\b/i
-export const NO = /^(?:no|not|never|nor|without|nothing)\b/i
+export const NO = /^(?:no|not|never|nor|without|nothing|none)\b/i
 
 const isVerb = (tokens: readonly Token[], i: number): boolean => {
   const { tag, word } = tokens[i] ?? {}

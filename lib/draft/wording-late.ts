@@ -143,7 +143,9 @@ const fromAgain = (said: string): string | undefined => {
   }
   const alike = /^(.+?),? (?:we (?:do )?)?(likewise|in the same way|the same way|ditto|the same)$/i.exec(said)
   const thing = alike === null ? undefined : objectOf(alike[1] ?? '')
-  return thing === undefined || thing === 'it' ? undefined : `do ${thing} in the same way`
+  return thing === undefined || thing === 'it' || /^the (?:about|much|roughly|nearly|just)$/.test(thing)
+    ? undefined
+    : `do ${thing} in the same way`
 }
 
 /**

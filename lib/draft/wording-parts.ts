@@ -28,6 +28,7 @@ export const isSound = (phrase: string): boolean =>
   !OPENS_BADLY.test(phrase) &&
   !/^(?:(?:strike|scratch) that|let me)\b/.test(phrase) &&
   !GETS_LIMIT.test(phrase) &&
+  !/(?:^| )(?:the|an?) (?:['’]s|which|none|nothing|who)\b/i.test(phrase) &&
   !/^(?:come|go) (?:off|out|away|apart|up|down|loose|free|in|on|back|and|to)?$/.test(phrase)
 
 /** "never a nail", "not too tight", "flat side down": how an action is meant, said right behind it. */

@@ -5,7 +5,8 @@ import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { fromAgent, fromCleft, fromRequest } from './wording-agent'
 import { fromInverted, orderOfPlace, withArticle, yours } from './wording-place'
-import { fromLatePassive, fromMove, fromPassive, fromPast } from './wording-told'
+import { takenForOrder } from './wording-taken'
+import { fromLatePassive, fromPassive, fromPast } from './wording-told'
 import { AS_VERB, COMPOUND, DIRECT, hasNoun, isIdleVerb, OPENS_PLACE, orderFrom, TELLS } from './wording-verb'
 
 /** From the main verb on. */
@@ -146,11 +147,6 @@ const fromTelling = (reading: Reading, clause: Clause): string | undefined => {
     : undefined
 }
 
-/** Orders by their tag alone. */
-const NO_VERB = /^(?:last|meantime)$/
-/** "Dust goes in a bag": the word before is no verb. */
-const MOVES = /^(?:go|goes|come|comes)$/
-
 const FRESH = /^(?:a |the )?(?:new|fresh|brand-new)\b/i
 
 /** "First gallon": which one, never when. */
@@ -173,16 +169,9 @@ export const orderOf = (reading: Reading, said: Clause): string | undefined => {
     return orderFrom(reading, clause.start, clause.to)
   if (tokens[clause.start]?.word === 'have' && tokens[clause.start + 1]?.word === 'a')
     return fromHaving(reading, clause)
-  // "Last job down here", "meantime a new ring on the cap".
-  if (clause.frame === 'order' && NO_VERB.test(verb?.word ?? ''))
-    return verb?.word === 'meantime' ? fromPlace(reading, { ...clause, start: clause.start + 1 }) : undefined
-  if (
-    clause.frame === 'order' &&
-    clause.verb === clause.start &&
-    opener?.word !== 'let' &&
-    MOVES.test(object?.word ?? '')
-  )
-    return fromMove(reading, clause, clause.start + 1)
+  const taken = clause.frame === 'order' ? takenForOrder(reading, clause) : undefined
+  if (taken !== undefined)
+    return taken.isPlace === true ? fromPlace(reading, { ...clause, start: clause.start + 1 }) : taken.order
   if (clause.frame === 'order' || clause.frame === 'you' || clause.frame === 'i' || clause.frame === 'we')
     return isAmount(reading, clause)
       ? fromPlace(reading, clause)

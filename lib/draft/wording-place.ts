@@ -76,7 +76,8 @@ const MANNER = /\s+(all the way|right|straight|well|fully|firmly|halfway)$/i
 
 /** "off the lock" is from the lock. */
 const fromWhere = (tail: string): string =>
-  tail === '' || /^(?:with|by|at|in|for|after|before|until|when|to|over|onto|into|from|and|using|without)\b/i.test(tail)
+  tail === '' ||
+  /^(?:with|by|at|in|for|after|before|until|when|to|over|onto|into|from|and|using|without|[a-z]+ly)\b/i.test(tail)
     ? tail
     : `from ${tail.replace(/^of\s+/i, '')}`
 

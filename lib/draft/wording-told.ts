@@ -39,6 +39,13 @@ const aheadOf = ({ tokens, text, clauses }: Reading, { from }: Clause): string =
   return OPENS_NAME.test(said) && !TELLS.test(said) && said.split(' ').length < 7 ? said : ''
 }
 
+const DAMAGED =
+  /^(?:cracked|worn|broken|perished|bent|frayed|stuck|seized|chipped|torn|burnt|burned|rusted|blocked|clogged|split|scored|pitted|swollen|twisted|stretched)$/
+
+/** What people wear. */
+const ON_BODY =
+  /(?:glove|goggle|glass|spectacle|mask|muff|boot|helmet|protect|apron|respirator|visor|harness|sleeve|defender)/
+
 /** "held by two screws", "held down with a clip". */
 const HELD_BY = /^(?:(?:down|on|in|up|together|shut|closed) )?(?:by|from|in|of|at|behind|with)\b/
 
@@ -54,17 +61,25 @@ const fromParticiple = (reading: Reading, clause: Clause, at: number): string | 
     if (!(BE.test(other.word) || ['auxiliary', 'modal', 'adverb', 'negation'].includes(other.tag))) break
     be--
   }
-  const thing = sayTokens(text, tokens, clause.start, be).replace(/^\d+(?:\.\d+)+,? /, '') || aheadOf(reading, clause)
+  const thing =
+    sayTokens(text, tokens, clause.start, be).replace(/^\d+(?:\.\d+)+,? |^that (?=[a-z]+s\b)/, '') ||
+    aheadOf(reading, clause)
   const rest = likewise(sayTokens(text, tokens, at + 1, clause.to))
   if (['preposition', 'determiner'].includes(tokens[at - 1]?.tag ?? '') || OPENS_PLACE.test(thing)) return undefined
   if (!/^(?:it|they|he|she)$/i.test(thing) && TELLS.test(thing)) return undefined
   if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$|^there\b/i.test(thing)) return undefined
   if (/^(?:happen|get|seem|become)$/.test(baseOf(token))) return undefined
+  const chain = tokens.slice(be, at)
+  const isBidden = chain.some(({ tag, word }) => tag === 'modal' || word === 'to' || word === 'gets')
+  // "The belt's cracked", "it's been turned", "there's treated seed": how it is.
+  const isFound =
+    (DAMAGED.test(token.word) && chain.length > 0 && !(token.word === 'worn' && ON_BODY.test(thing))) ||
+    chain.some(({ word }) => word === 'been')
+  if ((isFound && !isBidden) || tokens[be - 1]?.word === 'there') return undefined
   if (/^(?:it|they)$/i.test(thing) && tokens[be]?.word === "'s" && be + 1 === at) return undefined
   // "The lid is held by two screws": how it is, not what is done.
   const isState = /^(?:held|driven|located|hidden|called)$/.test(token.word) && HELD_BY.test(rest)
-  if (isState && !tokens.slice(be, at).some(({ tag, word }) => tag === 'modal' || word === 'to' || word === 'gets'))
-    return undefined
+  if (isState && !isBidden) return undefined
   const no = isRefused(tokens, clause.start, be, at) ? 'do not ' : ''
   const object =
     thing === '' || /^(?:he|she)$/i.test(thing)
@@ -144,7 +159,8 @@ export const fromPast = (reading: Reading, clause: Clause): string | undefined =
   if (token.base === 'go' || token.base === 'come') return fromMove(reading, clause, verb)
   const next = tokens[verb + 1]
   const takes = next !== undefined && verb + 1 < clause.to && DIRECT.test(next.word)
-  if (verb === start && isNamedWith(tokens, verb, clause.to)) return undefined
+  // "No compressed air": which air it is.
+  if (verb === start && (tokens[start - 1]?.word === 'no' || isNamedWith(tokens, verb, clause.to))) return undefined
   if (verb === start) return takes || isHandWork(baseOf(token)) ? orderFrom(reading, verb, clause.to) : undefined
   const isTerse = !/^(?:the|a|an|it|they|this|that|these|those|its|my|your|which|who|one|he|she)$/.test(
     tokens[start]?.word ?? '',

@@ -37,6 +37,15 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['There are two set screws in the hub, so each gets a dab of threadlock.', 'Give each a dab of threadlock.'],
   ['Strainer wants scrubbing and all.', 'Scrub the strainer.'],
   ['Two more screws hold the tray to the case, take the tray out.', 'Undo two more screws and take the tray out.'],
+  // what looks like an order or a deed by its first word
+  ['Mould cleaner is sprayed onto the cloth.', 'Spray the mould cleaner onto the cloth.'],
+  ['Overflow bottle gets filled to the cold line.', 'Fill the overflow bottle to the cold line.'],
+  ['On go the new rollers.', 'Fit the new rollers.'],
+  ['The belt is cracked across the ribs, so on goes the new one.', 'Fit the new one.'],
+  ['Mask on, and no compressed air in a bakehouse.', 'Put on the mask and do not use compressed air in a bakehouse.'],
+  ["There's a catch you press, and turn the head to the left.", 'Turn the head to the left.'],
+  ['Outer nut off completely.', 'Remove the outer nut completely.'],
+  ['Gloves are worn throughout.', 'Wear the gloves throughout.'],
   // without a comma
   ['to get the shroud off undo the six screws', 'Undo the six screws.'],
   ["the bush comes out with a puller don't score the bore", 'Remove the bush with a puller and do not score the bore.'],
