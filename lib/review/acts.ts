@@ -122,7 +122,7 @@ export const distantParticle = (verb: string, rest: readonly string[]): string |
 }
 
 /** Covers on a hinge or slide: up and aside is open, down and to is closed. */
-const HINGED = wordSet('guard lid hood cover flap bonnet shield door hatch visor canopy screen gate shutter seat')
+const HINGED = wordSet('grate guard lid hood cover flap bonnet shield door hatch visor canopy screen gate shutter seat')
 /** Those that hang below or in front: down is open, up is closed. */
 const HUNG = wordSet('panel tray grille grill diffuser ramp tailgate flap tailboard drawbridge ladder louvre louver')
 const SWINGS = wordSet(

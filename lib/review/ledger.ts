@@ -5,17 +5,17 @@ import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
 import { addedBy, isGathering } from './added'
 import { atSteps } from './chunks'
-import { isDisposing } from './disposing'
 import { grouped } from './grouped'
 import { listedThing } from './listed'
-import { onceForLast, onceForText } from './memo'
+import { onceForLast } from './memo'
 import type { Open, Unplaced } from './open'
 import { isMoved, isPutBack } from './put-back'
 import { isLocking, isMadeGood, ownerIn, redoneBy } from './restored'
 import { fluidCaught, isLine, runsOut } from './runs-out'
+import { ENDS, tellsOf } from './tells'
 import { isOpposed, isSameThing, type Thing, toThing } from './thing'
 import { isCut, isShut, type Undone, undoneBy } from './undone'
-import { singular, stemSet } from './words'
+import { stemSet } from './words'
 
 /** Verbs that bring something to the job that may be taken away again. */
 const PLACING = wordSet(
@@ -25,15 +25,6 @@ const BINDS = wordSet('tie lash strap chain clamp hitch hook rope wedge chock bl
 const LOCK = toThing(['lock'])
 
 const ASSEMBLY = new Set<Undone>(['removed', 'opened', 'disconnected', 'loosened'])
-const GENERAL =
-  /\b(?:in reverse|reverse order|(?:reassemble|refit|replace|reinstall|fasten|secure|reconnect|return|put) (?:back )?(?:everything|the (?:rest|remaining|others?|machine|unit|parts)|all (?:the )?(?:(?:removed|other|remaining) )?(?:parts|components|covers|panels|guards|items|connections))\b)/i
-const LEFT_SO =
-  /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b|\bfor the (?:night|day|weekend|winter|season|holidays?)\b|\bovernight\b/i
-/** Shut down when the work is over. */
-const ENDS = /\bfor the (?:night|day|weekend|winter|season|holidays?)\b|\bovernight\b/i
-const DONE =
-  /\b(?:refitted|replaced|reinstalled|fitted|in place|back on|back in|closed|shut|reconnected|connected|plugged in|tight|tightened|torqued|secured?|filled|refilled|full|latched|seated|restored|lowered)\b/i
-
 const isHeldFastener = ({ thing, undone }: Open): boolean =>
   FASTENERS.has(thing.head) && !isLocking(thing) && (undone === 'removed' || undone === 'loosened')
 
@@ -43,29 +34,23 @@ const withoutHeldFasteners = (items: readonly Open[]): readonly Open[] =>
     ? items.filter(item => !isHeldFastener(item))
     : items
 
+/** Tied by its head, a ladder is untied. */
+const isBoundAt = (bound: Thing, thing: Thing): boolean => isSameThing(bound, thing) || bound.words.includes(thing.head)
+
+/** The head of the old spoke goes with it. */
+const isPortion = ({ undone, thing }: Open, open: readonly Open[]): boolean =>
+  undone === 'removed' &&
+  PORTIONS.has(thing.head) &&
+  open.some(other => other.undone === 'removed' && other.thing.head === thing.words.at(-2))
+const PORTIONS = wordSet('head end half piece rest stub stump remains tail')
+
 const isTwin = (a: Open, b: Open): boolean =>
   a.undone === b.undone && isSameThing(a.thing, b.thing) && a.thing.name === b.thing.name
-
-/** "Tighten a new lock nut": a fastener renewed goes where the old one came off, whatever kind it was. */
-const NEW =
-  /\b(?:new|fresh|replacement|spare)\s+(?:[a-z-]+\s+){0,3}?([a-z-]+)(?=\s*(?:$|[,.;]|\b(?:on|onto|in|into|to|with|up|down|home|tight|clockwise|anticlockwise|by|at|until|over|through|for)\b))/gi
-const newHeadsIn = (text: string): ReadonlySet<string> =>
-  new Set(
-    [...text.matchAll(NEW)].map(match => singular((match[1] ?? '').toLowerCase())).filter(head => FASTENERS.has(head)),
-  )
 
 const isRenewed = ({ thing, undone }: Open, action: Action, heads: ReadonlySet<string>): boolean =>
   heads.has(thing.head) &&
   redoneBy(action).has(undone) &&
   action.things.some(other => other.head === thing.head && !isOpposed(other.words, thing.words))
-
-const tellsOf = onceForText((text: string) => ({
-  isGeneral: GENERAL.test(text),
-  isLeftSo: LEFT_SO.test(text),
-  isDisposal: isDisposing(text),
-  isDone: DONE.test(text),
-  renews: newHeadsIn(text),
-}))
 
 /** Verbs whose object stays where it is: what goes along is brought. */
 const COVERING = wordSet('wedge chock block mask cover cap plug tie strap support tape clamp wrap lock hold prop peg')
@@ -184,7 +169,8 @@ class Ledger {
       if (lost !== undefined) this.#runOut(lost, mark, number)
       if (BINDS.has(action.verb)) this.#bound.push(...action.things)
       for (const item of this.#opened(opens.map(own => ({ ...own, number })))) {
-        if (action.verb.startsWith('un') && this.#bound.some(other => isSameThing(other, item.thing))) continue
+        if (action.verb.startsWith('un') && this.#bound.some(other => isBoundAt(other, item.thing))) continue
+        if (isPortion(item, this.open) || (tells.isSwap && item.undone === 'removed')) continue
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
           other =>

@@ -91,7 +91,7 @@ const overview = (): Page => {
     '',
     '## The shop’s own rules',
     '',
-    'A file `tellwright-rules.json` beside the project (or `--rules FILE`):',
+    'A file `tellwright-rules.json` beside the project (or `--rules FILE`) is followed by `tellwright review` and `tellwright publish`:',
     '',
     '```json',
     JSON.stringify(EXAMPLE_RULES, null, 2),

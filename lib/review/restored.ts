@@ -26,6 +26,8 @@ const LOCKS = wordSet('lock tag label notice sign padlock lockout isolation isol
 const VEHICLES = wordSet('car vehicle machine jack bike van truck stand')
 /** Small plugs inside a machine, not the one in the wall. */
 const LEADS = wordSet('connector lead cable hose sensor harness wire plug')
+/** "Roll the mower off the ramps" lowers it. */
+const STOOD_ON = wordSet('ramp ramps stand stands trestle trestles blocks lift hoist')
 /** Lifted and lowered by themselves, whatever the machine stands on. */
 const SEPARATE = wordSet('load fork bucket boom implement header deck pallet platform')
 const FLOWING = wordSet('valve tap cock water gas')
@@ -181,6 +183,18 @@ export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
 const isCutHead = (head: string): boolean => head === 'isolator' || head === 'breaker' || head === 'isolation'
 const SHUT = wordSet('hatch door lid gate flap cover hood bonnet panel guard')
 
+/** "Set the belt tension", "wind the tensioner up": what was slackened to take the belt off is set. */
+const isTensioned = ({ undone, thing }: Open, { acts, verb, things, rest }: Action): boolean =>
+  undone === 'loosened' &&
+  thing.words.some(word => TENSIONERS.has(word)) &&
+  (acts.has('tighten') || TENSIONS.has(verb)) &&
+  !acts.has('loosen') &&
+  things.some(
+    ({ head, words }) => head === 'tension' || words.some(word => TENSIONERS.has(word)) || rest.includes(thing.head),
+  )
+const TENSIONERS = wordSet('tensioner idler jockey')
+const TENSIONS = wordSet('set adjust tension turn wind crank swing push release let')
+
 const OPPOSITE: Readonly<Record<string, string>> = { down: 'up', up: 'down', out: 'in', aside: 'back', back: 'down' }
 /** What was swung down to open it is shut when it is swung up. */
 const isSwungBack = ({ undone, thing, step }: Open, { particle, things, acts }: Action): boolean =>
@@ -195,7 +209,7 @@ const isSwungBack = ({ undone, thing, step }: Open, { particle, things, acts }: 
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { thing, undone, step } = open
-  if (isSwungBack(open, action)) return true
+  if (isSwungBack(open, action) || isTensioned(open, action)) return true
   if (!redoneBy(action).has(undone)) return false
   const { acts, things, verb, rest } = action
   if (
@@ -229,6 +243,7 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
         (verb === 'lower' && (SEPARATE.has(thing.head) || !things.some(({ head }) => SEPARATE.has(head)))) ||
         action.particle === 'down' ||
         isPronoun(action) ||
+        (action.particle === 'off' && rest.some(word => STOOD_ON.has(word))) ||
         things.some(({ head }) => isKin(head, thing.head) || VEHICLES.has(head))
       )
     case 'closed':

@@ -101,7 +101,7 @@ export const isLikeThing = (a: Thing, b: Thing): boolean => {
   if (isSameThing(a, b)) return true
   const [short, long] = a.words.length < b.words.length ? [a.words, b.words] : [b.words, a.words]
   // The bolts of the rear roller are not the rear roller.
-  const isHeld = FASTENERS.has(long.at(-1) ?? '') && !FASTENERS.has(short.at(-1) ?? '')
+  const isHeld = FASTENERS.has(long.at(-1) ?? '') && short.at(-1) !== long.at(-1)
   if (short.length > 1 && !isHeld && short.every(word => long.includes(word))) return true
   return isKin(a.head, b.head) && (a.rest.length === 0) === (b.rest.length === 0) && areCompatible(a.rest, b.rest)
 }

@@ -2,6 +2,7 @@ import { wordSet } from '@/lib/trade/list'
 import { AID_KINDS, AIDS, NOT_PUT_BACK } from '@/lib/trade/pairs'
 import type { Action } from './action'
 import { onceFor } from './memo'
+import { isNoUndoing } from './no-undoing'
 import type { Thing } from './thing'
 
 /** What was done that calls for its opposite. */
@@ -48,6 +49,8 @@ const PULLED = wordSet(
 /** Solid things that are drawn, not drained. */
 const DRAWN = wordSet('pin cotter nail wedge peg dowel key split-pin spike')
 const LOCKS = wordSet('lock padlock tag lockout hasp')
+/** Locks of a chair or a door, which hold it and not the power. */
+const PARKS = wordSet('wheel castor caster door window seat steering transport')
 const HANGS = wordSet('hang fit fix put apply attach place fasten clip snap add set')
 /** What cuts the power when a machine is switched off at it. */
 const MAINS = wordSet('isolator breaker mains wall switch')
@@ -146,7 +149,7 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   const { acts, rest, verb, along, particle } = action
   const { head, words } = thing
   if (isStopPressed(action, thing)) return 'locked'
-  if (LOCKS.has(head) && HANGS.has(verb)) return 'locked'
+  if (LOCKS.has(head) && HANGS.has(verb) && !words.some(word => PARKS.has(word))) return 'locked'
   if (acts.has('lock') && (verb !== 'lock' || head === '')) return 'locked'
   if (acts.has('lock') && (isCut(thing) || FLOWS.has(head) || along.some(own => LOCKS.has(own.head)))) return 'locked'
   // Pulled with a scale, it is measured.
@@ -183,7 +186,13 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   )
     return 'raised'
   if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined
-  if (acts.has('open') && SHUTS.has(head) && !words.some(word => NOT_SHUT.has(word))) return 'opened'
+  if (
+    acts.has('open') &&
+    SHUTS.has(head) &&
+    !(acts.has('on') && isCut(thing)) &&
+    !words.some(word => NOT_SHUT.has(word))
+  )
+    return 'opened'
   if (head === 'plug' && (words.some(word => CORDS.has(word)) || rest.some(word => SOCKETS.has(word))))
     return acts.has('remove') ? 'disconnected' : undefined
   if (acts.has('remove') && (isTravel(action) || isAdjusting(action, thing))) return undefined
@@ -227,7 +236,8 @@ const ofAction = onceFor((_: Action) => new Map<Thing, Undone | undefined>())
 export const undoneBy = (action: Action, thing: Thing): Undone | undefined => {
   const known = ofAction(action)
   if (known.has(thing)) return known.get(thing)
-  const undone = undoing(action, thing)
+  const worded = undoing(action, thing)
+  const undone = worded === undefined || isNoUndoing(action, thing, worded) ? undefined : worded
   known.set(thing, undone)
   return undone
 }

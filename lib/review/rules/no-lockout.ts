@@ -14,7 +14,7 @@ const SUPPLY = /\b(?:isolator|breaker|disconnect|main switch|mains|supply|power(
 const PULLED =
   /\b(?:withdraw|pull|yank|take|draw|remove|unplug|whip)\w*\b[^.;]*\b(?:plug|cord|flex|power lead)\b|\bunplug\w*\b(?! (?:the |both |all |each )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose|harness|coupling|plug-in)s?\b)/i
 const LOCKS =
-  /\b(?:padlock\w*|lock(?:ed|s)?[- ]?(?:out|off)|lock(?:ed)? (?:it|and tag|the (?:isolator|breaker|switch|disconnect|supply|plug))|(?:your|a|the|own|danger) (?:lock|tag)s?\b(?!\s*(?:nut|washer|ring|plate|screw|wire|tab|pin))|lock and (?:\w+ )?tag|tag(?:ged)? (?:out|it|the)|keep the (?:key|plug)|key (?:in|on) (?:your|his|her|my)|plug in sight|unplug\w*(?! (?:the |both |all )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose)s?\b)|(?:pull|take|draw|remove)\w* (?:out )?(?:the |its )?(?:[\w-]+ )?(?:plug|fuse)\b(?! (?:lead|cap|boot|wire))|permit)\b/i
+  /\b(?:padlock\w*|lock(?:ed|s)?[- ]?(?:out|off)|lock(?:ed)? (?:it|and tag|the (?:isolator|breaker|switch|disconnect|supply|plug))|(?:your|a|the|own|danger)(?: (?:red|yellow|personal|own|name|safety|warning|danger|brass|spare))? (?:lock|tag)s?\b(?!\s*(?:nut|washer|ring|plate|screw|wire|tab|pin))|lock and (?:\w+ )?tag|tag(?:ged)? (?:out|it|the)|keep the (?:key|plug)|key (?:in|on) (?:your|his|her|my)|plug in sight|unplug\w*(?! (?:the |both |all )?(?:[\w-]+ )*(?:connector|cable|sensor|lead|wire|hose)s?\b)|(?:pull|take|draw|remove)\w* (?:out )?(?:the |its )?(?:[\w-]+ )?(?:plug|fuse)\b(?! (?:lead|cap|boot|wire))|permit)\b/i
 const TO_ZERO = /\bto (?:0|zero|nought)\b/i
 const OPENS = /\b(?:remove|take off|lift off|open|unscrew|undo|disconnect|pull|reach|replace|adjust|clean|clear)\b/i
 
