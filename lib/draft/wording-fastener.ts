@@ -114,7 +114,7 @@ export const fastenersAt = (
   if (isSubject && own !== 'off') return { order: undefined, isGuess: false, isOpen: false, isWeak: true, until }
   // Without a place they are named only where what follows tells what becomes of them.
   if (isBare && own === undefined) return undefined
-  const way = own ?? wayOf(around)
+  const way = own ?? wayOf(around) ?? (kind.tellsFitting([text, ...around]) ? undefined : 'off')
   if (way === undefined) return { order: undefined, isGuess: false, isOpen: true, isWeak: isBare, until }
   const thing = withArticle(yours(sayTokens(text, tokens, clause.start, clause.to)))
   const order = `${way === 'off' ? 'undo' : 'fit'} ${thing}${tool === undefined ? '' : ` with ${tool}`}`

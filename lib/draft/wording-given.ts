@@ -39,10 +39,14 @@ export const fromStrokes: Rule = ({ all }) => {
 
 const FOR_WHOM = / for (?:that|this|both of (?:us|you)|the same reason|it)\b/i
 
+const WORN_ON = /^((?:\S+ ){1,3}?)on\b(?! (?:the|its|an?|your|top|each)\b)/i
+
 export const fromWorn: Rule = ({ noun, all }) =>
-  kind.WORN.test(noun) && !/\b(?:off|out)\b| on\b/i.test(all)
-    ? sure(`put on ${yours(all.replace(FOR_WHOM, ''))}`)
-    : undefined
+  WORN_ON.test(all) && kind.WORN.test(WORN_ON.exec(all)?.[1] ?? '')
+    ? sure(`put on ${yours((WORN_ON.exec(all)?.[1] ?? '').trim())}`)
+    : kind.WORN.test(noun) && !/\b(?:off|out)\b| on\b/i.test(all)
+      ? sure(`put on ${yours(all.replace(FOR_WHOM, ''))}`)
+      : undefined
 
 /** A time, a way or a time of doing, no place a part is put. */
 const NO_PLACE =
@@ -114,12 +118,9 @@ export const fromTool: Rule = scene => {
 export const fromFresh: Rule = ({ head, rest }) =>
   kind.FRESH.test(head) && head.includes(' ') ? sure(`fit ${withArticle(head)}${rest}`) : undefined
 
-/** What fits or holds, whatever else is said. */
-const FITTED = /\b(?:newton|pounds?|n\.?m|snug|tight|torque|plus an?|fingers?|fits?|new|back)\b|\bat (?:\d|[a-z]+ty\b)/i
-
 /** "idler, one bolt": who puts things back says so, who takes them off names them with what holds them. */
 const isTakenOff = ({ reading: { tokens, text }, stretches, around, noun, head }: Scene): boolean =>
-  ![text, ...around].some(said => FITTED.test(said ?? '')) &&
+  !kind.tellsFitting([text, ...around]) &&
   !/^(?:\d|one|two|three|four|five|six)\b.* (?:and|of) /i.test(head) &&
   !/nails?$/i.test(noun) &&
   (kind.FASTENERS.test(noun) ||

@@ -6,7 +6,7 @@ import type { Stretch } from './wording-stretch'
 const TOOLS = new Set(TOOL_HEADS)
 
 export const WORN =
-  /\b(?:(?:safety |reading )?glasses|goggles|gloves|masks?|respirator|visor|face shield|shield|muffs|ear ?plugs|defenders|apron|boots|helmet|harness|spectacles|hard hat|overalls|sleeves|wrist strap|hi-vis)\b/i
+  /\b(?:(?:safety |reading )?glasses|goggles|gloves|masks?|respirator|visor|face shield|shield|muffs|ear ?plugs|defenders|apron|boots|helmets?|harness|spectacles|hard hats?|hairnets?|gauntlets|overalls|sleeves|wrist strap|hi-vis)\b/i
 /** Tools that do their work in a hand; others ("jack", "tray", "stand") are put somewhere. */
 export const HANDY =
   /\b(?:brush(?:es)?|grease gun|spinner|toothbrush|spanners?|wrench|ratchet|sockets?|screwdrivers?|driver|pliers|grips|tweezers|knife|scraper|file|vacuum|hammer|mallet|punch|drift|chisel|meter|multimeter|tester|micrometer|calipers?|verniers?|gauges?|feelers?|indicator|ruler|straightedge|square|syringe|allen|torx|hex|hex key|hexes|emery|sandpaper|saw|iron|heat gun|torch|bar|lever|puller|press|extractor|scope|thermometer|loupe|stone|swabs?|buds?|rag|cloth|tissue|sponge|steel wool|wire wool|scrub pad|pad|skewer|toothpick|cocktail stick|tape measure|flathead|phillips|pozi|spatula|marker|pencil|pen)$/i
@@ -88,6 +88,14 @@ export const direction = (texts: readonly (string | undefined)[]): 'off' | 'on' 
   }
   return undefined
 }
+
+/** What fits or holds, whatever else is said. */
+const FITTED =
+  /\b(?:newton|pounds?|n\.?m|snug|tight\w*|torque\w*|plus an?|fingers?|fits?|new|back)\b|\bat (?:\d|[a-z]+ty\b)/i
+
+/** Whether anything said around fasteners speaks of fitting them: else they are named to be taken off. */
+export const tellsFitting = (texts: readonly (string | undefined)[]): boolean =>
+  texts.some(text => text !== undefined && FITTED.test(text))
 
 export const hasTool = (noun: string): boolean => {
   const words = noun.toLowerCase().split(' ')

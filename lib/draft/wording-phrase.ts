@@ -88,6 +88,15 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   return orderOfPlace(thing, where)
 }
 
+/** "Spray dry graphite on the cups", "brush dust off the motor". */
+const isSpread = (tokens: readonly Token[], { start, to }: Clause): boolean => {
+  if (!/^(?:spray|brush|rub|wipe|sponge|smear|dab|pour)$/.test(tokens[start]?.word ?? '')) return false
+  const at = tokens.findIndex(
+    ({ word }, i) => i > start && i < to && /^(?:on|off|onto|into|over|round|along)$/.test(word),
+  )
+  return at > start + 1 && at < start + 5 && tokens[at + 1]?.tag === 'determiner' && hasNoun(tokens, start + 1, at)
+}
+
 /** A noun by its tag that the words behind it show to be the verb: "hose that down", "line up your mark", "brush with a wire brush". */
 const fromHiddenVerb = (reading: Reading, clause: Clause): string | undefined => {
   const { tokens } = reading
@@ -102,7 +111,9 @@ const fromHiddenVerb = (reading: Reading, clause: Clause): string | undefined =>
     DIRECT.test(third.word)
   const isManner =
     clause.frame === 'fragment' && singular(first.word) === first.word && /^(?:with|into|from)$/.test(second.word)
-  return isDirect || isPhrasal || isManner ? orderFrom(reading, clause.start, clause.to) : undefined
+  return isDirect || isPhrasal || isManner || isSpread(tokens, clause)
+    ? orderFrom(reading, clause.start, clause.to)
+    : undefined
 }
 
 /** "Drop of threadlock on the nut": an amount, never an order. */

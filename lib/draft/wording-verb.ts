@@ -11,7 +11,7 @@ export const isIdleVerb = (token: Token | undefined): boolean => IDLE_VERB.test(
 
 /** Verbs no lexicon of ours has yet, told by what stands behind them. */
 export const AS_VERB =
-  /^(?:hose|line|vac|shim|bag|tape|mask|sponge|towel|do|finger|thumb|hoover|torch|jet|chamfer|slack)$/
+  /^(?:hose|line|vac|shim|bag|tape|mask|sponge|towel|do|finger|thumb|hoover|torch|jet|chamfer|slack|comb|thin|plane|fog|flick|dab|swab|blot)$/
 export const DIRECT = /^(?:the|a|an|your|my|our|its|this|that|these|those|it|them|him|her|both|all|each|every)$/
 
 /** What is a part with an action's name, never an order. */

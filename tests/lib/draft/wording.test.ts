@@ -45,6 +45,9 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Mask on, and no compressed air in a bakehouse.', 'Put on the mask and do not use compressed air in a bakehouse.'],
   ["There's a catch you press, and turn the head to the left.", 'Turn the head to the left.'],
   ['Outer nut off completely.', 'Remove the outer nut completely.'],
+  ['Comb it with a dog comb.', 'Comb it with a dog comb.'],
+  ['Spray dry graphite on the cups.', 'Spray dry graphite on the cups.'],
+  ['Helmets, chin straps done up.', 'Put on helmets.'],
   ['Gloves are worn throughout.', 'Wear the gloves throughout.'],
   // without a comma
   ['to get the shroud off undo the six screws', 'Undo the six screws.'],
@@ -218,7 +221,6 @@ describe('[D1] where no action is named', () => {
       "Do this: twelve newton metres, no, wait, that's the other one, nine.",
     ],
     ['Before you open.', 'Do this: before you open.'],
-    ['Four bolts on the bracket, and hold the motor.', 'Do this: four bolts on the bracket, and hold the motor.'],
     ['Tab first, then your screw, then the plug.', 'Do this: tab first, then your screw, then the plug.'],
   ])('%s asks', (said, text) => {
     const worded = wordStep(readSentence(said))
@@ -227,6 +229,7 @@ describe('[D1] where no action is named', () => {
   })
   it.each([
     ['Eight screws, torx twenty.', 'Undo eight screws, torx twenty.'],
+    ['Four bolts on the bracket, and hold the motor.', 'Undo four bolts on the bracket and hold the motor.'],
     ['Idler, one bolt, sixteen.', 'Remove the idler, one bolt, sixteen.'],
     ['The lid is held by two screws.', 'Remove the lid, two screws.'],
     ['The drum is just one bolt at the back.', 'Remove the drum, one bolt at the back.'],
