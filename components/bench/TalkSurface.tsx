@@ -1,6 +1,7 @@
 'use client'
 
 import { useMemo } from 'react'
+import { correctionEdits, correctionWords } from '@/components/talk/correction'
 import { Talk } from '@/components/talk/Talk'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Kind } from '@/lib/procedure/kinds'
@@ -104,7 +105,11 @@ export const TalkSurface = (props: Props) => {
         onChoose={pick}
         onSeek={props.onSeek}
         onEdge={(mark, side, seconds) => onPerform({ do: 'change-mark', id: mark, to: { [side]: seconds } })}
-        onCorrect={(cue, text) => onPerform({ do: 'correct-cue', cue, text })}
+        onCorrect={(cue, text, isEverywhere) => {
+          const edits = correctionEdits(project, cue, text, isEverywhere)
+          onPerform(...edits)
+          if (edits.length > 1) props.onNotice(correctionWords(edits))
+        }}
         onNameSpeaker={(cues, speaker) => onPerform({ do: 'name-speaker', cues, speaker })}
       />
     </>

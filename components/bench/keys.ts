@@ -11,6 +11,7 @@ export const KEY_GROUPS: readonly { readonly title: string; readonly keys: reado
         ['← → ↑ ↓', 'move by word and by line'],
         ['Shift + arrows', 'hold on to words'],
         ['Shift + Space', 'hold on to the word under the caret'],
+        ['double click', 'hold on to a word; drag for more'],
         ['Home, End', 'first and last word of the paragraph'],
         ['Enter', 'go there in the footage'],
         ['F2', 'correct the words of this cue'],

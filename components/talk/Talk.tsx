@@ -32,7 +32,7 @@ type Props = {
   readonly onChoose: (id: string | undefined) => void
   readonly onSeek: (seconds: number) => void
   readonly onEdge: (id: string, side: 'start' | 'end', seconds: number) => void
-  readonly onCorrect: (cue: number, text: string) => void
+  readonly onCorrect: (cue: number, text: string, isEverywhere: boolean) => void
   readonly onNameSpeaker: (cues: readonly number[], speaker: string) => void
 }
 
@@ -164,6 +164,8 @@ export const Talk = (props: Props) => {
           isNear={near.has(index)}
           width={width}
           hasTimes={hasTimes}
+          held={words !== undefined && talk.words[words.from]?.paragraph === index ? words.from : undefined}
+          onCorrect={openCorrection}
           onChoose={onChoose}
           onTime={onSeek}
           onSpeaker={openSpeaker}

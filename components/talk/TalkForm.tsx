@@ -1,7 +1,8 @@
 'use client'
 
-import type { Cue } from '@/lib/procedure/recording'
+import { type Cue, cueText } from '@/lib/procedure/recording'
 import type { Talk } from '@/lib/transcript/talk'
+import { elsewhere, replacedWords } from './correction'
 import { CueCorrection, SpeakerName } from './TalkForms'
 
 /** The form that is open in the talk: the words of a cue, or who speaks in a paragraph. */
@@ -13,7 +14,7 @@ type Props = {
   readonly form: OpenForm
   readonly talk: Talk
   readonly cues: readonly Cue[]
-  readonly onCorrect: (cue: number, text: string) => void
+  readonly onCorrect: (cue: number, text: string, isEverywhere: boolean) => void
   readonly onNameSpeaker: (cues: readonly number[], speaker: string) => void
   readonly onClose: () => void
 }
@@ -26,8 +27,13 @@ export const TalkForm = ({ form, talk, cues, onCorrect, onNameSpeaker, onClose }
     return (
       <CueCorrection
         cue={cue}
-        onDone={text => {
-          if (text !== undefined) onCorrect(form.cue, text)
+        elsewhereOf={text => {
+          const replaced = replacedWords(cueText(cue), text)
+          const lines = replaced === undefined ? 0 : elsewhere(cues, form.cue, replaced).length
+          return replaced === undefined || lines === 0 ? undefined : { lines, replaced }
+        }}
+        onDone={choice => {
+          if (choice !== undefined) onCorrect(form.cue, choice.text, choice.isEverywhere)
           onClose()
         }}
       />

@@ -2,27 +2,41 @@
 
 import { type FormEvent, useId, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { countOf } from '@/lib/procedure/count'
 import type { Cue } from '@/lib/procedure/recording'
 import { formatTime } from '@/lib/procedure/time'
+import type { Replaced } from './correction'
 import styles from './talk.module.css'
 
 type CorrectionProps = {
   readonly cue: Cue
-  readonly onDone: (text: string | undefined) => void
+  /** How many other lines hold the words that this text would replace, and which words. */
+  readonly elsewhereOf: (text: string) => { readonly lines: number; readonly replaced: Replaced } | undefined
+  readonly onDone: (choice: { readonly text: string; readonly isEverywhere: boolean } | undefined) => void
 }
 
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim()
+
 /** Correcting the words of one cue in place; what the file had stays beside it. */
-export const CueCorrection = ({ cue, onDone }: CorrectionProps) => {
+export const CueCorrection = ({ cue, elsewhereOf, onDone }: CorrectionProps) => {
   const [text, setText] = useState(cue.corrected ?? cue.text)
+  const [isEverywhere, setEverywhere] = useState(false)
   const id = useId()
-  const submit = (event: FormEvent) => {
-    event.preventDefault()
-    onDone(text.replace(/\s+/g, ' ').trim())
-  }
+  const line = oneLine(text)
+  const others = elsewhereOf(line)
+  const submit = () =>
+    onDone(
+      line === oneLine(cue.corrected ?? cue.text)
+        ? undefined
+        : { text: line, isEverywhere: isEverywhere && others !== undefined },
+    )
   return (
     <form
       className={styles.form}
-      onSubmit={submit}
+      onSubmit={event => {
+        event.preventDefault()
+        submit()
+      }}
       onKeyDown={event => {
         event.stopPropagation()
         if (event.key === 'Escape') onDone(undefined)
@@ -31,16 +45,38 @@ export const CueCorrection = ({ cue, onDone }: CorrectionProps) => {
       <label htmlFor={id}>
         {cue.end === 0 ? 'Words of this line' : `Words from ${formatTime(cue.start)} to ${formatTime(cue.end)}`}
       </label>
-      {/* biome-ignore lint/a11y/noAutofocus: opened by the user to be typed into */}
-      <textarea id={id} value={text} autoFocus rows={2} onChange={event => setText(event.target.value)} />
+      <textarea
+        id={id}
+        value={text}
+        // biome-ignore lint/a11y/noAutofocus: opened by the user to be typed into
+        autoFocus
+        rows={2}
+        onChange={event => setText(event.target.value)}
+        onKeyDown={event => {
+          // A line of the talk holds no line break: Enter is done.
+          if (event.key !== 'Enter' || event.nativeEvent.isComposing) return
+          event.preventDefault()
+          submit()
+        }}
+      />
       <p className={styles.original}>
         As the file had it: <q>{cue.text}</q>
       </p>
+      {others !== undefined && (
+        <label className={styles.tick}>
+          <input type="checkbox" checked={isEverywhere} onChange={event => setEverywhere(event.target.checked)} />
+          <span>
+            “{others.replaced.from}” to “{others.replaced.to}” in {countOf(others.lines, 'other line')} too
+          </span>
+        </label>
+      )}
       <div className={styles.formRow}>
         <Button look="main" type="submit">
           Correct these words
         </Button>
-        {cue.corrected !== undefined && <Button onClick={() => onDone(cue.text)}>Back to the file's words</Button>}
+        {cue.corrected !== undefined && (
+          <Button onClick={() => onDone({ text: cue.text, isEverywhere: false })}>Back to the file's words</Button>
+        )}
         <Button look="quiet" onClick={() => onDone(undefined)}>
           Leave as it was
         </Button>

@@ -22,6 +22,9 @@ type Props = {
   readonly width: number
   /** A text without times shows none. */
   readonly hasTimes: boolean
+  /** The first of the words held, where it stands in this paragraph. */
+  readonly held: number | undefined
+  readonly onCorrect: (word: number) => void
   readonly onChoose: (id: string) => void
   readonly onTime: (seconds: number) => void
   readonly onSpeaker: (paragraph: number) => void
@@ -78,7 +81,8 @@ const measure = (
 }
 
 const Plain = (props: Props) => {
-  const { index, paragraph, brackets, chosen, isNear, width, hasTimes, onChoose, onTime, onSpeaker, children } = props
+  const { index, paragraph, brackets, chosen, isNear, width, hasTimes, held, children } = props
+  const { onCorrect, onChoose, onTime, onSpeaker } = props
   const text = useRef<HTMLParagraphElement>(null)
   const [drawn, setDrawn] = useState<readonly Drawn[]>([])
   // biome-ignore lint/correctness/useExhaustiveDependencies: width is no input, but what was measured depends on it
@@ -97,6 +101,17 @@ const Plain = (props: Props) => {
         <button type="button" className={styles.speaker} tabIndex={-1} onClick={() => onSpeaker(index)}>
           {paragraph.speaker ?? <span className={styles.unnamed}>who?</span>}
         </button>
+        {held !== undefined && (
+          <button
+            type="button"
+            className={styles.correct}
+            tabIndex={-1}
+            title="Correct the words of this line (F2)"
+            onClick={() => onCorrect(held)}
+          >
+            correct
+          </button>
+        )}
       </div>
       <div className={styles.body}>
         <p ref={text} className={styles.text} dir="auto" {...{ [PARAGRAPH]: index }}>
@@ -173,6 +188,7 @@ export const TalkParagraph = memo(Plain, (a, b) => {
     a.isNear === b.isNear &&
     a.width === b.width &&
     a.hasTimes === b.hasTimes &&
+    a.held === b.held &&
     a.children === b.children
   )
 })

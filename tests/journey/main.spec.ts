@@ -101,6 +101,33 @@ test('words are corrected in place, the original kept; a speaker is named; both 
   await expect(talkOf(page)).toContainText('new to meters')
 })
 
+test('a misheard word is corrected by mouse in every line and in the marks made of them, as one change', async ({
+  page,
+}) => {
+  await lay(
+    page,
+    tempFile('deck.vtt', vtt('Grease the spin dulls on the deck.', 'Spin dulls turn freely.', 'Wipe the rest.')),
+  )
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(sheetOf(page)).toContainText('Grease the spin dulls')
+  const text = talkOf(page).locator('p').first()
+  const box = await text.boundingBox()
+  await page.mouse.dblclick((box?.x ?? 0) + 8, (box?.y ?? 0) + 14)
+  await page.getByRole('button', { name: 'correct', exact: true }).click()
+  const field = page.getByLabel(/^Words from/)
+  await field.fill('Grease the spindles on the deck.')
+  await page.getByLabel('“spin dulls” to “spindles” in 1 other line too').check()
+  await field.press('Enter')
+  await expect(field).toHaveCount(0)
+  await expect(noticeOf(page)).toHaveText(/^Corrected in 2 lines and \d+ marks?\.$/)
+  await expect(talkOf(page)).toContainText('Spindles turn freely.')
+  await expect(sheetOf(page)).toContainText('Grease the spindles')
+  await expect(sheetOf(page)).not.toContainText(/spin dulls/i)
+  await page.keyboard.press('Control+z')
+  await expect(talkOf(page)).toContainText('Spin dulls turn freely.')
+  await expect(sheetOf(page)).toContainText('Grease the spin dulls')
+})
+
 test('marking by mouse: words held by dragging, an edge dragged in the talk', async ({ page }) => {
   await lay(page, tempFile('lid.vtt', vtt(...LINES)))
   const text = page.locator('[data-paragraph="0"]')
