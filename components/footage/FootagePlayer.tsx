@@ -56,6 +56,7 @@ export const FootagePlayer = (props: FootagePlayerProps) => {
       const { duration, videoWidth, videoHeight } = element
       setSeconds(duration)
       if (videoWidth > 0) element.style.setProperty('--shape', `${videoWidth} / ${videoHeight}`)
+      element.toggleAttribute('data-upright', videoHeight > videoWidth)
       latest.current.onReady?.({ seconds: duration, width: videoWidth, height: videoHeight, media: element })
     }
     const fail = () => {

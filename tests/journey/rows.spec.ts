@@ -1,5 +1,6 @@
+import { execFileSync } from 'node:child_process'
 import { expect, type Locator, test } from '@playwright/test'
-import { noticeOf, openDemo, sheetOf } from './bench'
+import { lay, noticeOf, openDemo, sheetOf, tempFile, vtt } from './bench'
 
 /** @returns the height of the tallest thing in a row, and the row's own without its padding, in px */
 const heights = (row: Locator) =>
@@ -64,4 +65,44 @@ test('printed, a signal word is black in a box, whether backgrounds are printed 
     all.map(word => [getComputedStyle(word).color, getComputedStyle(word).backgroundColor].join(' on ')),
   )
   expect([...new Set(looks)]).toEqual(['rgb(0, 0, 0) on rgba(0, 0, 0, 0)'])
+})
+
+test('printed, the word of a stop finding is black in a box, whether backgrounds are printed or not', async ({
+  page,
+}) => {
+  await lay(page, tempFile('guard.vtt', vtt('Take off the belt guard.', 'Tighten the belt.', 'Run the planer.')))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  const note = sheetOf(page).locator('aside[data-level="stop"]').first()
+  await expect(note).toContainText('never put back')
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
+  const look = await note
+    .locator('b')
+    .first()
+    .evaluate(word => {
+      const { color, backgroundColor, borderTopStyle } = getComputedStyle(word)
+      return [color, backgroundColor, borderTopStyle]
+    })
+  expect(look).toEqual(['rgb(0, 0, 0)', 'rgba(0, 0, 0, 0)', 'solid'])
+})
+
+test('upright footage stands beside its transport and strip, and is as tall as lying footage with both', async ({
+  page,
+}) => {
+  const path = tempFile('upright.mp4', '')
+  const from = ['-f', 'lavfi', '-i', 'testsrc2=s=180x320:r=10:d=4', '-f', 'lavfi', '-i', 'sine=d=4']
+  execFileSync('ffmpeg', ['-y', '-v', 'error', ...from, '-c:v', 'libx264', '-pix_fmt', 'yuv420p', path])
+  await lay(page, path, tempFile('upright.vtt', vtt('Take the cover off.')))
+  const video = page.locator('video')
+  await expect(video).toHaveAttribute('data-upright', '')
+  const boxOf = async (locator: Locator) => (await locator.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 }
+  await expect.poll(async () => (await boxOf(video)).height).toBeGreaterThan(400)
+  const [picture, transport] = [await boxOf(video), await boxOf(page.getByRole('group', { name: 'Transport' }))]
+  const strip = await boxOf(page.getByRole('button', { name: 'Closer' }))
+  expect(Math.round((100 * picture.width) / picture.height)).toBe(56)
+  expect(transport.x).toBeGreaterThan(picture.x + picture.width)
+  expect(strip.y + strip.height).toBeLessThanOrEqual(picture.y + picture.height)
+  await page.setViewportSize({ width: 800, height: 900 })
+  await page.getByRole('button', { name: 'Footage', exact: true }).click()
+  const [above, below] = [await boxOf(video), await boxOf(page.getByRole('group', { name: 'Transport' }))]
+  expect(below.y).toBeGreaterThanOrEqual(above.y + above.height - 1)
 })
