@@ -3,7 +3,7 @@
 import { useEffect, useMemo, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
-import { Choice, Field } from '@/components/ui/Field'
+import { Field } from '@/components/ui/Field'
 import type { OpenFootage } from '@/lib/footage/open'
 import { countOf } from '@/lib/procedure/count'
 import type { Edit } from '@/lib/procedure/edit'
@@ -11,12 +11,13 @@ import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
 import { LEAST_CHAPTER } from '@/lib/publish/chapters'
 import { toPublishedFindings } from '@/lib/publish/findings'
-import type { PublicationName, PublishedFile, PublishOptions, UnitChoice } from '@/lib/publish/publication'
+import type { PublicationName, PublishedFile, PublishOptions } from '@/lib/publish/publication'
 import { PUBLICATIONS } from '@/lib/publish/publications'
 import { selected } from '@/lib/publish/selection'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import { ClipProgress } from './ClipProgress'
+import { type Output, OutputTicks, PLAIN_OUTPUT, UnitsChoice } from './OutputChoices'
 import { Release } from './Release'
 import { saveFile } from './saving'
 import { useClips } from './useClips'
@@ -47,13 +48,6 @@ const PUBLICATION_WORDS: Readonly<Record<PublicationName, string>> = {
   packet: 'Packet with everything (ZIP)',
 }
 
-const UNIT_WORDS: readonly (readonly [UnitChoice, string])[] = [
-  ['as-said', 'as said'],
-  ['metric', 'metric'],
-  ['us', 'US'],
-  ['both', 'both'],
-]
-
 /** Publications with chapters in them. */
 const CHAPTERED: ReadonlySet<PublicationName> = new Set(['notes', 'chapters', 'packet'])
 
@@ -82,9 +76,9 @@ const Preview = ({ file }: { readonly file: PublishedFile }) => {
 /** What is published, from one sheet: chosen, looked at, saved. */
 export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, onReadBack, onClose }: Props) => {
   const [name, setName] = useState<PublicationName>('sheet')
-  const [units, setUnits] = useState<UnitChoice>('as-said')
-  const [isKeptOnly, setKeptOnly] = useState(false)
-  const [isListing, setListing] = useState(false)
+  const [output, setOutput] = useState(PLAIN_OUTPUT)
+  const { units, isKeptOnly, isListing } = output
+  const change = (to: Partial<Output>) => setOutput(before => ({ ...before, ...to }))
   const [address, setAddress] = useState('')
   const [least, setLeast] = useState(LEAST_CHAPTER)
   const [isClipped, setClipped] = useState(false)
@@ -150,12 +144,7 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
         </fieldset>
         <div className={styles.publishSide}>
           <div className={styles.publishOptions}>
-            <Choice
-              label="Units"
-              value={units}
-              options={UNIT_WORDS}
-              onChoose={value => value !== '' && setUnits(value)}
-            />
+            <UnitsChoice output={output} onChange={change} />
             <Field
               label="Address of the footage in links (else its file name)"
               value={address}
@@ -164,14 +153,7 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
                 return undefined
               }}
             />
-            <label className={styles.tick}>
-              <input type="checkbox" checked={isKeptOnly} onChange={event => setKeptOnly(event.target.checked)} />
-              only kept marks
-            </label>
-            <label className={styles.tick}>
-              <input type="checkbox" checked={isListing} onChange={event => setListing(event.target.checked)} />
-              findings and waivers at the end
-            </label>
+            <OutputTicks output={output} onChange={change} />
             {CHAPTERED.has(name) && (
               <Field
                 label="Shortest chapter, seconds"

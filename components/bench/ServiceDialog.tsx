@@ -5,9 +5,11 @@ import { Button } from '@/components/ui/Button'
 import { Dialog } from '@/components/ui/Dialog'
 import { Field } from '@/components/ui/Field'
 import { countOf } from '@/lib/procedure/count'
+import type { PublishOptions } from '@/lib/publish/publication'
 import type { BenchEntry } from '@/lib/store/store'
 import styles from './bench.module.css'
 import { benchStore } from './laying'
+import { type Output, OutputTicks, PLAIN_OUTPUT, UnitsChoice } from './OutputChoices'
 import { fileNameOf, saveFile } from './saving'
 import { loadShopRules } from './shop-rules'
 
@@ -23,7 +25,7 @@ const swapped = (list: readonly BenchEntry[], i: number): readonly BenchEntry[] 
 }
 
 /** The packet of several jobs: each with its pictures and findings, in the order given. */
-const packetOf = async (entries: readonly BenchEntry[], title: string): Promise<Uint8Array> => {
+const packetOf = async (entries: readonly BenchEntry[], title: string, output: Output): Promise<Uint8Array> => {
   const [{ packetFiles }, { toZip }, { toPublishedFindings }, { toSheet }, { reviewProject }, { toSentences }] =
     await Promise.all([
       import('@/lib/publish/packet'),
@@ -47,7 +49,10 @@ const packetOf = async (entries: readonly BenchEntry[], title: string): Promise<
       ),
     )
     const findings = toPublishedFindings(toSheet(project), reviewProject(project, rules === undefined ? {} : { rules }))
-    const options = {
+    const options: PublishOptions = {
+      units: output.units,
+      pencilled: output.isKeptOnly ? 'leave-out' : 'include',
+      listFindings: output.isListing,
       findings,
       stills: new Map(pictures),
       ...(transcript === null ? {} : { sentences: toSentences(transcript) }),
@@ -61,6 +66,8 @@ const packetOf = async (entries: readonly BenchEntry[], title: string): Promise<
 export const ServiceDialog = ({ entries, onClose }: Props) => {
   const [order, setOrder] = useState(entries)
   const [title, setTitle] = useState('')
+  const [output, setOutput] = useState(PLAIN_OUTPUT)
+  const change = (to: Partial<Output>) => setOutput(before => ({ ...before, ...to }))
   const [state, setState] = useState<{ readonly isBusy?: boolean; readonly problem?: string }>({})
   /** A job keeps the focus while it moves, also where it can't move further. */
   const move = (from: HTMLButtonElement, i: number) => {
@@ -73,7 +80,7 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
   const make = async () => {
     setState({ isBusy: true })
     try {
-      const bytes = await packetOf(order, title)
+      const bytes = await packetOf(order, title, output)
       if (await saveFile(`${fileNameOf(title === '' ? 'service' : title)}.zip`, bytes as BlobPart, 'application/zip'))
         onClose()
       else setState({})
@@ -117,6 +124,10 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
           </li>
         ))}
       </ol>
+      <div className={`${styles.publishOptions} ${styles.serviceAbout}`}>
+        <UnitsChoice output={output} onChange={change} />
+        <OutputTicks output={output} onChange={change} />
+      </div>
       {state.problem !== undefined && <p role="alert">{state.problem}</p>}
       <Button look="main" disabled={state.isBusy === true} onClick={() => void make()}>
         {state.isBusy === true ? 'Making the packet' : `Save one packet of ${countOf(order.length, 'job')}`}

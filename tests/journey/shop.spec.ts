@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from '@playwright/test'
+import { unzipSync } from 'fflate'
 import { lay, openDemo, sheetOf, talkOf, tempFile, vtt } from './bench'
 
 test('several recordings become one packet in the order given', async ({ page }) => {
@@ -16,14 +17,20 @@ test('several recordings become one packet in the order given', async ({ page })
   await page.keyboard.press('Enter')
   await expect(earlier).toBeDisabled()
   await expect(page.getByRole('button', { name: /^lid: later/ })).toBeFocused()
+  await page.getByLabel('Units').selectOption('US')
+  await page.getByLabel('findings and waivers at the end').check()
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save one packet of 2 jobs' }).click()
   const got = await download
   expect(got.suggestedFilename()).toBe('spring-service.zip')
-  const zip = readFileSync(await got.path()).toString('latin1')
-  expect(zip).toContain('1-lid/')
-  expect(zip).toContain('2-turn-the-knives')
-  expect(zip).toContain('service.md')
+  const files = unzipSync(readFileSync(await got.path()))
+  const names = Object.keys(files)
+  expect(names.filter(name => name.startsWith('1-lid/')).length).toBeGreaterThan(0)
+  expect(names).toContain('service.md')
+  const sheet = names.find(name => /^2-turn-the-knives.*sheet\.md$/.test(name)) ?? ''
+  const text = new TextDecoder().decode(files[sheet])
+  expect(text).toContain('lbf')
+  expect(text).toMatch(/^## (Findings|Let stand)/m)
 })
 
 test('the shop’s own rules hold for reviews here; a faulty file is refused with its path', async ({ page }) => {

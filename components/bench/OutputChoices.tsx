@@ -1,0 +1,53 @@
+import { Choice } from '@/components/ui/Field'
+import type { UnitChoice } from '@/lib/publish/publication'
+import styles from './bench.module.css'
+
+/** What holds for a publication whatever it is. */
+export type Output = {
+  readonly units: UnitChoice
+  readonly isKeptOnly: boolean
+  /** All findings, and those let stand, at the end. */
+  readonly isListing: boolean
+}
+
+export const PLAIN_OUTPUT: Output = { units: 'as-said', isKeptOnly: false, isListing: false }
+
+const UNIT_WORDS: readonly (readonly [UnitChoice, string])[] = [
+  ['as-said', 'as said'],
+  ['metric', 'metric'],
+  ['us', 'US'],
+  ['both', 'both'],
+]
+
+type Props = { readonly output: Output; readonly onChange: (to: Partial<Output>) => void }
+
+export const UnitsChoice = ({ output, onChange }: Props) => (
+  <Choice
+    label="Units"
+    value={output.units}
+    options={UNIT_WORDS}
+    onChoose={units => units !== '' && onChange({ units })}
+  />
+)
+
+/** Which marks and findings are published. */
+export const OutputTicks = ({ output, onChange }: Props) => (
+  <>
+    <label className={styles.tick}>
+      <input
+        type="checkbox"
+        checked={output.isKeptOnly}
+        onChange={event => onChange({ isKeptOnly: event.target.checked })}
+      />
+      only kept marks
+    </label>
+    <label className={styles.tick}>
+      <input
+        type="checkbox"
+        checked={output.isListing}
+        onChange={event => onChange({ isListing: event.target.checked })}
+      />
+      findings and waivers at the end
+    </label>
+  </>
+)
