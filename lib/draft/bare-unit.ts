@@ -1,4 +1,4 @@
-import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
+import { hasNumber } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
 import { isCount } from './counted'
 import { toDimension } from './dimension'
@@ -25,8 +25,11 @@ const INHERITED_OR_TURN = new Set([...INHERITED, 'angle', 'turn'])
 
 const FRACTION = /\b(?:half|third|quarter|fifth|sixth|eighth)s?\b|\d\/\d/i
 const RULER = /\b(?:sixteenth|thirty-second|sixty-fourth)s?\b|\/(?:16|32|64)\b/i
-/** What joins a second figure to the one before it: `every six months, or three`. */
+/** What joins a second figure to the one before it: `every six months, or three`, `ten minutes, fifteen when it's damp`. */
 const ALSO = /\b(?:or|rather|make it)(?: every| about| only| just)? $/i
+const ALSO_COMMA = /, (?:and |but |maybe |or )?$/i
+const ALSO_WHEN = /^ (?:if|when|where) (?:it's|it is|you|they|the|there|that|she|he)\b/i
+const TIMES = new Set(['time', 'interval'])
 const TURNED =
   /\b(?:turn\w*|screw\w*|back(?:ed)? (?:it |them )?off|touch\w*|contact|hand[- ]?tight|finger[- ]?tight|snug|clockwise|nut|slacken\w*|undo)\b/i
 
@@ -62,6 +65,7 @@ const DRIVEN =
 /** What turns at hundreds or thousands of revs. */
 const TURNS =
   /\b(?:engine|motor|idl(?:e|es|ed|ing)|throttle|revs?|revving|rpm|pto|shaft|spindle|blade|rotor|drum|fan|governor|tick ?over|flat out|wide open)\b/i
+const IDLES = /\b(?:idl(?:e|es|ed|ing)|revs?|tick ?over)\b/i
 /** Nothing else is set to so many without a unit near what turns. Common practice, no source. */
 const LEAST_REVS = 300
 
@@ -86,6 +90,21 @@ const fineUnit = (text: string, size: number, system: Around['system']): string 
 
 /** Sentences for which a unit told without a figure holds. */
 const DECLARED_REACH = 8
+
+const PERCENT = /%|\bper ?cent\b/i
+const POUNDS = /\bpounds?\b/i
+/** What pounds may be of, by what is measured. */
+const POUNDS_OF: Readonly<Record<string, string>> = { torque: '[ft_i].[lbf_av]', pressure: '[psi]', mass: '[lb_av]' }
+const OF_POUNDS = new Set(Object.values(POUNDS_OF))
+
+/** `0.3 to 0.8 between pin and jaw`, `within 25 of centre`: how far apart. */
+const BETWEEN = /^ (?:between (?:the )?[a-z]+(?: [a-z]+)? and|of (?:the )?(?:cent(?:re|er)|middle|edge)) ?\b/i
+
+/** What is told by a figure without a unit. */
+const UNITLESS =
+  /\bp ?h\b|\b(?:specific gravity|hydrometer|shore|rockwell|octane|parts (?:per|of the|in a) million|ppm)\b/i
+/** Nothing else bare is told below nought in a shop. Common practice, no source. */
+const BELOW_ZERO = /\bminus (?!or\b)|^-\d/i
 
 /** How near an earlier sentence's figure must be to lend its unit before what is measured is asked. */
 const FRESH = 2
@@ -124,7 +143,7 @@ export type Found = { readonly unit: string; readonly by: string }
  * then of the last value of its size; none rather than a wild guess.
  */
 export const findBareUnit = (limit: Limit, around: Around): Found | undefined => {
-  const { text, sentence, recent, system, before } = around
+  const { text, sentence, recent, system, scale, before } = around
   const { quantity } = limit
   if (quantity.unit !== undefined || !hasNumber(quantity) || /degrees?\b|°/i.test(limit.text)) return undefined
   const take = (by: string, unit: string | undefined): Found | undefined =>
@@ -136,6 +155,13 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   const size = sizeOf(quantity)
   const ahead = text.slice(0, limit.at)
   if (COUNTED_TO.test(ahead)) return take('counting', 's')
+  if (UNITLESS.test(text)) return undefined
+  if (POUNDS.test(limit.text)) {
+    const near = lastSaid(recent, sentence - FRESH, ({ quantity: { unit = '' } }) => OF_POUNDS.has(unit))
+    const of = POUNDS_OF[toMeasurand(around.unitless, limit.at, limit.to) ?? '']
+    return take('pounds', of ?? near?.quantity.unit ?? '[lb_av]')
+  }
+  if (BELOW_ZERO.test(limit.text) && size < 0) return take('below zero', scale ?? habitOf('temperature', system))
   if (EVERY.test(ahead) && !/^ (?:[a-z]+ )?[a-z]+s\b/i.test(text.slice(limit.to))) {
     const isEvery = EVERY_WORD.test(ahead)
     const kept = lastSaid(
@@ -149,8 +175,20 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   const also = lastSaid(recent, sentence)
   if (also !== undefined && ALSO.test(ahead) && isAlike(size, sizeOf(also.quantity), 12))
     return take('also', also.quantity.unit)
-  const measured = toMeasurand(around.unitless, limit.at, limit.to) ?? (PULLED.test(ahead) ? 'torque' : undefined)
-  const own = warmOnly(measured, size)
+  if (
+    also !== undefined &&
+    TIMES.has(toDimension(also.quantity.unit) ?? '') &&
+    ALSO_COMMA.test(ahead) &&
+    ALSO_WHEN.test(text.slice(limit.to)) &&
+    isAlike(size, sizeOf(also.quantity), 6)
+  )
+    return take('also', also.quantity.unit)
+  const measuring = toMeasurand(around.unitless, limit.at, limit.to)
+  // The percent of its tolerance is none of a figure's own.
+  const measured =
+    (measuring === 'share' && PERCENT.test(limit.text) ? undefined : measuring) ??
+    (PULLED.test(ahead) ? 'torque' : undefined)
+  const own = warmOnly(measured, size) ?? (BETWEEN.test(text.slice(limit.to)) ? 'length' : undefined)
   const amended = AMENDS.test(ahead) ? lastSaid(recent, sentence - 1, said => fits(said, size, 6)) : undefined
   if (amended !== undefined) return take('amended', amended.quantity.unit)
   const beside = lastSaid(recent, sentence, said => fits(said, size, 10))
@@ -163,7 +201,7 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   if (told !== undefined) return take('source', told.quantity.unit)
   if (
     size >= LEAST_REVS &&
-    (own === undefined || own === 'speed') &&
+    (own === undefined || own === 'speed' || (own === 'temperature' && IDLES.test(text))) &&
     (TURNS.test(`${before} ${text}`) || RUN_AT.test(ahead))
   )
     return take('revs', '{rev}/min')
@@ -188,7 +226,9 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   // By the two sentences before, where this one names nothing.
   const all = before.trim()
   const earlier =
-    measured === undefined && all !== '' ? warmOnly(toMeasurand(all, all.length, all.length), size) : undefined
+    measured === undefined && all !== ''
+      ? warmOnly(toMeasurand(all, all.length, all.length, { isNamed: true }), size)
+      : undefined
   return (
     (earlier === undefined ? undefined : take('earlier', unitOf(earlier, size, around))) ??
     take('recent', recent.findLast(said => fits(said, size, 3))?.quantity.unit)

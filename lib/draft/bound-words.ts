@@ -10,6 +10,8 @@ const WHOSE = '(?:the|my|your|our|his|their|its)'
 
 /** Said after a figure, it is the most. @source common practice, no source */
 export const MOST_AFTER = anyOf(
+  `^[^,.;]{0,36} (?:passes|is (?:fine|ok|okay|all right|good)|will do|goes|lives|stays), (?:but )?(?:${NUMBERS}|an?)(?: [a-z]+)? (?:doesn't|isn't|won't|don't|is (?:not|too)|i don't|i won't|no)\\b`,
+  '^ (?:[a-z]+ ){1,3}or (?:anything )?(?:less|under|below|lower)\\b(?! (?:or|it|he|she|they|you|the|than)\\b)',
   '^,? or (?:anything )?(?:less|under|below|quicker|faster|closer|tighter|lower|cooler|colder|smaller|thinner|shorter)\\b(?! (?:or|it|he|she|they|you|the)\\b)',
   `^,? (?:the |as |an? )?(?:absolute |very |bare )?(?:maximal|maximum|max|ceiling)\\b${NEXT}(?! (?:of )?$)`,
   '^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b) ?any (?:more|further|farther|higher|longer|wider|deeper|bigger|hotter|faster|looser)\\b(?! questions)',
@@ -43,8 +45,8 @@ export const MOST_AFTER = anyOf(
 )
 /** Said after a figure, it is the least. */
 export const LEAST_AFTER = anyOf(
+  '^ (?:[a-z]+ ){1,3}or (?:anything )?(?:more|over|above|better|higher|thicker)\\b(?! (?:less|it|he|she|they|you|the|than)\\b)',
   '^[^,]{0,30},? (?:and )?if not (?:more|longer|higher|better|deeper|thicker|later)\\b',
-  '^ (?:over|above|past|of|in|on|below|under|clear of|off) [a-z ]{3,24} or (?:more|better|over)\\b',
   `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?less(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
   '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|warmer|hotter|bigger|wider|deeper|stronger|heavier|later|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
   '^[^.;?!]{0,24}\\brather\\b[^.;?!]{0,20}\\b(?:over|above|more|high|long) than (?:under|below|less|low|short)\\b',
@@ -77,6 +79,13 @@ export const READ_OFF = /\b(?:find|found|got|have|measured?|mine|ours|we're|i'm)
 /** `it's got thirty seconds to build pressure`. */
 export const HAS = /\b(?:has|have|gets?|\w+'s got|\w+'ve)(?: got)?(?: about| only)? $/i
 export const TO_DO = /^ (?:to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+|before (?:it|they|she|he|the|that|you))\b/i
+/** `don't touch it for twelve hours`: it may be left longer. */
+export const LEAVE_FOR =
+  /\b(?:don't|do not|never|nobody|no one|can't|mustn't)\b[^.,;\d]{0,16}\b(?:open|touch|crack|move|disturb|walk|use|ride|load|lift|peek|drive|go near|handle|step|turn it on|switch it on|close|wet)\w*\b[^.,;\d]{0,24}\bfor(?: at least| about)?(?: an?)? $/i
+/** `leave twenty millimetres poking out or the collar won't bite`: more does no harm. */
+export const LEAVES = /\b(?:leave|keep|allow|needs?|wants?|want|need)\b[^.,;\d]{0,30}$/i
+export const OR_SHORT =
+  /^[^.;?!]{0,36}?,? (?:or|otherwise|else) (?:it|they|she|he|you|the [a-z]+(?: [a-z]+)?)(?:'ll| will| won't| can't| doesn't| don't)\b/i
 /** `if it can't make seven bar`, `it has to see sixty, or it survives`. */
 export const CANNOT_REACH =
   /\b(?:can't|cannot|won't|doesn't|isn't able to|fails to|couldn't)(?: even)? (?:make|reach|build|hold|manage|get(?: up)? to|give|pull|hit|see|show)(?: about| around)? $/i
@@ -115,7 +124,7 @@ export const CLEAR_AFTER = /^ (?:clear|away) (?:of|from)\b/i
 export const CLEAR = /\b(?:sits?|hangs?|runs?|lies?|is|are|stays?)\b[^.;\d]{0,30}$/i
 /** Said before a figure, it is the most. */
 export const MOST_BEFORE =
-  /\b(?:(?:ceiling|upper limit|top limit|red line)(?:'s| is| of)(?: at)?|allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than|\b(?:agrees?|match(?:es)?) to|\b(?:is|are|be|it's|they're|run|runs|lie|lies|stays?)(?: all| dead)? (?:true|flat|square|parallel|level|round|straight)(?: with each other)? to|\b(?:can't|cannot|won't|don't|doesn't|mustn't) [a-z]+(?: [a-z]+)? but|safe working load(?: is|'s| of)?|rated to)[^,.;\d]{0,24}$/i
+  /\b(?:(?:mustn't|shouldn't|can't|must not|should not|may not|won't let it|don't let it|isn't to|is not to|not to) (?:\w+ )?(?:drop|lose|fall|rise|climb|move|vary|drift|sag|creep|leak|change|differ|wander|go down|go up|come down|come up)(?: [a-z]+){0,3}? (?:by|as much as)(?: as much as| more than)?|(?:ceiling|upper limit|top limit|red line)(?:'s| is| of)(?: at)?|allow(?:s|ed|ing)?(?: you| us| me)?|let(?:s|ting)? (?:you|us|me) (?:have|get away with)(?: up to)?|get(?:s|ting)? away with|tolerates?|tolerance|permits?|permitted|(?:can|may|might|could) (?:be (?:out|off|crooked|bent|bowed)|differ|vary|deviate|drift|stray|wander|lose|drop|sag|sink|creep|leak|lean|wobble|swing|rock)(?: [a-z ]{0,30}?)?(?: by)?|(?:live|put up) with|forgives?(?: (?:it|them|her|you))?|inside of|before [a-z ]{2,24} reach(?:es)?|(?:should(?:n't| not)|must(?:n't| not)|may not|cannot|can't) (?:pass|exceed|reach)|older than|\b(?:agrees?|match(?:es)?) to|\b(?:is|are|be|it's|they're|run|runs|lie|lies|stays?)(?: all| dead)? (?:true|flat|square|parallel|level|round|straight)(?: with each other)? to|\b(?:can't|cannot|won't|don't|doesn't|mustn't) [a-z]+(?: [a-z]+)? but|safe working load(?: is|'s| of)?|rated to)[^,.;\d]{0,24}$/i
 /** `the longest you may hold it is five seconds`. */
 export const MOST_IS =
   /\bthe (?:very |absolute )?(?:most|highest|hottest|longest|widest|deepest|farthest|furthest|loosest|fastest|biggest|largest|thickest|greatest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
@@ -148,9 +157,9 @@ export const IS_OVER = /^ (?:is|are|has|have|were|was)? ?(?:over|up|gone|passed|
 export const GOES_NOT_IN =
   /\b(?:shouldn't|should not|mustn't|must not|can't|cannot|couldn't|oughtn't to|not be able to) (?:be able to )?(?:get|slide|slip|fit|push|poke) (?:more than )?(?:an? |even an? )?$/i
 export const IN_AFTER = /^ (?:in|into|under|between|through|anywhere)\b/i
-/** `six is where I stop`. */
+/** `six is where I stop`, `one point six is the law`. */
 export const STOPS_AT =
-  /^[^,.;]{0,16} is (?:about )?(?:where|when) (?:i|we|you|they|it)(?:'d|'ll| would| will)? (?:stop|stops|quit|draw|give up|call|bin|change|replace|scrap|retire)/i
+  /^[^,.;]{0,16} is (?:the (?:law|legal limit|legal minimum)\b|(?:about )?(?:where|when) (?:i|we|you|they|it)(?:'d|'ll| would| will)? )(?:$|[,.;]|stop|stops|quit|(?:start to )?(?:fret|worry|complain|frown)|draw|give up|call|bin|change|replace|scrap|retire)/i
 /** `once it passes 25`. */
 export const PASSES_BEFORE =
   /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|sees?|gets? to|is up to|(?:grown|stretched|sagged|opened(?: up)?|moved|dropped|spread|thinned|shrunk|worn) by)(?: about| around)? $/i

@@ -30,6 +30,8 @@ import {
   LASTS,
   LEAST_AFTER,
   LEAST_IS,
+  LEAVE_FOR,
+  LEAVES,
   LEFT_AFTER,
   LIMIT_BEFORE,
   MOST_AFTER,
@@ -41,6 +43,7 @@ import {
   NOT_UNTIL,
   OR_ELSE,
   OR_FAULT,
+  OR_SHORT,
   PASSES_BEFORE,
   READ_OFF,
   RENEWED,
@@ -230,6 +233,8 @@ export const boundAtDistance = (
   if (OR_SOONER.test(after) && dimension !== 'interval' && !FAR_UNITS.has(quantity.unit ?? '')) return toHigh(quantity)
   if ((dimension === 'time' || dimension === 'mass') && GOOD_FOR.test(ahead)) return toHigh(quantity)
   if (dimension === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
+  if (dimension === 'time' && LEAVE_FOR.test(ahead)) return toLow(quantity)
+  if (dimension === 'length' && LEAVES.test(ahead) && OR_SHORT.test(after)) return toLow(quantity)
   if (NOT_BEFORE_IT.test(ahead) || OR_FAULT.test(after)) return toLow(quantity)
   if (GOOD_UNTIL.test(ahead) && dimension === 'length') return isWorn() ? toLow(quantity) : toHigh(quantity)
   if (UNLESS_REACHED.test(ahead) || NOT_UNTIL.test(ahead)) return toLow(quantity)
@@ -247,7 +252,10 @@ export const boundAtDistance = (
   if (DOWN_TO.test(ahead) && RENEWED.test(text)) return toLow(quantity)
   if (GROWN_TO.test(ahead) && RENEWED.test(text)) return toHigh(quantity)
   const isLimit = LIMIT_BEFORE.test(ahead)
-  if (STOPS_AT.test(after)) return isWorn() ? toLow(quantity) : GROWS.test(text) ? toHigh(quantity) : quantity
+  if (STOPS_AT.test(after)) {
+    if (isWorn()) return toLow(quantity)
+    return GROWS.test(text) || dimension === 'temperature' ? toHigh(quantity) : quantity
+  }
   const isDue = DUE_AFTER.test(after) && !FAR_UNITS.has(quantity.unit ?? '')
   if (isLimit || isDue || CHANGED_AT.test(ahead)) {
     if (isWorn()) return toLow(quantity)

@@ -14,7 +14,7 @@ const IS = "(?:is|are|'s|'re|counts as|call it)"
 const VERDICT = anyOf(
   `(?:go(?:es)?|gets?|belongs?|lands?|ends? up|flies|throw(?:n|s)?|chuck(?:ed|s)?|toss(?:ed|es)?|put|drop(?:ped|s)?|straight|off|is|are|\\w+'s|they're)(?: \\w+){0,2} (?:in|into|on|onto|to|for)(?: (?:the|my|our|a|that))? (?:\\w+ )?${AWAY}`,
   '(?:quits?|gives? up|gave up) on\\b|(?:says?|kiss(?:es)?|wave) (?:it |them )?good ?bye|parts? (?:with|company)\\b|(?:bury|buries|retires?|retired|toss(?:ed|es)?|ditch(?:ed|es)?|dump(?:ed|s)?|chuck(?:ed|s)?|binned|scrapped|condemn(?:s|ed)?|junk(?:ed|s)?|rejects?|rejected)\\b(?! (?:rate|the idea))',
-  '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|out (?:it|they|he|she) (?:goes|go|comes?)\\b',
+  '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|(?:out|off) (?:it|they|he|she) (?:goes|go|comes?)\\b',
   `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|done (?:with|for)|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
   `${IS} an? (?:new|fresh) \\w+`,
   '\\w+er than [^.;?!]{0,30} (?:comes?|goes?|gets?) (?:out|off|back)\\b',
@@ -79,6 +79,12 @@ const BEYOND =
   /^(?:anything )?(?:less than|more than|under|over|below|above|past|beyond|short of|shy of|north of|south of|upwards? of)\b/i
 const AND_IT =
   /^[^,.;]{0,20},? and (?:it|they|you|she|he|that|there|the \w+)(?:'ll|'s|'re| will| won't| can't| doesn't| gets?| goes?| starts?| is| are| comes?)\b/i
+/** `below twelve volts it's charged first`. */
+const IT_IS =
+  /^,? (?:it|they|she|he|that)(?:'s|'re| is| are| gets?| goes?| comes?| has to| have to) (?!a|an|the|in|on|at|good|fine|your|my|still|only|just|about|too|not|where|when|what|how|like)[a-z]+/i
+/** `under twenty-five degrees of pitch leaks`, `past a hundred you shut down`. */
+const DOES =
+  /^(?: of [a-z]+)?,? (?:(?:leaks?|slips?|cracks?|fails?|burns?|sags?|binds?|jams?|freezes?|chatters?|squeals?|overheats?|melts?|stalls?|won't [a-z]+|doesn't [a-z]+)\b|(?:you|i|we)(?:'d|'ll)? (?:shut|stop|bin|scrap|change|replace|renew|throw|send|call|walk|quit|strip|reject|refuse|start (?:again|over)|go home)\b)/i
 const HEAD = /^ ?(?:and |but |so |or |now )?$/i
 const TO_CLAUSE =
   /(?:^|[^\w])(?:,|and|so|then)? ?(?:it|that|there|you|i|we|they|the|this|those)(?:'s|'re|'ll|'d)?\b|^ \w+s\b/i
@@ -95,7 +101,8 @@ export const isEventTold = (ahead: string, said: string, after: string): boolean
   if (LET.test(clause) && PASSES.test(said) && AND.test(after) && !PRAISE.test(after)) return true
   const isOpened = TELLS.test(ahead) || (ANYTHING.test(said) && HEAD.test(clause))
   const isWorse = WORSE.test(said) && HEAD.test(clause) && TO_CLAUSE.test(after)
-  const isBeyond = BEYOND.test(said) && HEAD.test(clause) && AND_IT.test(after)
+  const isBeyond =
+    BEYOND.test(said) && HEAD.test(clause) && (AND_IT.test(after) || IT_IS.test(after) || DOES.test(after))
   if (!(isOpened || isWorse || isBeyond) || !/\w/.test(after)) return false
   return !(ASKED.test(clause) || ASKED.test(after) || PRAISE.test(`${clause} ${after}`))
 }

@@ -5,7 +5,7 @@ import { sizeOf } from './said-before'
 const HEAT =
   /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
 const ANGLE =
-  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|apart|plumb|spirit level|torpedo level|(?:be|is|sit|sits|stand|stands) (?:dead )?level|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn\w*|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|hon(?:e|es|ed|ing)\b|sharpen\w*|grind\w*|whet\w*|chamfer\w*|rake|past contact|swing|clockwise)\b/i
+  /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|apart|plumb|spirit level|torpedo level|(?:be|is|sit|sits|stand|stands) (?:dead )?level|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn(?:s|ed|ing)?(?! (?:it |them |her |the \w+ )?(?:on|off)\b)|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|hon(?:e|es|ed|ing)\b|sharpen\w*|grind\w*|whet\w*|chamfer\w*|(?:knife|knives|chisels?|scissors|blades?)(?=,|'s|\b.{0,24}\bdegrees)|a side|ladder|jib|off the (?:ground|floor|vertical|horizontal)|flatter|steeper|back(?:ed)? (?:it |them )?off|rake|past contact|swing|clockwise)\b/i
 
 /** What heat is read off: where it is named, no degrees are of an angle. */
 const HEAT_READ = /\b(?:thermometer|thermocouple|infra-?red|pyrometer|temperature)\b/i

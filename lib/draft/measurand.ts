@@ -11,7 +11,7 @@ const PROPERTIES: Readonly<Record<string, string>> = {
   voltage: 'voltage volts volt',
   current: 'current amps amp amperage draw draws draining',
   resistance: 'resistance ohms ohm continuity',
-  speed: 'rpm revs speed speeds idle idles idling revolutions tickover',
+  speed: 'rpm revs speed speeds idle idles idling revolutions tickover overspeed',
   share: 'percent humidity concentration',
   time: 'seconds minutes hours minute hour wait waits soak cure curing',
   angle: 'angle bevel tilt tilted slope',
@@ -76,7 +76,7 @@ const WORD = /[a-z]+(?:-[a-z]+)*/g
 
 /** `the two long ones, those are 25`: a word that only says which of them is meant names no property. */
 const WHICH =
-  /^ (?:ones?|bolts?|nuts?|screws?|studs?|pins?|hoses?|pipes?|side|end|sides|ends|leg|arm|handle|bar|pair|set|version|model|type)\b/
+  /^ (?:open\b|throttle\b|ones?|bolts?|nuts?|screws?|studs?|pins?|hoses?|pipes?|side|end|sides|ends|leg|arm|handle|bar|pair|set|version|model|type)\b/
 const ADJECTIVES =
   /^(?:long|short|longer|shorter|thick|thin|thicker|thinner|wide|wider|narrow|narrower|tall|taller|deep|deeper|inner|outer|flat)$/
 
@@ -87,14 +87,20 @@ const THING_FARTHER = 4
 
 /**
  * @returns what the number at [at, to) of a text measures, by the nearest word that names it, one that names a property
- * before one that names a thing; undefined where none does.
+ * before one that names a thing; undefined where none does. With `isNamed` no thing
+ * tells.
  */
-export const toMeasurand = (text: string, at: number, to: number): string | undefined => {
+export const toMeasurand = (
+  text: string,
+  at: number,
+  to: number,
+  { isNamed = false }: { readonly isNamed?: boolean } = {},
+): string | undefined => {
   let best: string | undefined
   let near = REACH
   for (const match of matchesOf(text.toLowerCase(), WORD)) {
     const named = NAMED.get(match[0])
-    if (named === undefined) continue
+    if (named === undefined || (isNamed && !named.isProperty)) continue
     const end = match.index + match[0].length
     if (ADJECTIVES.test(match[0]) && WHICH.test(text.slice(end, end + 12))) continue
     const isWithin = match.index >= at && end <= to

@@ -1,6 +1,6 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import { figureAs } from './figure-as'
-import { isAlike, lastSaid, sizeOf } from './said-before'
+import { isAlike, lastSaid, sharesThing, sizeOf } from './said-before'
 import type { Around, Said } from './settle'
 
 /** What another source says of a value told before: the book, the label, somebody's word. */
@@ -12,8 +12,12 @@ export const NEAR_SOURCE = 1.8
 const NEAR_NAMED = 3
 const REACH = 40
 
-/** @returns the value told before of which a sentence gives another source's, the last that passes */
-export const toldByAnother = ({ text, sentence, recent }: Around, passes: (said: Said) => boolean): Said | undefined =>
+/** @returns the value told before of which a sentence gives another source's: the last that passes, of the same thing first */
+export const toldByAnother = (around: Around, passes: (said: Said) => boolean): Said | undefined =>
+  lastByAnother(around, said => passes(said) && sharesThing(said.things, around.things)) ??
+  lastByAnother(around, passes)
+
+const lastByAnother = ({ text, sentence, recent }: Around, passes: (said: Said) => boolean): Said | undefined =>
   SOURCE.test(text) ? lastSaid(recent, sentence - REACH, passes) : undefined
 
 /** Figures as they are said: `five hundredths`, `a hundred and fifty`, `0.5`. */
@@ -52,7 +56,7 @@ const firstValue = (quantity: Quantity, around: Around): Quantity | undefined =>
           0,
           said => said.sentence < around.sentence && isOf(said, NEAR_NAMED) && saysFigure(said, figures),
         )
-  return (named ?? toldByAnother(around, said => isOf(said, NEAR_SOURCE)))?.quantity
+  return (named ?? lastByAnother(around, said => isOf(said, NEAR_SOURCE)))?.quantity
 }
 
 /** A value of another source, and whether it is one: nearly, but not quite, what was told before. */

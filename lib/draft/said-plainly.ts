@@ -78,6 +78,13 @@ const RULES: readonly Rule[] = [
     ),
     plain: () => '',
   },
+  // `every fortnight`, `five thousand k`.
+  { pattern: /\b(every|each) fortnight\b/gi, plain: (every = '') => `${every} 2 weeks` },
+  { pattern: /\ba fortnight\b/gi, plain: () => '2 weeks' },
+  {
+    pattern: new RegExp(`\\b(${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?) thousand k\\b`, 'gi'),
+    plain: (thousands = '') => `${1000 * (under100(thousands) ?? 0)} km`,
+  },
   // `nought to two`.
   { pattern: new RegExp(`\\b(?:nought|naught|nil) to${NUMBER_NEXT}`, 'gi'), plain: () => '0 to' },
   // `nothin' under eleven`.
@@ -139,6 +146,20 @@ const RULES: readonly Rule[] = [
     ),
     plain: () => 'under',
   },
+  // `never flatter than forty degrees`.
+  { pattern: /\b(?:flatter|shallower) than\b/gi, plain: () => 'less than' },
+  { pattern: /\bsteeper than\b/gi, plain: () => 'more than' },
+  // `twenty-five below, Celsius`.
+  {
+    pattern: new RegExp(
+      `\\b((?:\\d+|${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)) below(?=[,.;?!]|$| zero\\b| freezing\\b)(?=.*\\b(?:celsius|frost|freez\\w*|cold\\w*|fahrenheit)\\b)`,
+      'gi',
+    ),
+    plain: (figure = '') => {
+      const n = under100(figure)
+      return n === undefined ? undefined : `minus ${n}`
+    },
+  },
   // `nearer than five and it catches`.
   { pattern: /\b(?:nearer|closer) than\b/gi, plain: () => 'less than' },
   // `no further apart than three`.
@@ -147,7 +168,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up (?:or|and|to) \w+|up or) down|either (?:way|side)|each way|more or less|nothin'|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer) than|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up (?:or|and|to) \w+|up or) down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

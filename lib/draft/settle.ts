@@ -17,7 +17,13 @@ export type System = ReturnType<typeof voteSystem>
 export type Declared = { readonly unit: string; readonly sentence: number }
 
 /** A quantity said before, in which words and in which sentence. */
-export type Said = { readonly quantity: Quantity; readonly said: string; readonly sentence: number }
+export type Said = {
+  readonly quantity: Quantity
+  readonly said: string
+  readonly sentence: number
+  /** Things its sentence speaks of. */
+  readonly things: ReadonlySet<string>
+}
 
 const REFUSED =
   /\b(?:failures?|fails?|failed|is out\b|the whole (?:set|lot)|(?:in|into) the (?:bin|skip|scrap)|then it's|(?:it's|its|is|needs) a new|you're done|(?:is|are) (?:replaced|renewed|scrapped|changed)|i (?:change|replace|renew|scrap|bin)|doesn't get|not (?:acceptable|permitted|allowed|tolerated|permissible)|cannot be tolerated|can't have|unacceptable|is too (?:much|big|wide|far|loose|slack|high)|bursts?|(?:is|'s) scrap|scrap it|bin it|scrap (?:under|below|over|above)|(?:change|replace|renew|bin)(?: it| them)? (?:under|below|over|above)|too (?:thin|short|small|low|thick|long|wide|worn|loose|slack) is|throw it|replace (?:it|them)|new one|change (?:it|them)|worn out|is worn|is done|no good|wants? (?:replacing|changing)|(?<!\bi )means?|condemns?|condemned)\b/i
@@ -174,6 +180,8 @@ export type Around = {
   readonly previous: string
   /** What was said in the two sentences before. */
   readonly before: string
+  /** Things the sentence speaks of, each by its last word in the singular. */
+  readonly things: ReadonlySet<string>
   /** Units told last without a figure, for those that follow. */
   readonly declared: readonly Declared[]
   /** Units said with a figure anywhere in the talk. */

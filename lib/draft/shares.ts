@@ -3,11 +3,16 @@ import type { Reading as Limit } from '@/lib/quantity/read'
 
 const HALVES = /\b(?:half and half|half-and-half|fifty[- ]fifty|50[ /-]50)\b/gi
 const MIXED =
-  /\b(?:water|mix\w*|coolant|antifreeze|glycol|solution|dilut\w*|concentrate|of each|thinners?|spirits?|petrol|fuel|oil|gas|resin|hardener|cement|sand|lime|parts?)\b/i
+  /\b(?:water|mix\w*|coolant|antifreeze|glycol|solution|dilut\w*|concentrate|of each|thinners?|spirits?|petrol|fuel|oil|gas|resin|hardener|cement|sand|lime|bleach|vinegar|grout|plaster|parts?)\b/i
 const NUMBER = '(?:\\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|[a-z]+teen|[a-z]+ty|a hundred)'
 /** `one part to twenty`, `1 to 50`, `fifty to one`. */
 const RATIO = new RegExp(
   `\\b(?:(?:one|1) (?:part )?(?:of [a-z]+ )?(?:to|in) ${NUMBER}(?: parts?)?|${NUMBER} (?:parts? (?:of [a-z]+ )?)?to one)\\b(?! (?:o'clock|hundred|thousand|of (?:them|these|those|us)|and a half|millimet\\w+|minutes?|hours?|bar|inch\\w*|degrees?|turns?|percent|per cent))`,
+  'gi',
+)
+/** `one part bleach to ten of water`, `three parts sand, one part cement`. */
+const PARTS = new RegExp(
+  `\\b${NUMBER} parts? (?:of )?(?:[a-z]+ ){1,2}?(?:to|in|into) ${NUMBER}(?: (?:parts?|of))?(?: (?:of )?[a-z]+)?|\\b${NUMBER} parts? (?:of )?[a-z]+(?:,| and|, and| to) ${NUMBER} parts?(?: (?:of )?[a-z]+)?`,
   'gi',
 )
 
@@ -29,7 +34,7 @@ export const shareLimits = (text: string): readonly Limit[] =>
   MIXED.test(text)
     ? [
         ...matchesOf(text, HALVES).map(match => alone(match, { quantity: { nominal: 50, unit: '%' } })),
-        ...matchesOf(text, RATIO).map(match =>
+        ...[...matchesOf(text, RATIO), ...(/\bparts?\b/i.test(text) ? matchesOf(text, PARTS) : [])].map(match =>
           alone(match, { reference: match[0], qualitative: match[0], doubt: 'a ratio' }),
         ),
       ]

@@ -31,7 +31,7 @@ const SAMPLE = 400
 
 /** A sentence that holds no figure, number word or qualitative limit has nothing to read. */
 const MAY_HOLD =
-  /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|fingers|thumb|hand|clicks?|brim|notch\w*|windows?|arrows?|weep\w*|dribbl\w*|square|parallel|straight|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|quarterly|hourly|fortnightly|nipped|loose|every|twice|just|flush|equal|same|nothing|no (?:play|gap|slack|wobble)|(?:line|mark|middle)s?)\b|\ban? (?:good |full |whole |solid |further |extra |single |complete )?(?:thou|inch|foot|yard|mil|milli\w*|centi\w*|kilo\w*|met(?:re|er)|lit(?:re|er)|quart|pint|gallon|cup|pound|gram|ounce|pint|mile|turn|revolution|minute|second|hour|day|week|month|year|bar|volt|amp|ohm|degree|meg\w*|ton(?:ne)?|kilo|teaspoon|tablespoon|percent)\b/i
+  /\d|\b(?:zero|nought|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|half|quarter|third|eighth|sixteenth|tenth|tenths|dozen|couple|tight|snug|snugly|flush|level|full|finger|firm|touch\w*|fingers|thumb|hand|clicks?|brim|notch\w*|windows?|arrows?|weep\w*|dribbl\w*|square|parallel|straight|slightly|halfway|between|even|evenly|once|monthly|weekly|yearly|annually|daily|quarterly|hourly|fortnight|fortnightly|nipped|loose|every|twice|just|flush|equal|same|nothing|no (?:play|gap|slack|wobble)|(?:line|mark|middle)s?)\b|\ban? (?:good |full |whole |solid |further |extra |single |complete )?(?:thou|inch|foot|yard|mil|milli\w*|centi\w*|kilo\w*|met(?:re|er)|lit(?:re|er)|quart|pint|gallon|cup|pound|gram|ounce|pint|mile|turn|revolution|minute|second|hour|day|week|month|year|bar|volt|amp|ohm|degree|meg\w*|ton(?:ne)?|kilo|teaspoon|tablespoon|percent)\b/i
 
 /** Words of limits without a figure that freer talk has: its own look, since one pattern of all is slow. */
 const MAY_HOLD_LOOSE =
@@ -208,6 +208,8 @@ const withoutUnits = (text: string, limits: readonly Limit[]): string => {
   return said
 }
 
+const NOTHING: ReadonlySet<string> = new Set()
+
 type Told = { readonly text: string; readonly limits: readonly Limit[] }
 
 /** Reads the limits of a talk, sentence by sentence, units left open settled by what was said before. */
@@ -241,8 +243,9 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     const previous = straight(sentences[i - 1]?.text ?? '')
     const before = straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
     const unitless = withoutUnits(text, limits)
+    const things = readings[i]?.things ?? NOTHING
     for (const limit of limits) {
-      const around = { text, sentence: i, recent, system, before, previous, scale, unitless, twins, declared }
+      const around = { text, sentence: i, recent, system, before, previous, scale, unitless, twins, declared, things }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
       const { quantity, isSecond } = asSecondValue(settleQuantity(limit, around, bare), around)
@@ -259,7 +262,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
           ...(isSecond ? ['second-value', `second-value:${by ?? 'said'}`] : []),
         ],
       })
-      if (hasNumber(quantity)) recent.push({ quantity, said: limit.text, sentence: i })
+      if (hasNumber(quantity)) recent.push({ quantity, said: limit.text, sentence: i, things })
     }
   })
   const relations = relationsOf(found)

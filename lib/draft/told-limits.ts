@@ -64,10 +64,12 @@ const feelerLimits = (text: string, options: ReadOptions): readonly Limit[] =>
     },
   )
 
-const ENDS = /\b(?:low|lowest|bottom|minimum|min|least|floor|lower|quickest|soonest|earliest|shortest)\b/i
-const TOPS = /\b(?:high|highest|top|maximum|max|most|ceiling|upper|slowest|latest|longest|outside)\b/i
+const ENDS =
+  /\b(?:low|lowest|bottom|minimum|min|least|floor|lower|quickest|soonest|earliest|shortest|tightest|narrowest|smallest|thinnest)\b/i
+const TOPS =
+  /\b(?:high|highest|top|maximum|max|most|ceiling|upper|slowest|latest|longest|outside|widest|loosest|biggest|largest|thickest)\b/i
 const OWN =
-  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|quickest|soonest|earliest|shortest|top end|bottom end))\b/i
+  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|quickest|soonest|earliest|shortest|tightest|narrowest|smallest|thinnest|top end|bottom end))\b/i
 /** `fifteen low, twenty high`. */
 const PLAIN = /\b(?:low|lowest|minimum)\b,? (?:and )?[^,.;]{1,24} (?:high|highest|maximum)\b/i
 /** Characters after or before a figure in which it is called the low or the high one. */
@@ -191,6 +193,19 @@ const saidAgain = (limits: readonly Limit[]): readonly Limit[] =>
       ),
   )
 
+/** How near a share of a target lies to its bound. */
+const SHARE = 1e-6
+
+/** `230 plus or minus 2 percent` of what has no unit: the percent is of the tolerance. */
+const withoutShare = (limits: readonly Limit[]): readonly Limit[] =>
+  limits.map(limit => {
+    const { low, high, nominal, unit } = limit.quantity
+    if (unit !== '%' || nominal === undefined || low === undefined || high === undefined) return limit
+    const by = /(\d+(?:\.\d+)?) ?(?:%|percent|per cent)/i.exec(limit.text)?.[1]
+    const isOfTarget = by !== undefined && Math.abs(high / nominal - 1 - Number(by) / 100) < SHARE
+    return isOfTarget && Number(by) !== nominal ? { ...limit, quantity: { low, high, nominal } } : limit
+  })
+
 /**
  * The limits of a sentence as far as drafting weighs them: what the reader finds, and what is told by a feeler, by halves
  * or by a tolerance before its target.
@@ -204,6 +219,6 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   const told = [...feelerLimits(text, options), ...shareLimits(text), ...countLimits(text, options)]
   const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
   const named = [...rest, ...told].sort((a, b) => a.at - b.at)
-  const all = relativeLimits(text, named)
+  const all = withoutShare(relativeLimits(text, named))
   return saidAgain(joinTold(text, joinEnds(text, endsCalled(text, offAfter(text, aboutLater(text, all))))))
 }

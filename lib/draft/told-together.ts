@@ -1,6 +1,7 @@
 import type { Reading as Limit } from '@/lib/quantity/read'
 
 const OR = /^ or $/i
+const LONE_COMMA = /^ ?, ?$/
 /** Characters between a range and the figure it is called. */
 const REACH = 24
 const CALLED =
@@ -37,6 +38,24 @@ const rangeCalled = (a: Limit, b: Limit, text: string): Limit | undefined => {
   }
 }
 
+/** `thirty millibar, twenty-eight to thirty-two`: a target and its range. */
+const targetThenRange = (a: Limit, b: Limit, text: string): Limit | undefined => {
+  const { low, high, nominal, unit } = b.quantity
+  const target = a.quantity.nominal
+  if (low === undefined || high === undefined || nominal !== undefined || target === undefined) return undefined
+  if (a.quantity.low !== undefined || a.quantity.high !== undefined || target < low || target > high) return undefined
+  if (!LONE_COMMA.test(text.slice(a.to, b.at)) || !isSame(unit, a.quantity.unit)) return undefined
+  const known = unit ?? a.quantity.unit
+  const { doubt: _, ...rest } = a.quantity.unit === undefined ? b : a
+  return {
+    ...rest,
+    quantity: { low, high, nominal: target, ...(known === undefined ? {} : { unit: known }) },
+    text: text.slice(a.at, b.to),
+    at: a.at,
+    to: b.to,
+  }
+}
+
 /**
  * Two limits of a sentence that are told as one: `every month or two`, a range and what it is called.
  *
@@ -49,7 +68,7 @@ export const joinTold = (text: string, limits: readonly Limit[]): readonly Limit
     const one =
       before === undefined || limit.at < before.to
         ? undefined
-        : (everyOrTwo(before, limit, text) ?? rangeCalled(before, limit, text))
+        : (everyOrTwo(before, limit, text) ?? rangeCalled(before, limit, text) ?? targetThenRange(before, limit, text))
     if (one === undefined) kept.push(limit)
     else kept[kept.length - 1] = one
   }

@@ -23,6 +23,7 @@ const OVER = /^(?:over|above|past|beyond|more than|higher than)\b/i
 /** `5 or 6`, `every 200 hours, maybe 250`, `a minute, a minute and a half`. */
 const ALTERNATIVE = /^ ?(?:,? ?(?:or|or maybe|or even|or perhaps|maybe|perhaps|possibly|or possibly|or say)|,) ?$/i
 const LONE_COMMA = /^ ?, ?$/
+const TOO_MUCH = /^(?:'s| is| would be|'d be) (?:far |way )?(?:too|already)\b/i
 /** `one, two, three inches` counts. */
 const COUNTED = new RegExp(`\\b(?:\\d+|${NUMBERS}), ?$`, 'i')
 /** How much more the second of two alternatives may be. */
@@ -67,6 +68,8 @@ const alternativesOf = (a: Limit, b: Limit, text: string, isListed: boolean): Li
   if (!ALTERNATIVE.test(said)) return undefined
   if (b.quantity.unit === 'circ' && a.quantity.unit === undefined) return undefined
   // "Seven, eight, nine" counts; a comma alone needs a unit at the end.
+  // `Point seven, a millimetre's too wide`.
+  if (TOO_MUCH.test(text.slice(b.to))) return undefined
   if (LONE_COMMA.test(said) && (isListed || b.quantity.unit === undefined || COUNTED.test(text.slice(0, a.at))))
     return undefined
   return rangeOf(a, b, low, high, text)

@@ -184,9 +184,14 @@ export const settleBare = (drafted: Drafted, draft: Draft, context: string): voi
   draft.notes.push({ kind: 'settled', text: `no unit was said: ${unitSymbol(unit)} taken from what was said before` })
 }
 
+/** What a bound is the subject of: `less than two tells me`. */
+const TELLS = set('tells means shows proves says gives makes needs calls gets goes')
+
 /** Nouns and verbs that make the bare number before them a count or a name. */
 const isCounting = ({ lexemes }: Drafted, draft: Draft): boolean =>
-  !isValuePlace(lexemes, draft.to) && !(lexemes[draft.to]?.text === 'of' && CUES.has(lexemes[draft.to + 1]?.text ?? ''))
+  !isValuePlace(lexemes, draft.to) &&
+  !(draft.bound !== undefined && TELLS.has(lexemes[draft.to]?.text ?? '')) &&
+  !(lexemes[draft.to]?.text === 'of' && CUES.has(lexemes[draft.to + 1]?.text ?? ''))
 
 /**
  * A number without unit for a caller that weighs doubts: its unit only where its own sentence names what is measured,

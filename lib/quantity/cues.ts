@@ -23,7 +23,7 @@ export const CUES = {
     'torque torqued torquing tighten tightened tightening tightens nip nipped snug snugged bolt bolts nut nuts lug lugs screw screws stud studs capscrew wrench clicks click clicker cinch crank wheel head plug plugs axle caliper flange pattern star fastener fasteners cap manifold pinch retighten flywheel spindle banjo',
   ),
   inflate: set(
-    'lose loses losing leak leaks leakdown bleed tire tires tyre tyres inflate inflated inflates inflating pressure air gauge pump pumped boost compressor line regulator tank rail cutout cut-out manometer psi blow manifold pressures vacuum pressurise pressurize pressurized rim hose relief fuel rail airbag bladder accumulator tube spare',
+    'lose loses losing leak leaks leakdown bleed tire tires tyre tyres inflate inflated inflates inflating pressure air gauge pump pumped boost compressor line regulator tank rail cutout cut-out manometer psi needle blow manifold pressures vacuum pressurise pressurize pressurized rim hose relief fuel rail airbag bladder accumulator tube spare',
   ),
   weigh: set(
     'weigh weighs weight weighing charge refrigerant freon scale scales heavy lift load lifting recharge ballast counterweight mass grease flour salt sugar ammonia',

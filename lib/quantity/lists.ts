@@ -90,6 +90,8 @@ export const shareUnits = (drafted: Drafted): void => {
     )
       continue
     if (!isValuePlace(lexemes, draft.to) || isCounted(lexemes, draft)) continue
+    // "Every twenty-five, or once a year": how often in another unit.
+    if (/^(?:once|twice)\b/.test(lexemes[next.from]?.text ?? '')) continue
     const between = gap(lexemes, draft.to, next.from)
     const isListed = between.isLinked && between.length <= 7 && between.length > 0
     const isSmallCount =
