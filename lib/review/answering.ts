@@ -14,6 +14,14 @@ const NEVER = logit(0.001)
 const CLEAR = logit(0.5)
 const BESIDE = logit(0.02)
 
+/** Named in so many words, a hazard is spoken of, whatever else weighs more. */
+const NAMED: Readonly<Record<string, RegExp>> = {
+  crush: /\bcrush/i,
+  pinch: /\bpinch/i,
+  dust: /\bdust/i,
+  noise: /\bnoise/i,
+}
+
 /** Harm to things only: "brake fluid strips paint" warns nobody of what it does to eyes. */
 const isOfThings = onceFor(
   ({ text, level }: Mark): boolean =>
@@ -34,7 +42,7 @@ const hazardsOf = onceFor((caution: Mark): ReadonlySet<Hazard> => {
       if (isOfThings(caution) && field !== id) return false
       if (DEEDS.has(id)) return saysOf(caution, id)
       const own = odds[i] ?? NEVER
-      return own >= ANSWERS || (own >= least && spoken.has(id))
+      return own >= ANSWERS || ((own >= least || NAMED[id]?.test(caution.text) === true) && spoken.has(id))
     }),
   )
 })

@@ -41,7 +41,7 @@ const equipmentOf = ({ heading }: Sheet): string => `${heading.title} ${heading.
 
 /** Machines that work in the open: nobody starts them in a closed room without a word of it. Common practice, no source. */
 const OUTDOOR =
-  /\b(?:tractor|loader|skid[- ]?steer|excavator|digger|backhoe|dozer|combine|harvester|baler|telehandler|outboard|snowmobile|dumper|grader|road roller|sawmill|stump grinder|log splitter|wood ?chipper|cent(?:er|re) pivot|road sweeper|hedge cutter|irrigation|brush ?cutter|chain ?saw)\b/i
+  /\b(?:tractor|loader|skid[- ]?steer|excavator|digger|backhoe|dozer|combine|harvester|baler|telehandler|outboard|snowmobile|dumper|grader|road roller|sawmill|stump grinder|log splitter|wood ?chipper|concrete pump|zero-turn|(?:riding|ride-on|garden) (?:mower|tractor)|cent(?:er|re) pivot|road sweeper|hedge cutter|irrigation|brush ?cutter|chain ?saw)\b/i
 
 /** Which hazards such equipment can have at all, and which of them a mere hint can show there, by their index in HAZARDS. */
 const hereOn = onceForText((machine: string) => ({
@@ -102,6 +102,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
   for (const {
     step,
     isCut,
+    isIdle,
     isPowered,
     isWaiting,
     isRelieving,
@@ -119,7 +120,7 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     const oddsOf = (i: number): number => (ahead[i] ?? 0) + (odds[i] ?? 0)
     const isDoubted = (hazard: Hazard): boolean => oddsOf(indexOf(hazard)) < DOUBTED
     for (let i = 0; i < ahead.length; i++) {
-      const hazard = oddsOf(i) >= SURE && known.isHere[i] === true ? HAZARDS[i] : undefined
+      const hazard = !isIdle && !isWaiting && oddsOf(i) >= SURE && known.isHere[i] === true ? HAZARDS[i] : undefined
       if (hazard !== undefined && hazard.id !== 'test-voltage') note(hazard, step, 'hinted', isCut)
     }
     isOff = (isCut || isOff) && !isPowered
@@ -155,11 +156,13 @@ const seenIn = (sheet: Sheet): ReadonlyMap<Hazard, Seen> => {
     for (const { text, plain, hinted } of listed) {
       const use = firstUse(text, sheet)
       const isPlainUse = use !== undefined && !waits(use.mark.text)
-      for (const hazard of plain) if (isHere(hazard)) note(hazard, use ?? step, isPlainUse ? 'plain' : 'hinted')
+      for (const hazard of plain)
+        if (isHere(hazard) && (use !== undefined || !isDoubted(hazard)))
+          note(hazard, use ?? step, isPlainUse ? 'plain' : 'hinted')
       for (const hazard of hinted) if (isHintedHere(hazard)) note(hazard, use ?? step, 'hinted')
       // Listed and never named: when it is in use nobody knows, so no caution is late.
       if (use === undefined && end !== undefined)
-        for (const hazard of plain) if (isHere(hazard)) note(hazard, end, 'hinted')
+        for (const hazard of plain) if (isHere(hazard) && !isDoubted(hazard)) note(hazard, end, 'hinted')
     }
   }
   return all

@@ -73,7 +73,7 @@ const MORE: Readonly<Record<string, Signs>> = {
       /\b(?:(?:a |you |to )fall|falls? (?:from|off|down)|fall(?:ing)? (?:from|off)|ladders?|height|roof|harness|slip off|climb\w*|platform|scaffold|rungs?)\b/i,
     signals:
       /\b(?:(?:work|access|lift|aerial|elevating) platforms?|mewp|cherry picker|scissor lift|man ?lift|bucket truck|climb\w* (?:up|onto|on|the|into|to)|(?:go|get) up (?:with|on|onto|to|the)|(?:on|onto) (?:the )?(?:roof|top of the (?:machine|tank|vehicle|silo|trailer|truck|container|unit|oven|boiler))|catwalk|(?:telegraph|light|lamp|utility) pole|trestles?)\b/i,
-    not: /\b(?:lay|place|load|put)\w*\b[^.;]*\bon(?:to)? the trestles?\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b|^(?!.*\b(?:climb|ladder|steps|harness|(?:up|on) the mast)\b).*\bmast\b/i,
+    not: /\b(?:lay|place|load|put|set|rest|support)\w*\b[^.;]*\bon(?:to)? (?:the |two )?trestles?\b|\bclimb\w*\b[^.;]*\b(?:sprocket|rail|flange|teeth|guide)\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b|^(?!.*\b(?:climb|ladder|steps|harness|(?:up|on) the mast)\b).*\bmast\b/i,
   },
   sharp: {
     not: /\briving knife\b|\b(?:bolts?|screws?|nuts?) (?:of|holding|on|in) (?:the |each |both |its )?(?:[\w-]+ ){0,2}(?:knife|knives|blades?|cutters?)\b/i,
@@ -111,7 +111,7 @@ const MORE: Readonly<Record<string, Signs>> = {
   chemical: {
     not: /\b(?:rope|fire|stove) cement\b/i,
     signals:
-      /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|(?:uncured |epoxy |polyester |liquid )?resin|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
+      /\b(?:chlorinated|chlorine|disinfectants?(?! wipes?)|sanitis\w+|sanitiz\w+|glycol|hardener|cleaning (?:powder|agent|fluid|solution|tablets?|acid)|limescale remover|muriatic|peroxide|hypochlorite|herbicide|insecticide|formaldehyde|(?:uncured |epoxy |polyester |liquid )?resin(?! (?:level|bed|bottle|beads?|tank|column|charge))|cement|quicklime|mercury|flux remover|contact cleaner|two-part)\b/i,
     knownOnly:
       /\b(?:acids?|acidic|caustic|chemicals?|fumes?|poison\w*|toxic|corrosi\w*|corrod\w*|splash\w*|cleaners?|descaler|bleach|chlor\w*|ammonia|coolant|antifreeze|glycol|brake fluid|degreaser|epoxy|data sheet|goggles|gloves?|irritat\w*|powder|alkali\w*|swallow\w*|sanitis\w+|sanitiz\w+|solvents?|lye|harms? (?:the )?skin)\b/i,
   },

@@ -28,6 +28,8 @@ export const isNoUndoing = ({ verb, particle, rest }: Action, { head, words }: T
   switch (undone) {
     case 'loosened':
       return verb === 'release' && HELD.has(head)
+    case 'drained':
+      return rest[0] === 'to' && rest.slice(1, 4).some(word => word === 'level' || word === 'mark' || word === 'line')
     case 'opened':
       return rest[0] === 'to' && rest.slice(1, 4).some(word => FOR_AIR.has(word))
     case 'removed':

@@ -1,4 +1,5 @@
 import { atSteps } from './chunks'
+import { isDisposing } from './disposing'
 import { contextHazards, hazardsIn, hintsIn } from './hazard-signs'
 import { bringsPower, cutsPower, unlocks, unplugs } from './power'
 
@@ -19,22 +20,30 @@ const RELIEVES =
 /** "Switch the grinder on at the wall" runs it for nobody's hands. */
 const ONLY_SWITCHED =
   /^(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?$/i
+/** Plugged in, a machine does nothing yet; a door opened for fresh air is a care taken. */
+const IDLE =
+  /^(?:then |now )?(?:plug\b[^.;]*\bin\b|(?:push|put|press)\b[^.;]*\bplug\b[^.;]*\b(?:in|into|home)\b|open\b[^.;]*\b(?:door|window|hatch|shutter)s?\b[^.;]*\b(?:to (?:ventilate|air)|for (?:fresh )?air)\b)(?![^.;]*\b(?:and|then|when|while)\b)/i
+/** @returns whether a step brings no hazard of its own, whatever its words: it gets rid of what is left, plugs in, airs. */
+const isIdle = (text: string): boolean => IDLE.test(text) || isDisposing(text)
+const NOTHING: readonly never[] = []
 /** @returns what a step says of power and of hazards, what is only its lists' apart. */
 export const signsIn = atSteps(step => {
   const { mark, checks, tools, materials } = step
   const texts = [mark.text, ...checks.map(({ text }) => text)]
   const [isCut, isPowered] = [cutsPower(mark.text) || unlocks(mark.text), bringsPower(mark.text)]
-  const [plain, hinted] = [texts.flatMap(hazardsIn), texts.flatMap(hintsIn)]
+  const idle = isIdle(mark.text)
+  const [plain, hinted] = idle ? [NOTHING, NOTHING] : [texts.flatMap(hazardsIn), texts.flatMap(hintsIn)]
   const listed = [...tools, ...materials]
     .map(({ text }) => ({ text, plain: hazardsIn(text), hinted: hintsIn(text) }))
     .filter(own => own.plain.length + own.hinted.length > 0)
-  const inContext = texts.flatMap(contextHazards)
+  const inContext = idle ? NOTHING : texts.flatMap(contextHazards)
   const isWaiting = waits(mark.text)
   const isRelieving = RELIEVES.test(mark.text)
   const isOnlySwitched = ONLY_SWITCHED.test(mark.text)
   return [
     {
       isCut,
+      isIdle: idle,
       isPowered,
       isWaiting,
       isRelieving,

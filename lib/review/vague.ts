@@ -11,7 +11,7 @@ const LOOKS =
   'little|lil|big|small|tiny|wee|large|black|brass|metal|round|other|red|blue|white|green|yellow|grey|gray|orange|long|short|square|fat|thin|tall|old|new|dirty|filthy|disgusting|ugly|funny|odd|weird|plastic|rubber|steel|copper|wooden|glass|shiny|silver|golden|barrel|ring|button|pin|knob|spring|star|hook|first|second|next|last|two|three|four|stubborn|sneaky|naughty|poor|wobbly|pointy|curly|springy'
 /** Pointing words that need the picture. */
 const VAGUE = new RegExp(
-  `\\b(?:(?:this|that|these|those|the) (?:(?:${LOOKS}) )*(?:${STAND_INS}|one (?:here|there)|metal box|box (?:here|there|down here))|(?:this|that|these|those) (?:(?:${LOOKS}) )*(?:${POINTED_AT})|(?:yer|yon|your) man (?:here|there)|(?:this|that|these|those) (?:[a-z-]+ )?(?:here|there)(?= (?:has|have|is|are|and|till|until|with|while|out|off|up|down|back|in|a)\\b|[.,;]|$)|thingamajig|thingumm(?:y|ybob)|doohickey|whatchamacallit|whatsit|gizmo|doodad|thingy|some (?:stuff|thing)|this here|(?:this|that) (?:over|down|up|in) (?:here|there))\\b`,
+  `\\b(?:(?:this|that|these|those|the) (?:(?:${LOOKS}) )*(?:${STAND_INS}|one (?:here|there)|(?<!scrap )metal box(?! for\b)|box (?:here|there|down here))|(?:this|that|these|those) (?:(?:${LOOKS}) )*(?:${POINTED_AT})|(?:yer|yon|your) man (?:here|there)|(?:this|that|these|those) (?:[a-z-]+ )?(?:here|there)(?= (?:has|have|is|are|and|till|until|with|while|out|off|up|down|back|in|a)\\b|[.,;]|$)|thingamajig|thingumm(?:y|ybob)|doohickey|whatchamacallit|whatsit|gizmo|doodad|thingy|some (?:stuff|thing)|this here|(?:this|that) (?:over|down|up|in) (?:here|there))\\b`,
   'i',
 )
 

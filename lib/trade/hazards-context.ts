@@ -156,7 +156,7 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
       '(?:remove|open|undo|unscrew|drain|clean|disconnect|take off|take out|drop|pull|slide|loosen|empty|unbolt|crack|shake|blow|rinse)\\w*',
       'bowl|jets?|float|carb(?:urett?or)?|fuel|tank|needle valve|primer|fuel petcock|strainer|injectors?',
     ),
-    not: /\b(?:fuel (?:tap|valve|cock) (?:off|to off)|turn off)\b/i,
+    not: /\b(?:fuel (?:tap|valve|cock) (?:off|to off)|turn off|(?:open|turn on) the fuel (?:tap|valve|cock))\b/i,
   },
   {
     hazard: 'crush',
@@ -176,8 +176,9 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
     hazard: 'heavy-part',
     machine:
       /\b(?:ceiling fan|gearbox|transmission|engines?|motors?|compressors?|boilers?|water heaters?|washing machine|dryer|fridge|freezer|cooker|stove|safe|piano|tractor|truck|lorry|axle|pumps?|garage door|window|windscreen|sofa|bathtub|toilet|chain hoist|generator|forklift|pallet)\b/i,
+    notMachine: /\b(?:quadcopter|drone|model|toy|watch|camera|laptop|phone|printer|slot car|rc)\b/i,
     signals:
-      /\b(?:lift|carry|heave|haul|hang|hoist|manhandle|raise|take down)\w*\b[^.;]*\b(?:fan|motor|gearbox|transmission|engine|compressor|boiler|heater|machine|dryer|fridge|freezer|cooker|stove|safe|batter(?:y|ies)|axle|pump|door section|panel section|window|windscreen|generator|counterweight)\b(?! (?:cover|lid|cap|lead|cable|connector|bracket|mount|plug|belt|guard|latch|handle|terminal|switch))/i,
+      /\b(?:lift|carry|heave|haul|hang|hoist|manhandle|raise|take down)\w*\b[^.;]*\b(?:fan|motor|gearbox|transmission|engine|compressor|boiler|heater|machine|dryer|fridge|freezer|cooker|stove|safe|batter(?:y|ies)|axle|pump|door section|panel section|window|windscreen|generator|counterweight)\b(?! (?:heads?|cover|lid|cap|lead|cable|connector|bracket|mount|plug|belt|guard|latch|handle|terminal|switch))/i,
     not: /\b(?:hoist it|with (?:a|the) (?:hoist|crane|jack|lift)|jack|by hand|slowly three times|lift off the (?:cover|lid)|float|blade)\b/i,
     isHint: true,
   },
@@ -222,6 +223,6 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
       '(?:wind|unwind|loosen|undo|unscrew|remove|release|set|adjust|crank|turn|unbolt|unhook|disconnect|tension|take off|pull)\\w*',
       'springs?|winding (?:cone|bar)s?|set ?screws?|cables?|bottom brackets?|recoil|starter|drum|brake chamber|top nut|gas (?:spring|strut)',
     ),
-    not: /\b(?:spring washer|spring clip|retaining spring)\b/i,
+    not: /\b(?:spring washer|spring clip|retaining spring|lugs?|terminals?|battery)\b/i,
   },
 ]

@@ -52,10 +52,16 @@ const renewedIn = (sheet: Sheet): SheetStep | undefined => {
       )
 }
 
+/** Sprayed on and gone; wiped off with a listed rag, a cleaner leaves that. */
+const withRag = (text: string, { tools, materials }: Pick<SheetStep, 'tools' | 'materials'>): string =>
+  CLEANER.test(text) && [...tools, ...materials].some(own => RAG.test(own.text)) ? `${text}, rag` : text
+const CLEANER = /\bwith (?:[a-z]+ )?(?:cleaner|degreaser)\b/i
+const RAG = /\b(?:rags?|cloths?)\b/i
+
 const arisingIn = atSteps(step =>
   [step.mark, ...step.checks, ...step.materials]
     .filter(({ text }) => !isDisposing(text))
-    .flatMap(({ text }) => wastesIn(text))
+    .flatMap(({ text }) => wastesIn(withRag(text, step)))
     .map(waste => ({ waste })),
 )
 const saidIn = inSteps(({ mark, checks, cautions }) =>

@@ -19,11 +19,11 @@ import { contentStems } from '../words'
 const JOINT =
   /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling|swivel|flare|ferrule|tail|adaptor|adapter|film|membrane|bladder)$/
 const DRY =
-  /\b(?:air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
+  /\b(?:vent hose|wind hose|air duct|duct|flex|cable gland|cord seal|cord|bearings?|air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
 const FLUIDS =
-  /\b(?:oil|water|coolant|fuel|gas|fluid|petrol|gasoline|diesel|hydraulic|refrigerant|plumbing|boiler|pump|tap|drain|radiator|dishwasher|washing machine|compressor|steam|brake|heating|pipe|resin|beer|milk|wine|ink|paint|sewage|juice|syrup|slurry|lubricant)\b/i
+  /\b(?:oil|water|coolant|fuel|gas|fluid|petrol|gasoline|diesel|hydraulic|refrigerant|plumbing|boiler|pump|tap|drain|radiator|dishwasher|washing machine|compressor|steam|brake (?:fluid|lines?|hoses?|pipes?|calipers?|cylinders?)|hydraulic brakes?|heating|pipe|resin|beer|milk|wine|ink|paint|sewage|juice|syrup|slurry|lubricant)\b/i
 const PROVES =
-  /\bno\b(?! (?:longer|more)\b)[^.;]*\b(?:water|oil|fluid|fuel|coolant|gas|drops?|moisture|wetness|film|traces?|steam)\b|\b(?:is|are|stays?|remains?|keeps?|everything|all)\b[^.;]*\bdry\b|\b(?:look|check|watch|inspect|feel)\b[^.;]*\b(?:for|any) (?:oil|water|fluid|fuel|coolant|moisture|wetness|drops?)\b|\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
+  /\bno\b(?! (?:longer|more)\b)[^.;]*\b(?:water|oil|fluid|fuel|coolant|gas|drops?|moisture|wetness|film|traces?|steam)\b|\b(?:is|are|stays?|remains?|keeps?|everything|all)\b[^.;]*\bdry\b|\b(?:look|check|watch|inspect|feel)\b[^.;]*\b(?:for|any) (?:oil|water|fluid|fuel|coolant|moisture|wetness|drops?)\b|\b(?:ph|litmus|indicator|test) paper\b|\b(?:leak\w*|drips?\b|dripping|weep\w*|seep\w*|bubbles?|soapy|pressure[- ]test|tightness test|vacuum test|holds? (?:pressure|vacuum)|pressure holds|stays? dry|bone dry|dry around|wet patch|no (?:oil|water|fluid|fuel|coolant|gas) (?:at|around|under)|look for (?:fluid|oil|water|fuel)|look underneath)/i
 
 const FILLS: ReadonlySet<Act> = new Set<Act>(['fill'])
 const FILLED = /^(?:oil|coolant|antifreeze|fluid)$/

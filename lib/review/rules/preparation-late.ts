@@ -4,6 +4,7 @@ import { actionsOf } from '../action'
 import { atSteps } from '../chunks'
 import { quote } from '../late'
 import { onceForText } from '../memo'
+import { unlocks } from '../power'
 import { moveStep } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -18,7 +19,9 @@ const NEEDS: Readonly<Record<string, RegExp>> = {
 }
 
 const reads = onceForText((text: string) => ({
-  prepares: new Set(PREPARATIONS.filter(({ prepares, not }) => prepares.test(text) && not?.test(text) !== true)),
+  prepares: new Set(
+    unlocks(text) ? [] : PREPARATIONS.filter(({ prepares, not }) => prepares.test(text) && not?.test(text) !== true),
+  ),
   needs: new Set(
     PREPARATIONS.filter(
       ({ id, needs, not }) => (needs.test(text) || NEEDS[id]?.test(text) === true) && not?.test(text) !== true,

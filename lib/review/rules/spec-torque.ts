@@ -62,7 +62,7 @@ const INCH_THREADS: Readonly<Record<string, string>> = {
   '1 1/8': '3/4-10',
 }
 const INCH_FLATS =
-  /\b(1[- ]1\/8|\d{1,2}\/16|\d\/[248])(?:[- ]?(?:in(?:ch)?\b\.?|"|″))? (?:(?!drive)[a-z-]+ ){0,3}?(?:spanners?|wrench(?:es)?|sockets?|nuts?|bolts?)\b/i
+  /(?<!\d[- ]|[\d/])\b(1[- ]1\/8|\d{1,2}\/16|\d\/[248])(?:[- ]?(?:in(?:ch)?\b\.?|"|″))? (?:(?!drive)[a-z-]+ ){0,3}?(?:spanners?|wrench(?:es)?|sockets?|nuts?|bolts?)\b/i
 const FLATS =
   /\b(\d{1,2})[ -]?mm (?:[a-z-]+ ){0,3}?(?:spanners?|wrench(?:es)?|sockets?|nuts?|bolts?|hex(?:agon)? heads?)\b/i
 

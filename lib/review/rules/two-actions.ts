@@ -26,7 +26,7 @@ const isOn = ({ acts }: Action, side: readonly Act[]): boolean => side.some(act 
 const isOfFastener = ({ things }: Action): boolean => things.some(({ head }) => FASTENERS.has(head))
 
 /** How it is done is no second thing to do. */
-const MANNER = /\bby (?=[a-z]+ing\b)[^.;]*/gi
+const MANNER = /\b(?:by|while) (?=[a-z]+ing\b)[^.;]*/gi
 
 /** Two actions that are one move: on one thing, screws with what they hold, or done at once. */
 const areOne = (a: Action, b: Action): boolean => {
