@@ -42,6 +42,8 @@ const aheadOf = ({ tokens, text, clauses }: Reading, { from }: Clause): string =
 const DAMAGED =
   /^(?:cracked|worn|broken|perished|bent|frayed|stuck|seized|chipped|torn|burnt|burned|rusted|blocked|clogged|split|scored|pitted|swollen|twisted|stretched)$/
 
+const NOBODY = /^(?:nobody|nothing|no-one|noone)$/
+
 /** What people wear. */
 const ON_BODY =
   /(?:glove|goggle|glass|spectacle|mask|muff|boot|helmet|protect|apron|respirator|visor|harness|sleeve|defender)/
@@ -61,13 +63,15 @@ const fromParticiple = (reading: Reading, clause: Clause, at: number): string | 
     if (!(BE.test(other.word) || ['auxiliary', 'modal', 'adverb', 'negation'].includes(other.tag))) break
     be--
   }
+  if (tokens.slice(clause.from, at).some(({ word }) => NOBODY.test(word))) return undefined
   const thing =
     sayTokens(text, tokens, clause.start, be).replace(/^\d+(?:\.\d+)+,? |^that (?=[a-z]+s\b)/, '') ||
     aheadOf(reading, clause)
   const rest = likewise(sayTokens(text, tokens, at + 1, clause.to))
   if (['preposition', 'determiner'].includes(tokens[at - 1]?.tag ?? '') || OPENS_PLACE.test(thing)) return undefined
   if (!/^(?:it|they|he|she)$/i.test(thing) && TELLS.test(thing)) return undefined
-  if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$|^there\b/i.test(thing)) return undefined
+  if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$|^there\b|\bnever\b/i.test(thing))
+    return undefined
   if (/^(?:happen|get|seem|become)$/.test(baseOf(token))) return undefined
   const chain = tokens.slice(be, at)
   const isBidden = chain.some(({ tag, word }) => tag === 'modal' || word === 'to' || word === 'gets')
