@@ -117,3 +117,23 @@ test('what a remedy adds comes into view on a telephone', async ({ page }) => {
   await expect(sheetOf(page).locator('[data-kind="caution"]')).toHaveCount(before + 1)
   await expect(sheetOf(page).locator('[data-kind="caution"]').last()).toBeInViewport()
 })
+
+test('a step that a remedy adds far down a long sheet comes into view and stays there', async ({ page }) => {
+  const deeds = Array.from(
+    { length: 40 },
+    (_, i) => `Wipe the ${['left', 'right', 'upper', 'lower'][i % 4]} rail ${i + 1}.`,
+  )
+  await lay(page, tempFile('rails.vtt', vtt('Take off the belt guard.', ...deeds, 'Run the planer.')))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(noticeOf(page)).toContainText('pencilled')
+  const remedy = sheetOf(page)
+    .locator('aside[data-level="stop"]')
+    .getByRole('button', { name: /^Add "/ })
+    .first()
+  const words = /^Add "(.*)" as step/.exec((await remedy.textContent()) ?? '')?.[1] ?? 'no words'
+  await remedy.click()
+  const added = sheetOf(page).locator('[data-kind="step"]', { hasText: words })
+  await expect(added).toBeInViewport({ ratio: 0.9 })
+  await expect(page.locator('[data-saved]')).toHaveText('saved in this browser')
+  await expect(added).toBeInViewport({ ratio: 0.9 })
+})
