@@ -1,6 +1,6 @@
 'use client'
 
-import { type FormEvent, useId, useState } from 'react'
+import { type FormEvent, useEffect, useId, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import { countOf } from '@/lib/procedure/count'
 import type { Cue } from '@/lib/procedure/recording'
@@ -24,14 +24,18 @@ export const CueCorrection = ({ cue, elsewhereOf, onDone }: CorrectionProps) => 
   const id = useId()
   const line = oneLine(text)
   const others = elsewhereOf(line)
+  const hasOthers = others !== undefined
+  const form = useRef<HTMLFormElement>(null)
+  // Opened, or grown by what it offers, at the foot of the talk: its buttons come into view.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what it offers is no input, but makes it taller
+  useEffect(() => form.current?.scrollIntoView({ block: 'nearest' }), [hasOthers])
   const submit = () =>
     onDone(
-      line === oneLine(cue.corrected ?? cue.text)
-        ? undefined
-        : { text: line, isEverywhere: isEverywhere && others !== undefined },
+      line === oneLine(cue.corrected ?? cue.text) ? undefined : { text: line, isEverywhere: isEverywhere && hasOthers },
     )
   return (
     <form
+      ref={form}
       className={styles.form}
       onSubmit={event => {
         event.preventDefault()

@@ -117,6 +117,7 @@ test('a misheard word is corrected by mouse in every line and in the marks made 
   const field = page.getByLabel(/^Words from/)
   await field.fill('Grease the spindles on the deck.')
   await page.getByLabel('“spin dulls” to “spindles” in 1 other line too').check()
+  await expect(page.getByRole('button', { name: 'Correct these words' })).toBeInViewport({ ratio: 1 })
   await field.press('Enter')
   await expect(field).toHaveCount(0)
   await expect(noticeOf(page)).toHaveText(/^Corrected in 2 lines and \d+ marks?\.$/)

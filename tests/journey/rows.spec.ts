@@ -101,6 +101,11 @@ test('upright footage stands beside its transport and strip, and is as tall as l
   expect(Math.round((100 * picture.width) / picture.height)).toBe(56)
   expect(transport.x).toBeGreaterThan(picture.x + picture.width)
   expect(strip.y + strip.height).toBeLessThanOrEqual(picture.y + picture.height)
+  for (const width of [1440, 1024]) {
+    await page.setViewportSize({ width, height: 900 })
+    const pane = page.locator('[data-surface-name="footage"]')
+    expect(await pane.evaluate(element => element.scrollWidth - element.clientWidth)).toBe(0)
+  }
   await page.setViewportSize({ width: 800, height: 900 })
   await page.getByRole('button', { name: 'Footage', exact: true }).click()
   const [above, below] = [await boxOf(video), await boxOf(page.getByRole('group', { name: 'Transport' }))]
