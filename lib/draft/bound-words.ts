@@ -39,7 +39,7 @@ export const MOST_AFTER = anyOf(
   `^,? (?:and |but )?(?:better|rather|preferably|ideally) (?:a (?:bit|little|touch) )?(?:less|lower|shorter|under|smaller|cooler)\\b`,
   `^,? (?:and |but )?(?:less|lower|shorter|smaller|cooler|under)(?:(?:'s| is| would be) (?:even |always |still )?better|(?: if|,? even)\\b)`,
   "^[^.;?!]{0,48}, (?:and |but )?(?:it |that |they )?(?:must|should|may|can)(?:n't| not) be (?:any )?(?:more|longer|higher|bigger|wider|over|deeper)\\b",
-  '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou) (?:over|more|past|beyond|above|further|longer|higher)\\b',
+  '^,? (?:and )?not (?:a|one|an) (?:whisker|hair|drop|tick|fraction|jot|click|gram|shade|bit|inch|notch|degree|second|thou|scrap|smidge|touch|crumb) (?:over|more|past|beyond|above|further|longer|higher|worse|wider|hotter)\\b',
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?(?:a lot(?: already)?|plenty already|too (?:much|many|far|hot|high|wide|deep|loose|slack|long|big|fast|thick))\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:below|under)|under|below|(?:no|not|never|nothing) (?:more than|over|above|past|beyond|higher than)|(?:don't|do not|never) (?:go |let it go )?(?:over|past|above|beyond)) that\\b`,
 )
@@ -48,7 +48,7 @@ export const LEAST_AFTER = anyOf(
   '^ (?:[a-z]+ ){1,3}or (?:anything )?(?:more|over|above|better|higher|thicker)\\b(?! (?:less|it|he|she|they|you|the|than)\\b)',
   '^[^,]{0,30},? (?:and )?if not (?:more|longer|higher|better|deeper|thicker|later)\\b',
   `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?less(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
-  '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|warmer|hotter|bigger|wider|deeper|stronger|heavier|later|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
+  '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|warmer|hotter|bigger|wider|deeper|stronger|heavier|later|taller|stiffer|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
   '^[^.;?!]{0,24}\\brather\\b[^.;?!]{0,20}\\b(?:over|above|more|high|long) than (?:under|below|less|low|short)\\b',
   '^,? (?:and|or|on) (?:up|upwards?|above)\\b(?! (?:to|the|it|and)\\b)',
   '^[^,]{0,24},? (?:anyhow|easy|easily)(?:$|[,.;])',
@@ -64,7 +64,7 @@ export const LEAST_AFTER = anyOf(
   "^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b)[^,.;]{0,16}\\b(?:don't|do not|never|not|nobody|no one|nothing)\\b[^,.;]{0,20}\\b(?:before|sooner than|earlier than|until) (?:that|then)\\b",
   '^[^,]{0,36}, or (?:more|over|better|higher|longer)\\b',
   `^[^,]{0,40}\\b${IS} (?:about |just )?as (?:thin|short|low|little|small|shallow|narrow|few|slow|cold|cool|near|close|tight) as (?:i|you|we|it|they|that|any|he|she|the)\\b`,
-  '^[^,]{0,24}, as (?:thin|short|low|little|near|close) as (?:i|you|we|it|they)\\b',
+  '^[^,]{0,24}, as (?:thin|short|low|little|near|close) as (?:i|you|we|it|they)\\b(?! (?:can|could|possibly)\\b)',
   `^[^,]{0,30},? (?:and |which |but |so )?(?:that ?)?(?:is|'s|are) (?:about )?${WHOSE} (?:absolute |very |bare )?(?:minimum|least|floor|bottom line)\\b`,
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?too (?:little|few|thin|low|short|shallow|near|close|cold|tight)\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be |i give it |i'd give it |give it |you give it )*(?:at or (?:above|over)|(?:keep (?:it|them)|stay|stays|be|always|anywhere|somewhere) (?:over|above)|(?:no|not|never|nothing) (?:less than|under|below|lower than)|(?:don't|do not|never) (?:go |let it go )?(?:under|below)) that\\b`,
@@ -85,7 +85,7 @@ export const LEAVE_FOR =
 /** `leave twenty millimetres poking out or the collar won't bite`: more does no harm. */
 export const LEAVES = /\b(?:leave|keep|allow|needs?|wants?|want|need)\b[^.,;\d]{0,30}$/i
 export const OR_SHORT =
-  /^[^.;?!]{0,36}?,? (?:or|otherwise|else) (?:it|they|she|he|you|the [a-z]+(?: [a-z]+)?)(?:'ll| will| won't| can't| doesn't| don't)\b/i
+  /^[^.;?!]{0,36}?,? (?:or|otherwise|else|or else) (?:it|they|she|he|you|the [a-z]+(?: [a-z]+)?)(?:'ll| will| won't| can't| doesn't| don't| just| simply|(?<=\bit|\bshe|\bhe) [a-z]+s)\b/i
 /** `if it can't make seven bar`, `it has to see sixty, or it survives`. */
 export const CANNOT_REACH =
   /\b(?:can't|cannot|won't|doesn't|isn't able to|fails to|couldn't)(?: even)? (?:make|reach|build|hold|manage|get(?: up)? to|give|pull|hit|see|show)(?: about| around)? $/i
@@ -185,7 +185,7 @@ export const GROWS =
   /\b(?:play|gap|slack|stretch\w*|runout|run-out|clearance|bend|bent|out|wobble|wobbles|swing\w*|sway|shake|float|backlash|error|difference|apart|elongation|sag|bow|drop|leak\w*|drips?|loss|creep|lift|drift\w*|vibration|noise|twist|warp\w*)\b/i
 /** `you won't get it off until it's up at sixty`. */
 export const NOT_UNTIL =
-  /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\b(?:until|till?) (?:it|they|she|he|you|the \w+)(?:'s|'re|'ve| is| are| has| have)?(?: \w+)? (?:at|up to|to|reached|over|above)(?: about| around)? $/i
+  /\b(?:not|never|nothing|nobody|don't|do not|can't|mustn't|won't)\b[^.;\d]{0,40}\b(?:until|till?) (?:it|they|she|he|you|the \w+)(?:'s|'re|'ve| is| are| has| have)?(?: \w+)? (?:at|up to|to|reached|over|above|had)(?: about| around| at least)?(?: an?)? $/i
 /** `there's got to be two inches over it or it sucks air`. */
 export const THERE_MUST =
   /\bthere(?:'s| has| must| should| needs| have| ought)?(?: \w+)? (?:got to|gotta|to|must|should)? ?(?:be|stay)(?: about| around)? $/i

@@ -1,5 +1,6 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
+import { afterOf, beforeOf, firstAt } from './beside-limit'
 import {
   ACTED_ON,
   AFTER_BEFORE,
@@ -63,34 +64,6 @@ import { toldEnd } from './deadline'
 import { toDimension } from './dimension'
 import { figureAs } from './figure-as'
 
-/** Characters around a number in which words of a limit are looked for. */
-const REACH = 64
-
-/** From the next figure in words on. */
-const NEXT_FIGURE =
-  / (?:for|of|in|at|to|by) (?:about |only |another )?(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)\b.*$/i
-
-/** What stands after a number up to the next figure or the sentence's end. */
-export const afterOf = (text: string, to: number): string =>
-  (/^[^.;?!\d]*/.exec(text.slice(to, to + REACH))?.[0] ?? '')
-    .replace(NEXT_FIGURE, '')
-    .replace(/^['’]s\b/, ' is')
-    .replace(/^['’]d\b/, ' would')
-    .replace(/^['’]ll\b/, ' will')
-    .replace(/^['’]re\b/, ' are')
-/** What stands before it from the last end of a sentence. */
-export const beforeOf = (text: string, at: number): string =>
-  /[^.;?!]*$/.exec(text.slice(Math.max(0, at - REACH), at))?.[0] ?? ''
-
-const TAKEN_BACK = /^“([^”]+)” was said first/
-/** Where a figure begins, or what was said first and taken back: `you're allowed 1/16, no, 1/32` allows the second. */
-const firstAt = ({ at, notes }: Limit, text: string): number => {
-  const gone = notes.find(note => note.kind === 'withdrawn')?.text
-  const said = gone === undefined ? undefined : TAKEN_BACK.exec(gone)?.[1]
-  const first = said === undefined ? -1 : text.lastIndexOf(said, at)
-  return first < 0 ? at : first
-}
-
 /** "Half a turn and no more" is how far to turn; "half a turn, no more" is the most. */
 const AND_NO_MORE = /(?:^| )and (?:no|not) more\b(?! than)/i
 const PAST_THAT = /^ (?:past|beyond|over|after) (?:that|this|it|there)\b/i
@@ -100,6 +73,9 @@ const NEITHER = /\b(?:no|not) (?:more,? (?:and |but |or )?(?:no|not) less|less,?
 const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
 
 const NEITHER_REACH = 40
+
+/** What there may be more of than is asked for. Common practice, no source. */
+const SHORT_OF = new Set(['length', 'pressure', 'voltage'])
 
 const toHigh = (quantity: Quantity): Quantity => figureAs('high', quantity)
 const toLow = (quantity: Quantity): Quantity => figureAs('low', quantity)
@@ -234,7 +210,7 @@ export const boundAtDistance = (
   if ((dimension === 'time' || dimension === 'mass') && GOOD_FOR.test(ahead)) return toHigh(quantity)
   if (dimension === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
   if (dimension === 'time' && LEAVE_FOR.test(ahead)) return toLow(quantity)
-  if (dimension === 'length' && LEAVES.test(ahead) && OR_SHORT.test(after)) return toLow(quantity)
+  if (SHORT_OF.has(dimension ?? '') && LEAVES.test(ahead) && OR_SHORT.test(after)) return toLow(quantity)
   if (NOT_BEFORE_IT.test(ahead) || OR_FAULT.test(after)) return toLow(quantity)
   if (GOOD_UNTIL.test(ahead) && dimension === 'length') return isWorn() ? toLow(quantity) : toHigh(quantity)
   if (UNLESS_REACHED.test(ahead) || NOT_UNTIL.test(ahead)) return toLow(quantity)

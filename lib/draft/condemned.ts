@@ -17,6 +17,7 @@ const VERDICT = anyOf(
   '(?:cut|break|broken) (?:it |them )?up\\b|sen[dt]s? (?:it|them|her|him|the \\w+) (?:back|away|off)\\b|(?:out|off) (?:it|they|he|she) (?:goes|go|comes?)\\b',
   `${IS} (?:(?:just|only|all|as good as|already|ready|officially|well|truly) )?(?:for )?(?:scrap|used up|spent|history|rubbish|trash|junk|garbage|landfill|dead|toast|cooked|finished|done (?:with|for)|shot|worn(?: out)?|(?:of )?no (?:use|good|more)|useless|past it|too far gone|gone|firewood|kaput|ruined|old iron|a goner|condemned|rejected|unfit|unsafe|failed|through\\b(?! the)|not (?:coming|going) back|a (?:fail|failure|reject)|time (?:for|to))\\b`,
   `${IS} an? (?:new|fresh) \\w+`,
+  '(?:everybody|everyone) (?:comes?|gets?|goes?|stops?|is) (?:down|out|off|home|work)\\b',
   '\\w+er than [^.;?!]{0,30} (?:comes?|goes?|gets?) (?:out|off|back)\\b',
   "(?:unhappy|not (?:too |very )?happy|n't (?:be )?happy|worr(?:y|ied)|nervous|concerned|suspicious)\\b",
   `${IS} (?:(?:a|good|enough|sufficient|the) )?(?:cause|reason|grounds?|sign) (?:for|to|of) (?:an? |the )?(?:re\\w+|scrap\\w*|change|changing|exchange|swap\\w*|new|overhaul|bin\\w*|wear|trouble)\\b`,
@@ -36,7 +37,7 @@ const PRAISE =
 
 /** A sentence without any of these condemns nothing. */
 const MAY =
-  /\b(?:go(?:es)?|gets?|belongs?|lands?|ends?|flies|throw\w*|chuck\w*|toss\w*|put|drop\w*|straight|quits?|gives?|gave|good ?bye|parts?|bury|buries|retire\w*|ditch\w*|dump\w*|bin\w*|scrap\w*|condemn\w*|junk\w*|reject\w*|cut|break|broken|sen[dt]s?|out|is|are|be|\w+'s|\w+'re|\w+n't|not|never|nobody|refuses?|need\w*|wants?|time|new|off|over|again|apart|day|days|replac\w*|exchange\w*|worr\w+|unhappy|nervous|concerned|suspicious|illegal|throws?|sling|pitch)\b/i
+  /\b(?:go(?:es)?|gets?|belongs?|lands?|ends?|flies|throw\w*|chuck\w*|toss\w*|put|drop\w*|straight|quits?|gives?|gave|good ?bye|parts?|bury|buries|retire\w*|ditch\w*|dump\w*|bin\w*|scrap\w*|condemn\w*|junk\w*|reject\w*|cut|break|broken|sen[dt]s?|out|is|are|be|\w+'s|\w+'re|\w+n't|not|never|nobody|refuses?|need\w*|wants?|time|new|off|over|again|apart|day|days|replac\w*|exchange\w*|worr\w+|unhappy|nervous|concerned|suspicious|illegal|throws?|sling|pitch|every(?:body|one))\b/i
 
 /**
  * @param stretch the words around a limit, no more than its own sentence

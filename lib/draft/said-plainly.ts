@@ -112,7 +112,7 @@ const RULES: readonly Rule[] = [
   // `grams to every litre`.
   {
     pattern:
-      /\b(grams?) (?:of (?!the\b)[a-z]+ )?(?:to|in|per|for|into|on|with)(?: each| every| the| a| one)* (lit(?:re|er))\b/gi,
+      /\b((?:milli)?grams?) (?:of (?!the\b)[a-z]+ )?(?:to|in|per|for|into|on|with)(?: each| every| the| a| one)* (lit(?:re|er))\b/gi,
     plain: (gram, litre) => `${gram} per ${litre}`,
   },
   // `after the first hour`, `for another minute`: one of them.

@@ -4,7 +4,8 @@ import { TURNED } from '@/lib/quantity/rejections'
 import type { voteSystem } from '@/lib/quantity/system-vote'
 import { aboutTarget } from './about'
 import type { Found } from './bare-unit'
-import { afterOf, beforeOf, boundAtDistance } from './bounds'
+import { afterOf, beforeOf } from './beside-limit'
+import { boundAtDistance } from './bounds'
 import { isCondemned, isEventTold, isHarmTold, isRemedied } from './condemned'
 import { toDimension } from './dimension'
 import { figureAs } from './figure-as'
@@ -58,6 +59,9 @@ const ASKED_SOON =
   /\b(?:must|should|has to|have to|ought to|needs? to|wants? to)\b[^,.;]{0,40}\b(?:in|within)(?: just)? $/i
 /** `I should have worried above thirty-three`. */
 const FRETS = /\b(?:worr(?:y|ied|ies)|panic\w*|complain\w*|frown\w*|object\w*)(?: (?:about it|about that))? $/i
+/** `don't spray when it's colder than ten`: when a thing is forbidden. */
+const FORBIDDEN_WHEN =
+  /\b(?:don't|do not|never|nobody|no one|nor|can't|cannot|mustn't)\b[^.;]{0,48}?\b(?:when|if|while|once|whenever)\b[^,.;]{0,28}$/i
 const UNLESS = /\b(?:unless|except|as long as|so long as|provided)\b[^,.;]*$/i
 const UNLESS_SAID = /^(?:unless|except|as long as|so long as|provided)\b/i
 const OR_ELSE = /^[^.;?!]{0,30}?,? \b(?:or(?! (?:so|more|less|under|over)\b)|otherwise|else|if not)\b/i
@@ -81,6 +85,7 @@ const condemnedSide = (quantity: Quantity, limit: Limit, text: string): Quantity
   if (limit.notes.some(note => note.text === TURNED)) return isUnless || OR_ELSE.test(after) ? turned : quantity
   const isEvent = isPlain && isEventTold(ahead, said, /^[^.;?!]*/.exec(text.slice(limit.to))?.[0] ?? '')
   if (isEvent) return turned
+  if (isPlain && FORBIDDEN_WHEN.test(ahead)) return turned
   if (
     isUnless ||
     OR_ELSE.test(after) ||

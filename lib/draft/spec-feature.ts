@@ -10,7 +10,8 @@ import type { Reading } from './feature'
 import { scaleOf } from './meant-unit'
 import { asSecondValue } from './other-source'
 import { type Declared, type Said, settleQuantity } from './settle'
-import { cuesOf, qualityCues } from './spec-cue'
+import { isTurnerSize, sizeFeatures } from './size-feature'
+import { cuesOf } from './spec-cue'
 import { relationsOf } from './spec-relation'
 import { readTold } from './told-limits'
 
@@ -82,42 +83,6 @@ const shapeOf = (quantity: Quantity): string => {
   return low !== undefined ? 'least' : high !== undefined ? 'most' : 'nominal'
 }
 
-const LEAST_OF = [0.05, 0.5, 2, 4, 12, 36, 150, 1000]
-
-/** Features of the number itself: whether its unit was said, how large it is in it, whether it is in figures. */
-const sizeFeatures = (
-  limit: Limit,
-  quantity: Quantity,
-  dimension: string,
-  shape: string,
-  text: string,
-): readonly string[] => {
-  const size = quantity.nominal ?? quantity.high ?? quantity.low
-  if (size === undefined)
-    return [
-      ...(limit.text.toLowerCase().match(/[a-z]+/g) ?? []).map(word => `quality:${word}`),
-      ...qualityCues(limit.text, text, limit.at),
-    ]
-  const bucket = LEAST_OF.filter(least => size >= least).length
-  const from = limit.quantity.unit === undefined ? (quantity.unit === undefined ? 'none' : 'taken') : 'said'
-  return [
-    `code:${quantity.unit ?? 'none'}`,
-    `unit:${from}`,
-    `unit:${from}-of:${dimension}`,
-    `size:${dimension}:${bucket}`,
-    ...saidWords(limit, dimension, shape),
-  ]
-}
-
-const SAID_WORD = /[a-z]+(?:'[a-z]+)?|\d+(?:\.\d+)?|[,.;]/g
-
-/** Features of the words a limit is said in, figures as one: alone, of its dimension and of its shape. */
-const saidWords = ({ text }: Limit, dimension: string, shape: string): readonly string[] =>
-  (text.toLowerCase().match(SAID_WORD) ?? []).flatMap(found => {
-    const word = /^\d/.test(found) ? '#' : found
-    return [`said:${word}`, `said:${shape} ${word}`, `said:${dimension} ${word}`]
-  })
-
 const dimensionOf = ({ unit }: Quantity): string => toDimension(unit) ?? (unit === undefined ? 'none' : 'other')
 
 /** A feature of a limit's sentence as one of the limit; empty for those that count or that place words. */
@@ -182,16 +147,6 @@ const featuresOf = (
 /** Takes back what was just said. */
 const RETRACTS =
   /^(?:(?:oh|um|uh|er|and|so|well|right|okay)[,.]? )*(?:sorry|no,|no wait|wait|hang on|hold on|scratch that|strike that|correction|i correct|i tell a lie|i beg your pardon|i'm lying|i lie|let me correct|not )|\b(?:i tell a lie|i correct myself|i misspoke|strike that|scratch that|i meant|i mean to say|let me correct)\b/i
-
-const FASTENER_AHEAD =
-  /\b(?:bolts?|nuts?|locknuts?|screws?|studs?|plugs?|terminals?|nipples?|fittings?|unions?|clamps?)\b[^.;?!\d]{0,36}$/i
-const SIZE_ALONE = /^(?:[5-9]|[1-3]\d|4[01]|[a-z]+(?:-[a-z]+)?)(?:[ -]?(?:mm|mils?|mill|millimet(?:er|re)s?))?,?$/i
-
-/** "three bolts, thirteen mil": a whole size right after a fastener is of what turns it. */
-const isTurnerSize = (text: string, at: number, to: number): boolean =>
-  FASTENER_AHEAD.test(text.slice(0, at)) &&
-  SIZE_ALONE.test(text.slice(at, to)) &&
-  /^(?:[,.;]|$| and\b)/.test(text.slice(to))
 
 const sameLimits = (a: Quantity, b: Quantity): boolean =>
   a.low === b.low && a.high === b.high && a.nominal === b.nominal && a.unit === b.unit

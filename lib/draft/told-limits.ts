@@ -65,11 +65,11 @@ const feelerLimits = (text: string, options: ReadOptions): readonly Limit[] =>
   )
 
 const ENDS =
-  /\b(?:low|lowest|bottom|minimum|min|least|floor|lower|quickest|soonest|earliest|shortest|tightest|narrowest|smallest|thinnest)\b/i
+  /\b(?:low|lowest|bottom|minimum|min|least|floor|lower|quickest|soonest|earliest|shortest|tightest|narrowest|smallest|thinnest|fast end|quick end)\b/i
 const TOPS =
-  /\b(?:high|highest|top|maximum|max|most|ceiling|upper|slowest|latest|longest|outside|widest|loosest|biggest|largest|thickest)\b/i
+  /\b(?:high|highest|top|maximum|max|most|ceiling|upper|slowest|latest|longest|outside|widest|loosest|biggest|largest|thickest|at the slow|slow end)\b/i
 const OWN =
-  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|quickest|soonest|earliest|shortest|tightest|narrowest|smallest|thinnest|top end|bottom end))\b/i
+  /\b(?:my|your|our|its|the (?:low|high|bottom|top|lower|upper) (?:end|limit|one|mark|side)|end's|end is|of (?:it|that|the range)|limit|at (?:the |its )?(?:very )?(?:lowest|highest|least|most|quickest|soonest|earliest|shortest|tightest|narrowest|smallest|thinnest|top end|bottom end|fast end|slow end))\b/i
 /** `fifteen low, twenty high`. */
 const PLAIN = /\b(?:low|lowest|minimum)\b,? (?:and )?[^,.;]{1,24} (?:high|highest|maximum)\b/i
 /** Characters after or before a figure in which it is called the low or the high one. */
@@ -120,8 +120,11 @@ const ABOUT = /^,? ?(?:either (?:way|side)|each (?:way|side)|up or down|one way 
 
 const ALLOWED =
   /^,? ?(?:and |but |with |so )?(?:(?:you|it|they|that) (?:can|may|could) be |you(?:'ve| have)(?: got)? |there's |(?:i |we |they )?allow(?:s|ing)? (?:it |you )?|(?:i|we)(?:'ll|'d| will| would)? (?:accept|take|tolerate|give you|have|let it (?:drift|vary|wander|be off) by) |it (?:can|may) (?:drift|vary|wander|be off|differ)(?: by)? |let it be |with )?(?:about |up to |an? |some )*$/i
+/** `twenty, I'd let it wander a degree`. */
+const LET_OFF =
+  /^,? (?:and |but )?(?:i|we|you can|they)(?:'d|'ll| would| will)? let (?:it|them|her|him) (?:wander|drift|be off|vary|move about|move|swing|differ)(?: by)?(?: about| up to| an?)* $/i
 const OFF =
-  /^ (?:off|out|over or under|under or over|above or below|up or down|in either direction|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|one way or (?:the other|another))\b/i
+  /^ (?:off|out|over or under|under or over|above or below|up or down|in either direction|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|to play with|one way or (?:the other|another))\b/i
 
 /** `11 bar, and you can be half a bar off`: a tolerance put in other words after its target. */
 const offAfter = (text: string, limits: readonly Limit[]): readonly Limit[] => {
@@ -138,8 +141,9 @@ const offAfter = (text: string, limits: readonly Limit[]): readonly Limit[] => {
       by > 0 &&
       target > 3 * by &&
       (limit.quantity.unit === undefined || limit.quantity.unit === before.quantity.unit) &&
-      ALLOWED.test(text.slice(before.to, limit.at)) &&
-      OFF.test(`${/ or less$| or more$/.test(limit.text) ? ' more or less' : ''}${text.slice(limit.to)}`)
+      (LET_OFF.test(text.slice(before.to, limit.at)) ||
+        (ALLOWED.test(text.slice(before.to, limit.at)) &&
+          OFF.test(`${/ or less$| or more$/.test(limit.text) ? ' more or less' : ''}${text.slice(limit.to)}`)))
     if (!isOff) {
       kept.push(limit)
       continue
