@@ -143,7 +143,9 @@ const fromAgain = (said: string): string | undefined => {
   }
   const alike = /^(.+?),? (?:we (?:do )?)?(likewise|in the same way|the same way|ditto|the same)$/i.exec(said)
   const thing = alike === null ? undefined : objectOf(alike[1] ?? '')
-  return thing === undefined || thing === 'it' || /^the (?:about|much|roughly|nearly|just)$/.test(thing)
+  return thing === undefined ||
+    thing === 'it' ||
+    /^the (?:about|much|roughly|nearly|just|wound|done|cleaned|filled|greased)\b/.test(thing)
     ? undefined
     : `do ${thing} in the same way`
 }

@@ -111,7 +111,11 @@ const fromHiddenVerb = (reading: Reading, clause: Clause): string | undefined =>
     DIRECT.test(third.word)
   const isManner =
     clause.frame === 'fragment' && singular(first.word) === first.word && /^(?:with|into|from)$/.test(second.word)
-  return isDirect || isPhrasal || isManner || isSpread(tokens, clause)
+  const isRound =
+    /^(?:tap|work|feel|run|wipe|brush|cut|file|sand)$/.test(first.word) &&
+    /^(?:round|around|along|across)$/.test(second.word) &&
+    DIRECT.test(third?.word ?? '')
+  return isDirect || isPhrasal || isManner || isRound || isSpread(tokens, clause)
     ? orderFrom(reading, clause.start, clause.to)
     : undefined
 }

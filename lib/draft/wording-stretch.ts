@@ -41,7 +41,7 @@ export const subjectAt = (tokens: readonly Token[], from: number, to: number): n
 export const isPlural = (word: string): boolean => word === 'feet' || /[^su]s$/.test(word)
 
 const CANNOT_BE =
-  /^(?:i|we|you|who|what|which|there|that|this|somebody|someone|nobody|nothing|people|everyone|everybody)$/i
+  /^(?:i|we|you|who|what|which|there|that|this|somebody|someone|nobody|nothing|people|everyone|everybody|mine|yours|ours|theirs)$/i
 
 /** The thing done to, with its article; undefined for what no hand takes. */
 export const objectOf = (said: string): string | undefined => {

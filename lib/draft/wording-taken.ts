@@ -2,6 +2,7 @@ import type { Token } from '@/lib/trade/tagger'
 import type { Clause } from './clause'
 import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
+import { FASTENERS } from './wording-kinds'
 import { fromInverted } from './wording-place'
 import { fromLatePassive, fromMove, fromPassive } from './wording-told'
 import { DIRECT } from './wording-verb'
@@ -59,6 +60,9 @@ export const takenForOrder = (
   if (MOVES.test(verb) && WAY.test(tokens[start - 1]?.word ?? '') && DIRECT.test(object))
     return { order: fromInverted(sayTokens(text, tokens, start - 1, to)) }
   if (verb !== 'let' && MOVES.test(object)) return { order: fromMove(reading, clause, start + 1) }
+  // "Heat makes it grow", "lamp bolt four newton metres".
+  if (tokens[start + 1]?.tag === 'third') return {}
+  if (FASTENERS.test(verb) && tokens[start + 1]?.tag === 'number' && tokens[start + 2]?.tag === 'unit') return {}
   const told = asTold(tokens, clause)
   return told === undefined ? undefined : { order: fromPassive(reading, told) ?? fromLatePassive(reading, told) }
 }

@@ -6,12 +6,12 @@ import { yours } from './wording-place'
 
 /** Verbs that say no action of hands, whoever says them. */
 const IDLE_VERB =
-  /^(?:want|need|know|think|like|say|mean|have|be|see|remember|forget|guess|love|hate|tell|talk|call|hear|let's|get to|look like|go ahead|seem|appear|happen|become|believe|reckon|hope|suppose|worry|care|promise|learn|teach|buy|sell|pay|lose|live|sleep|eat|laugh|drink|trust|find|miss|wonder|hope|mind|is|are|was|were|been|am|has|had|do|does|did|'s|'re|'ve|'m)$/
+  /^(?:want|need|know|think|like|say|mean|have|be|see|remember|forget|guess|love|hate|tell|talk|call|hear|let's|get to|look like|go ahead|seem|appear|happen|become|believe|reckon|hope|suppose|worry|care|promise|learn|teach|buy|sell|pay|lose|live|sleep|eat|laugh|drink|trust|find|miss|wonder|hope|mind|wish|is|are|was|were|been|am|has|had|do|does|did|'s|'re|'ve|'m)$/
 export const isIdleVerb = (token: Token | undefined): boolean => IDLE_VERB.test(token?.base ?? token?.word ?? '')
 
 /** Verbs no lexicon of ours has yet, told by what stands behind them. */
 export const AS_VERB =
-  /^(?:hose|line|vac|shim|bag|tape|mask|sponge|towel|do|finger|thumb|hoover|torch|jet|chamfer|slack|comb|thin|plane|fog|flick|dab|swab|blot)$/
+  /^(?:hose|line|vac|shim|bag|tape|mask|sponge|towel|do|finger|thumb|hoover|torch|jet|chamfer|slack|comb|shovel|thin|plane|fog|flick|dab|swab|blot)$/
 export const DIRECT = /^(?:the|a|an|your|my|our|its|this|that|these|those|it|them|him|her|both|all|each|every)$/
 
 /** What is a part with an action's name, never an order. */

@@ -48,6 +48,9 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Comb it with a dog comb.', 'Comb it with a dog comb.'],
   ['Spray dry graphite on the cups.', 'Spray dry graphite on the cups.'],
   ['Helmets, chin straps done up.', 'Put on helmets.'],
+  ['Tap round it with a nylon hammer.', 'Tap round it with a nylon hammer.'],
+  ['Shovel the stones out by hand.', 'Shovel the stones out by hand.'],
+  ['Lamp bolt 4 newton metres.', 'Tighten the lamp bolt to 4 newton metres.'],
   ['Gloves are worn throughout.', 'Wear the gloves throughout.'],
   // without a comma
   ['to get the shroud off undo the six screws', 'Undo the six screws.'],
