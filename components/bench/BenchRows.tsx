@@ -26,13 +26,19 @@ export const BenchRows = ({ entries, onChanged }: Props) => {
   const [leaving, setLeaving] = useState<string>()
   const [together, setTogether] = useState<ReadonlySet<string>>(new Set())
   const [isService, setService] = useState(false)
+  const [saved, setSaved] = useState<string>()
   if (entries.length === 0) return <p className={styles.quiet}>Nothing lies on the bench yet.</p>
   const toggle = (id: string) => {
     const next = new Set(together)
     if (!next.delete(id)) next.add(id)
     setTogether(next)
   }
-  const several = entries.filter(entry => together.has(entry.id))
+  // In the order in which they were ticked.
+  const several = [...together].flatMap(id => entries.find(entry => entry.id === id) ?? [])
+  const closeService = (savedAs?: string) => {
+    setService(false)
+    setSaved(savedAs)
+  }
   return (
     <>
       <ul className={styles.rows}>
@@ -89,9 +95,10 @@ export const BenchRows = ({ entries, onChanged }: Props) => {
           <Button disabled={several.length < 2} onClick={() => setService(true)}>
             {several.length < 2 ? 'Tick two or more for one packet' : `One packet of these ${several.length} jobs`}
           </Button>
+          <span role="status">{saved === undefined ? '' : `Saved as ${saved}.`}</span>
         </div>
       )}
-      {isService && <ServiceDialog entries={several} onClose={() => setService(false)} />}
+      {isService && <ServiceDialog entries={several} onClose={closeService} />}
     </>
   )
 }

@@ -13,7 +13,7 @@ import { type Output, OutputTicks, PLAIN_OUTPUT, UnitsChoice } from './OutputCho
 import { fileNameOf, saveFile } from './saving'
 import { loadShopRules } from './shop-rules'
 
-type Props = { readonly entries: readonly BenchEntry[]; readonly onClose: () => void }
+type Props = { readonly entries: readonly BenchEntry[]; readonly onClose: (savedAs?: string) => void }
 
 const nameOf = ({ title }: BenchEntry): string => (title === '' ? 'Recording without a title' : title)
 
@@ -81,15 +81,15 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
     setState({ isBusy: true })
     try {
       const bytes = await packetOf(order, title, output)
-      if (await saveFile(`${fileNameOf(title === '' ? 'service' : title)}.zip`, bytes as BlobPart, 'application/zip'))
-        onClose()
+      const name = `${fileNameOf(title === '' ? 'service' : title)}.zip`
+      if (await saveFile(name, bytes as BlobPart, 'application/zip')) onClose(name)
       else setState({})
     } catch (error) {
       setState({ problem: error instanceof Error ? error.message : String(error) })
     }
   }
   return (
-    <Dialog title="A service of several jobs" onClose={onClose}>
+    <Dialog title="A service of several jobs" onClose={() => onClose()}>
       <p className={styles.serviceAbout}>
         One packet: each job in a folder of its own, with one list of tools and materials, one safety summary and when
         each is due.

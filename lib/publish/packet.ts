@@ -26,6 +26,12 @@ const clipFiles = ({ project, options }: PacketJob): readonly PublishedFile[] =>
     'clips',
   ).files.filter(({ type }) => /^(?:video|audio)\//.test(type))
 
+/** How long a job runs, seconds: its footage, else its talk; undefined where neither has a length. */
+const lengthOf = ({ recording: { footage, transcript } }: Project): number | undefined => {
+  const talk = transcript?.cues.reduce((latest, { end }) => Math.max(latest, end), 0) ?? 0
+  return footage?.seconds ?? (talk > 0 ? talk : undefined)
+}
+
 const jobFiles = async (job: PacketJob, folder: string): Promise<readonly PublishedFile[]> => {
   const all: PublishedFile[] = []
   for (const publication of SINGLES) all.push(...(await publication.files(job.project, job.options)))
@@ -60,7 +66,8 @@ export const packetFiles = async (jobs: readonly PacketJob[], title?: string): P
   const placed = jobs.map(({ project, options }, i): Job => {
     const whole = toSheet(project)
     const folder = `${i + 1}-${toFileName(project.procedure.title, 'procedure')}`
-    return { title: jobTitle(whole), sheet: selected(whole, options), notices: toNotices(whole, options), folder }
+    const sheet = selected(whole, options)
+    return { title: jobTitle(whole), sheet, notices: toNotices(whole, options), folder, seconds: lengthOf(project) }
   })
   const folders: PublishedFile[][] = []
   for (const [i, job] of jobs.entries()) folders.push([...(await jobFiles(job, placed[i]?.folder ?? `${i + 1}`))])

@@ -14,6 +14,8 @@ export type Job = {
   readonly sheet: Sheet
   readonly notices: readonly Notice[]
   readonly folder: string
+  /** How long its footage runs, or its talk where there is no footage; undefined where neither has a length. */
+  readonly seconds: number | undefined
 }
 
 /** A tool or material of the whole service, once, with where it is used: `Belt service: steps 2, 4`. */
@@ -69,15 +71,14 @@ export const sharedCautions = (jobs: readonly Job[]): readonly SharedCaution[] =
     .sort((a, b) => gravity(a.mark) - gravity(b.mark))
 }
 
-/** When a job is due, and how long its footage runs, counted through the service. */
+/** When a job is due, and how long it runs, counted through the service. */
 export type JobTime = { readonly title: string; readonly startsAt: string; readonly runs: string; readonly due: string }
 
-/** @returns each job's running time, where it starts if the footage is shown in order, and when it is due. */
+/** @returns each job's running time, where it starts if all are shown in order, and when it is due. */
 export const jobTimes = (jobs: readonly Job[]): readonly JobTime[] => {
   let at: number | undefined = 0
   const clock = (seconds: number | undefined) => (seconds === undefined ? 'not known' : formatTime(seconds))
-  return jobs.map(({ title, sheet }) => {
-    const seconds = sheet.footage?.seconds
+  return jobs.map(({ title, sheet, seconds }) => {
     const due = formatInterval(sheet.heading.interval) ?? 'not stated'
     const row = { title, startsAt: clock(at), runs: clock(seconds), due }
     at = at === undefined || seconds === undefined ? undefined : at + seconds

@@ -263,6 +263,21 @@ describe('a service of several jobs', () => {
     expect(notes).toContain('| not known | 12:34 | every 500 h')
   })
 
+  test('[P15] a job without footage runs as long as its talk', async () => {
+    const cues = [
+      { start: 0, end: 61, text: 'Take off the guard.' },
+      { start: 61, end: 205, text: 'And so on.' },
+    ]
+    const recording = { footage: null, transcript: { name: 'talk.txt', form: 'timed-text' as const, cues } }
+    const jobs = [
+      { project: { ...base, recording }, options: {} },
+      { project: belt, options: {} },
+    ]
+    const notes = String((await packetFiles(jobs)).find(({ path }) => path === 'service.md')?.content)
+    expect(notes).toContain('(1-procedure/index.html) | 0:00 | 3:25 | not stated |')
+    expect(notes).toContain('| 3:25 | 12:34 | every 500 h')
+  })
+
   test('[P15] says a caution that holds in two jobs once, with both places', async () => {
     const notes = String((await service(coolant, coolant)).find(({ path }) => path === 'service.md')?.content)
     expect(notes.match(/Coolant burns the eyes/g)).toHaveLength(1)
