@@ -10,6 +10,9 @@ const SIZES = new Set(
 /** Where the name of a listed thing ends: "Socket set (metric)", "Pan for the oil". */
 const ASIDE = /\s*[(;[/]|\s(?:for|to|with|from|of at least|as|at least|or similar)\s/i
 
+/** A block of wood is a wood block. */
+const OF = /\b([a-z]+) of ([a-z]+)\b/i
+
 /** A pry bar is a tool, "0 to 10 bar" a range. */
 const isNaming = (token: string, i = 0, all: readonly string[] = []): boolean =>
   /^[a-z][a-z'-]*$/.test(token) && !SIZES.has(token) && !(token === 'bar' && /^\d/.test(all[i - 1] ?? ''))
@@ -20,7 +23,7 @@ const isNaming = (token: string, i = 0, all: readonly string[] = []): boolean =>
  */
 export const listedThing = onceForText((text: string): Thing => {
   const end = text.search(ASIDE)
-  const [first = '', ...more] = (end > 0 ? text.slice(0, end) : text).split(',')
+  const [first = '', ...more] = (end > 0 ? text.slice(0, end) : text).replace(OF, '$2 $1').split(',')
   const further = more.flatMap(part => (/\d/.test(part) ? [] : tokensOf(part))).filter(isNaming)
   return toThing([...further, ...tokensOf(first).filter(isNaming)])
 })

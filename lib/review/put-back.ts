@@ -8,7 +8,9 @@ import { isLikeThing, type Thing } from './thing'
 /** What holds a part while it is worked on. */
 export const FIXTURES = wordSet('vice vise bench jig')
 
-const PUT = wordSet('hang lay stand set seat spin click snap braze weld bolt glue screw hook stack line run')
+const PUT = wordSet(
+  'sling offer hang lay stand set seat spin click snap braze weld bolt glue screw hook stack line run',
+)
 /** Verbs of moving a part to its place. */
 const MOVED = wordSet(
   'slide feed twist turn push press drop lower ease guide raise lift roll work draw pull thread lay set stand rotate slip walk rock offer tip hoist wind wriggle',

@@ -210,6 +210,14 @@ const isSwungBack = ({ undone, thing, step }: Open, { particle, things, acts }: 
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { thing, undone, step } = open
   if (isSwungBack(open, action) || isTensioned(open, action)) return true
+  // "Plug the feeder in": its plug is out of the lock box.
+  if (
+    action.verb === 'plug' &&
+    action.particle === 'in' &&
+    thing.head === 'plug' &&
+    (thing.words.length === 1 || isCord(thing))
+  )
+    return true
   if (!redoneBy(action).has(undone)) return false
   const { acts, things, verb, rest } = action
   if (

@@ -33,6 +33,8 @@ const NOT_POWER = wordSet(
 const LIFTED = wordSet(
   'car vehicle machine bike bicycle motorcycle tractor truck mower trailer front rear axle beam tower wheel corner side van deck load table platform engine header implement bucket boom frame chair wheelchair cart rear-end chassis cage basket',
 )
+/** Raised, these are set: the table of a planer, the low side of a pad. */
+const SET_LEVEL = wordSet('infeed outfeed feed low high planer router cutting blade')
 const FILLED = wordSet(
   'oil coolant fluid gearbox crankcase sump radiator system reservoir transmission antifreeze tank boiler cylinder circuit electrolyte engine case differential hub loop heater bowl housing trap gearcase chaincase',
 )
@@ -181,6 +183,7 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   if (
     acts.has('raise') &&
     (LIFTED.has(head) || (verb === 'jack' && head === 'end')) &&
+    !words.some(word => SET_LEVEL.has(word)) &&
     !rest.includes('down') &&
     !isForcedOff(particle)
   )

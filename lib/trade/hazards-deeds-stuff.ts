@@ -47,7 +47,7 @@ export const DEEDS_OF_STUFF: readonly Hazard[] = [
       '(?:pour|add|mix|dilute|measure|dose|tip|decant)',
       '(?:muriatic|hydrochloric|nitric|strong|concentrated|mixed)?\\s*acid|bleach|hypochlorite|ammonia|descaler',
     ),
-    not: /\b(?:waste|spent|collection|dispos\w*|rinse|citric|vinegar|neutrali\w*|empty|drum for)\b/i,
+    not: /\b(?:down the (?:sink|drain|toilet|gully)|waste|spent|collection|dispos\w*|rinse|citric|vinegar|neutrali\w*|empty|drum for)\b/i,
     known:
       /\b(?:fumes?|vapou?rs?|gas(?:es)?|breath\w*|lungs?|ventilat\w*|windows?|air the|airing|upwind|inhal\w*|chok\w*|mask)\b/i,
     level: 'warning',

@@ -110,7 +110,7 @@ export const ENERGY: readonly Hazard[] = [
     hints:
       /\b(?:warm (?:up )?the (?:oil|engine|gearbox|fluid)|hot (?:oil|water|engine|coolant)|drain\w*\b[^.;]*\bengine oil|run the engine|(?:drain|empty)\w*\b[^.;]*\b(?:boiler|water heater)|let\b[^.;]*\bcool)\b|\bremaining water\b/i,
     signals:
-      /\b(?:hot(?!-swap)(?:end)? (?!glue)\w+|exhaust (?:manifold|pipe)|muffler|silencer|steam|boiling|soldering iron|heat gun|blow ?torch|welding|weld (?:the|a|on)|braz(?:e|ing)|while (?:it is )?(?:still )?(?:warm|hot)|(?:drain|change)\w*\b[^.;]*\bwarm\b|glow plug|oven)\b/i,
+      /\b(?:hot(?!-swap)(?:end)? (?!glue)\w+|exhaust (?:manifold|pipe)|muffler|silencer|steam|boiling|soldering iron|heat gun|blow ?torch|braz(?:e|ing)|while (?:it is )?(?:still )?(?:warm|hot)|(?:drain|change)\w*\b[^.;]*\bwarm\b|glow plug|oven)\b/i,
     not: /\b(?:cool\w*|cold|hot (?:glue|shoe|water (?:tap|supply|valve|pipe))|gloves?|before)\b/i,
     known: /\b(?:burn\w*|hot|scald\w*|cool\w*|heat|steam|fire)\b/i,
     protection: /\bheat[- ]resistant gloves\b|\blet\b[^.;]*\bcool\b/i,

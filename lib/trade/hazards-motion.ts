@@ -89,7 +89,7 @@ export const MOTION: readonly Hazard[] = [
       'chips',
     ],
     signals:
-      /\b(?:hammers?|hammering|chisel (?:off|out|away|the)|cold chisel|(?:centre|center|pin|drift) punch|angle grinder|grinding|grinder|grind (?!paste)|drill(?:ing)? (?:out|through|a|the)|wire wheel|(?:take|make|turn) a (?:test |light |facing |trial )?cut|turn (?:two|a) collars?|turn (?:the|a) (?:diameter|shoulder|bar)|(?<!\b(?:the|an?|each|hour|arc) )strike\b(?! (?:plate|train|an? arc))|abrasive (?:wheel|disc)|needle gun|(?:start|run)\w*\b[^.;]*\b(?:chain ?saw|saw|brush ?cutter|strimmer|shredder|chipper|trimmer))\b/i,
+      /\b(?:hammers?|hammering|chisel (?:off|out|away|the)|cold chisel|(?:centre|center|pin|drift) punch|angle grinder|grinding|grinder|grind (?!paste)|drill(?:ing)? (?:out|through|a|the)|wire wheel|(?:take|make|turn) a (?:test |light |facing |trial )?cut|turn (?:two|a) collars?|turn (?:the|a) (?:diameter|shoulder|bar)|(?<!\b(?:the|an?|each|hour|arc) )strike\b(?! (?:plate|train|an? arc|one|two|three|four|twelve|the (?:hour|quarter)))|abrasive (?:wheel|disc)|needle gun|(?:start|run)\w*\b[^.;]*\b(?:chain ?saw|saw|brush ?cutter|strimmer|shredder|chipper|trimmer))\b/i,
     not: /\b(?:(?:rubber|plastic|nylon|wooden|hide|copper|lead|dead-?blow) (?:mallet|hammer)|(?:bell|door|clock|striking|hour) hammer|hammer (?:of|from) the (?:bell|clock)|soft[- ]faced|water hammer|by hand|slide hammer|grinding noise|grinding paste|without grinding|for grinding)\b/i,
     known: /\b(?:eyes?|glasses|goggles|face shield|visor|flying|particles?|chips?|splinters?|sparks?|debris)\b/i,
     protection: /\b(?:glasses|goggles|eye protection|face shield|visor|eye and ear|helmet)\b/i,

@@ -23,7 +23,7 @@ export const PREPARATIONS: readonly Preparation[] = [
   {
     id: 'stands',
     prepares:
-      /\b(?:(?:axle|jack) stands\b|(?:axle|jack) stand\b(?! (?:out|proud))|(?:lower|set) [^.;]*\bon(?:to)? (?:a |the |two )?(?:stands?|blocks))\b/i,
+      /\b(?:(?:axle|jack) stands\b(?! (?:out|proud|up|off|above))|(?:axle|jack) stand\b(?! (?:out|proud))|(?:lower|set) [^.;]*\bon(?:to)? (?:a |the |two )?(?:stands?|blocks))\b/i,
     needs: /\b(?:(?:slide|crawl|get|work|reach) under|remove the wheels?|take the wheels? off)\b/i,
     not: /\bremove the (?:axle |jack )?stands?\b/i,
     why: 'so that nobody works under what only a jack holds',

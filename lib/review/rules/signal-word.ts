@@ -20,16 +20,24 @@ const WORSE =
 /** Harm that may well kill, though the text doesn't say so. */
 const GRAVE =
   /\b(?:explo\w*|fire|ignit\w*|flam\w*|shock|volt\w*|live|mains|crush\w*|inject\w*|poison\w*|toxic|suffocat\w*|asphyx\w*|burst\w*|blind\w*|falls?|falling|drops?|topple\w*|eject\w*|fl(?:y|ies|ying)|thrown?|scald\w*|crash\w*|drag\w*|entangl\w*|drawn?|catch\w*|pressur\w*|jet|refrigerant|gas|spring|airbag|limb|through (?:the )?skin|freez\w*|roll\w*|nail)\b/i
+/** "It slips and scratches the key" hurts nobody. */
+const SURFACES =
+  /\b(?:scratch|chafe|graze?|bruise?|pinch|nip)\w* (?:the|a|an|its|any) (?!skin|hand|finger|thumb|palm|arm|leg|eye|face|foot|toe|person|user)[a-z]+/gi
+/** "The lacquer burns": it may be the lacquer that suffers. */
+const BURNS_ITSELF = /\b(?:the|its) [a-z]+ burns?(?: out| up)?(?=\s*(?:$|[.;,]))/i
 /** A scratch in a seal seat heals no more than it hurts: only what people suffer is minor. */
 const isMinor = (text: string): boolean =>
-  MINOR.test(text) && !WORSE.test(text) && (cautionParts(text).consequence === 'injury' || harmsPeople(text))
+  MINOR.test(text.replaceAll(SURFACES, ' ')) &&
+  !WORSE.test(text) &&
+  (cautionParts(text).consequence === 'injury' || harmsPeople(text))
 
 /** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
-const fitting = ({ text }: Mark): readonly Level[] | undefined => {
+const fitting = ({ text, level }: Mark): readonly Level[] | undefined => {
   const { consequence } = cautionParts(text)
   if (WILL.test(text) && isSerious(text)) return ['danger', 'warning']
   if (isSerious(text)) return ['warning', 'danger']
   if (isMinor(text)) return ['caution', 'warning']
+  if (level === 'notice' && BURNS_ITSELF.test(text) && !harmsPeople(text)) return undefined
   if (harmsPeople(text) || (consequence === 'injury' && hurts(text)))
     return GRAVE.test(text) ? ['caution', 'warning', 'danger'] : ['caution', 'warning']
   return consequence === 'damage' ? ['notice'] : undefined

@@ -15,6 +15,10 @@ const FITS =
 /** What is due, not what is measured: "every 200 hours" needs no tolerance. */
 const DUE = /\b(interval|every|due|schedule|service life|recheck distance|re-check distance)\b/i
 
+/** What it is rated or set to begin with, and by how much it is raised: no reading is compared with it. */
+const NOMINAL =
+  /\b(?:fuses?|foil|shim stock|at a time|each time|per (?:step|turn)|increments?|(?:starting|first|initial) (?:[a-z]+ )*(?:pressure|fill|charge|speed|setting|heat))\b/i
+
 const CALENDAR = new Set(['mo', 'a', 'wk', 'd'])
 
 const isDue = ({ text, reference = '', quantity }: Mark): boolean =>
@@ -47,7 +51,7 @@ export const specNoTolerance: Rule = {
   ...eachMark(['spec'], mark => {
     const { quantity } = mark
     if (quantity?.nominal === undefined || isToleranced(quantity)) return []
-    if (isDue(mark)) return []
+    if (isDue(mark) || NOMINAL.test(mark.text)) return []
     const message = `"${mark.text}" is one value without limits. Add the range or the plus-or-minus the maker gives, or say that it is a maximum or a minimum.`
     return [{ place: atMark(mark), level: levelFor(mark), message }]
   }),

@@ -13,7 +13,7 @@ const isMeasuring = (mark: Mark): mark is Measuring => mark.kind === 'tool' && m
 const TORQUE_TOOL = /\btorque\b|\bangle gauge\b|\bclick\w*\b/i
 
 /** A shop tool is trusted while its error is no wider than the tolerance; 4:1, as for calibration, would rule out most wrenches to ISO 6789. Common practice, no source. */
-const RATIO = 1
+const RATIO = 0.95
 
 const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined =>
   spec.quantity &&

@@ -88,12 +88,16 @@ const isOtherSize = (name: string, text: string): boolean => {
   return wanted !== undefined && own !== undefined && wanted !== own && !SETS.test(text)
 }
 
+/** The soft jaws of a "vice with soft jaws". */
+const WITH_IT = / with (.+)$/i
+
 const isListed = (name: string, items: readonly Mark[]): boolean => {
   const thing = namedThing(name)
   return (
     thing.head === '' ||
     items.some(({ text }) => {
       const other = listedThing(text)
+      if (isSameThing(thing, namedThing(WITH_IT.exec(text)?.[1] ?? ''))) return true
       return (
         !isOtherSize(name, text) &&
         (isSameThing(thing, other) || (thing.words.length === 1 && other.words.includes(thing.head)))
