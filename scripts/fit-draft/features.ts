@@ -1,4 +1,4 @@
-import { type Example, fitLogistic } from './logistic'
+import { fitLogistics } from './logistic'
 
 /** An example by feature names, with the outcomes that hold, in the case it is from. */
 export type Sample = {
@@ -36,18 +36,16 @@ export const fitOutcomes = (
     }
   const names = [...cases].filter(([, found]) => found.size >= leastCases).map(([feature]) => feature)
   const index = new Map(names.map((name, i) => [name, i]))
-  const rows = samples.map(({ features }) => features.flatMap(name => index.get(name) ?? []))
-  const scales = names.map(scaleOf)
-  const weights = Object.fromEntries(
-    outcomes.map(outcome => {
-      const examples: Example[] = samples.map(({ outcomes: held, weight }, i) => ({
-        features: rows[i] ?? [],
-        isTrue: held.has(outcome),
-        ...(weight === undefined ? {} : { weight }),
-      }))
-      return [outcome, fitLogistic(examples, scales, penalty)]
-    }),
+  const fitted = fitLogistics(
+    {
+      rows: samples.map(({ features }) => Int32Array.from(features.flatMap(name => index.get(name) ?? []))),
+      weights: Float64Array.from(samples, ({ weight }) => weight ?? 1),
+      truths: outcomes.map(outcome => Uint8Array.from(samples, ({ outcomes: held }) => (held.has(outcome) ? 1 : 0))),
+    },
+    names.map(scaleOf),
+    penalty,
   )
+  const weights = Object.fromEntries(outcomes.map((outcome, c) => [outcome, fitted[c] ?? new Float64Array()]))
   return { names, index, weights }
 }
 

@@ -1,42 +1,55 @@
 /** One example: which features hold, and whether the outcome does. `weight` counts it more or less. */
 export type Example = { readonly features: readonly number[]; readonly isTrue: boolean; readonly weight?: number }
 
+/** Examples of several outcomes: the features of each, how much it counts, and by outcome whether it holds (1) or not (0). */
+export type Examples = {
+  readonly rows: readonly Int32Array[]
+  readonly weights: Float64Array
+  readonly truths: readonly Uint8Array[]
+}
+
 /**
- * Fits logistic weights with a quadratic penalty by Adagrad on the whole batch. Deterministic.
+ * Fits logistic weights of several outcomes at once with a quadratic penalty by Adagrad on the whole batch. Deterministic; each
+ * outcome comes out as if it were fitted alone.
  *
  * @param scales how strongly each feature counts: a smaller scale is a heavier penalty
  * @param penalty strength of the penalty (half the inverse of the prior's variance)
- * @returns weights to be summed over the features that hold
+ * @returns by outcome, weights to be summed over the features that hold
  */
-export const fitLogistic = (
-  examples: readonly Example[],
+export const fitLogistics = (
+  { rows, weights, truths }: Examples,
   scales: readonly number[],
   penalty: number,
   rounds = 200,
-): Float64Array => {
-  const n = scales.length
-  const [w, square] = [new Float64Array(n), new Float64Array(n).fill(1e-8)]
+): readonly Float64Array[] => {
+  const [n, m] = [scales.length, truths.length]
+  // Weight of feature j for outcome c at j * m + c: one pass over the features of an example serves all outcomes.
+  const [w, square] = [new Float64Array(n * m), new Float64Array(n * m).fill(1e-8)]
   const s = Float64Array.from(scales)
-  const rows = examples.map(example => Int32Array.from(example.features))
+  const [z, e] = [new Float64Array(m), new Float64Array(m)]
   // Accelerated gradient with a step from the largest curvature a row can have; restarts when the loss turns up.
-  const velocity = new Float64Array(n)
+  const velocity = new Float64Array(n * m)
+  const g = new Float64Array(n * m)
   for (let round = 0; round < rounds; round++) {
-    const g = new Float64Array(n)
+    g.fill(0)
     for (let i = 0; i < rows.length; i++) {
       const row = rows[i] as Int32Array
-      let z = 0
+      z.fill(0)
       for (let k = 0; k < row.length; k++) {
         const j = row[k] as number
-        z += (w[j] as number) * (s[j] as number)
+        const [at, by] = [j * m, s[j] as number]
+        for (let c = 0; c < m; c++) z[c] = (z[c] as number) + (w[at + c] as number) * by
       }
-      const example = examples[i] as Example
-      const e = (1 / (1 + Math.exp(-z)) - (example.isTrue ? 1 : 0)) * (example.weight ?? 1)
+      for (let c = 0; c < m; c++)
+        e[c] =
+          (1 / (1 + Math.exp(-(z[c] as number))) - ((truths[c] as Uint8Array)[i] as number)) * (weights[i] as number)
       for (let k = 0; k < row.length; k++) {
         const j = row[k] as number
-        g[j] = (g[j] as number) + e * (s[j] as number)
+        const [at, by] = [j * m, s[j] as number]
+        for (let c = 0; c < m; c++) g[at + c] = (g[at + c] as number) + (e[c] as number) * by
       }
     }
-    for (let j = 0; j < n; j++) {
+    for (let j = 0; j < n * m; j++) {
       const gj = (g[j] as number) + 2 * penalty * (w[j] as number)
       square[j] = (square[j] as number) * 0.99 + gj * gj * 0.01
       velocity[j] = (velocity[j] as number) * 0.9 + gj * 0.1
@@ -45,7 +58,27 @@ export const fitLogistic = (
         (0.1 * Math.min(1, 40 / (round + 1)) * (velocity[j] as number)) / (Math.sqrt(square[j] as number) + 1e-3)
     }
   }
-  return w.map((value, j) => value * (s[j] as number))
+  return truths.map((_, c) => s.map((scale, j) => (w[j * m + c] as number) * scale))
+}
+
+/** Fits one outcome; see `fitLogistics`. */
+export const fitLogistic = (
+  examples: readonly Example[],
+  scales: readonly number[],
+  penalty: number,
+  rounds = 200,
+): Float64Array => {
+  const [weights] = fitLogistics(
+    {
+      rows: examples.map(({ features }) => Int32Array.from(features)),
+      weights: Float64Array.from(examples, ({ weight }) => weight ?? 1),
+      truths: [Uint8Array.from(examples, ({ isTrue }) => (isTrue ? 1 : 0))],
+    },
+    scales,
+    penalty,
+    rounds,
+  )
+  return weights ?? new Float64Array(scales.length)
 }
 
 export type Judged = { readonly p: number; readonly isTrue: boolean; readonly weight?: number }
