@@ -28,7 +28,10 @@ export const CueCorrection = ({ cue, elsewhereOf, onDone }: CorrectionProps) => 
   const form = useRef<HTMLFormElement>(null)
   // Opened, or grown by what it offers, at the foot of the talk: its buttons come into view.
   // biome-ignore lint/correctness/useExhaustiveDependencies: what it offers is no input, but makes it taller
-  useEffect(() => form.current?.scrollIntoView({ block: 'nearest' }), [hasOthers])
+  useEffect(() => {
+    // In newer browsers it returns a promise, which is no way to clean up.
+    form.current?.scrollIntoView({ block: 'nearest' })
+  }, [hasOthers])
   const submit = () =>
     onDone(
       line === oneLine(cue.corrected ?? cue.text) ? undefined : { text: line, isEverywhere: isEverywhere && hasOthers },
