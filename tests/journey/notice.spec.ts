@@ -119,21 +119,30 @@ test('what a remedy adds comes into view on a telephone', async ({ page }) => {
 })
 
 test('a step that a remedy adds far down a long sheet comes into view and stays there', async ({ page }) => {
-  const deeds = Array.from(
+  const wiped = Array.from(
     { length: 40 },
-    (_, i) => `Wipe the ${['left', 'right', 'upper', 'lower'][i % 4]} rail ${i + 1}.`,
+    (_, i) => `Wipe the ${['left', 'right', 'upper', 'lower'][i % 4]} rail of table ${i}`,
   )
-  await lay(page, tempFile('rails.vtt', vtt('Take off the belt guard.', ...deeds, 'Run the planer.')))
-  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
-  await expect(noticeOf(page)).toContainText('pencilled')
+  const deeds = [
+    'Take off the belt guard',
+    'Tighten the cover screws with the hex key',
+    ...wiped,
+    'Run the planer and listen',
+  ]
+  const marks = deeds.map((text, i) => ({ id: `s${i}`, kind: 'step', text, said: text, start: i * 5, end: i * 5 + 4 }))
+  const cues = marks.map(({ start, end, text }) => ({ start, end, text: `${text}.` }))
+  const transcript = { name: 'planer.vtt', form: 'webvtt', cues }
+  const procedure = { title: 'Planer', equipment: 'Planer', scope: '', revision: '', author: '', references: [] }
+  const recording = { footage: null, transcript }
+  const project = { format: 'tellwright', version: 1, procedure, recording, marks, waivers: [] }
+  await lay(page, tempFile('planer.tellwright.json', JSON.stringify(project)))
   const remedy = sheetOf(page)
-    .locator('aside[data-level="stop"]')
-    .getByRole('button', { name: /^Add "/ })
-    .first()
-  const words = /^Add "(.*)" as step/.exec((await remedy.textContent()) ?? '')?.[1] ?? 'no words'
+    .locator('aside[data-rule="not-refitted"]')
+    .getByRole('button', { name: /^Add "Refit the belt guard"/ })
   await remedy.click()
-  const added = sheetOf(page).locator('[data-kind="step"]', { hasText: words })
+  const added = sheetOf(page).locator('[data-kind="step"]', { hasText: 'Refit the belt guard' })
   await expect(added).toBeInViewport({ ratio: 0.9 })
+  await expect(page.locator('aside[data-rule="not-refitted"]')).toHaveCount(0)
   await expect(page.locator('[data-saved]')).toHaveText('saved in this browser')
   await expect(added).toBeInViewport({ ratio: 0.9 })
 })
