@@ -3,7 +3,7 @@ import type { Sheet } from '@/lib/procedure/sheet'
 import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { type Action, actionsOf } from './action'
-import { addedBy, isGathering } from './added'
+import { addedBy, isGathering, LEFT_ON, leftOn } from './added'
 import { atSteps } from './chunks'
 import { grouped } from './grouped'
 import { listedThing } from './listed'
@@ -95,7 +95,8 @@ const opensBy = (action: Action, step: Mark): readonly Unplaced[] => {
     const undone = undoneBy(action, thing)
     return undone === undefined ? [] : [{ undone, thing, step, of, among: things.length }]
   })
-  return [...added, ...undone]
+  const left = leftOn(action).map((thing): Unplaced => ({ undone: 'added', thing, step, of: undefined, among: 1 }))
+  return [...added, ...left, ...undone]
 }
 
 const LEVEL = /\b(?:level|sight glass|dipstick|max(?:imum)? (?:mark|line)|full mark)\b/i
@@ -222,6 +223,8 @@ class Ledger {
       if (isTaken && this.#isPresent(thing)) return false
       if ((undone === 'removed' || undone === 'raised' || undone === 'disconnected') && this.#isTool(thing))
         return false
+      // A handwheel of the machine's own is no tool.
+      if (undone === 'added' && LEFT_ON.has(thing.head)) return this.#isTool(thing)
       return undone !== 'opened' || !this.#shut.some(other => isSameThing(other, thing))
     })
   }

@@ -1,11 +1,12 @@
 import { wordSet } from '@/lib/trade/list'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
-import { type Action, actionsOf } from './action'
+import type { Action } from './action'
 import { isGathering } from './added'
 import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
 import type { Open } from './open'
 import { FIXTURES } from './put-back'
+import { isSwungBack, isTensioned } from './set-again'
 import { isKin, isLikeThing, type Thing, toThing } from './thing'
 import { isCord, isCut, type Undone } from './undone'
 
@@ -183,29 +184,6 @@ export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
 const isCutHead = (head: string): boolean => head === 'isolator' || head === 'breaker' || head === 'isolation'
 const SHUT = wordSet('hatch door lid gate flap cover hood bonnet panel guard')
 
-/** "Set the belt tension", "wind the tensioner up": what was slackened to take the belt off is set. */
-const isTensioned = ({ undone, thing }: Open, { acts, verb, things, rest }: Action): boolean =>
-  undone === 'loosened' &&
-  thing.words.some(word => TENSIONERS.has(word)) &&
-  (acts.has('tighten') || TENSIONS.has(verb)) &&
-  !acts.has('loosen') &&
-  things.some(
-    ({ head, words }) => head === 'tension' || words.some(word => TENSIONERS.has(word)) || rest.includes(thing.head),
-  )
-const TENSIONERS = wordSet('tensioner idler jockey')
-const TENSIONS = wordSet('set adjust tension turn wind crank swing push release let')
-
-const OPPOSITE: Readonly<Record<string, string>> = { down: 'up', up: 'down', out: 'in', aside: 'back', back: 'down' }
-/** What was swung down to open it is shut when it is swung up. */
-const isSwungBack = ({ undone, thing, step }: Open, { particle, things, acts }: Action): boolean =>
-  undone === 'opened' &&
-  particle !== undefined &&
-  acts.size > 0 &&
-  things.some(other => isLikeThing(thing, other)) &&
-  actionsOf(step.text).some(
-    own => OPPOSITE[own.particle ?? ''] === particle && own.things.some(other => isLikeThing(thing, other)),
-  )
-
 /** @returns whether an action makes good what is open; `stems` are those of the whole step, for "put it back". */
 export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string>): boolean => {
   const { thing, undone, step } = open
@@ -235,7 +213,8 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
     isElsewhere(rest, open)
   )
     return false
-  if (undone === 'removed' && rest.some(word => FIXTURES.has(word))) return false
+  if (undone === 'removed' && rest.some(word => FIXTURES.has(word) || (acts.has('refit') && STOOD_ON.has(word))))
+    return false
   if (undone === 'removed' && isOnlyFilling(action) && !FLUIDS.has(thing.head)) return false
   switch (undone) {
     case 'switched-off':

@@ -129,4 +129,32 @@ export const LICENSED: readonly LicensedWork[] = [
       'A pressure vessel that bursts kills: work on it and on its safety valve is for people authorised under local rules.',
     source: 'local pressure-equipment law, no single source',
   },
+  {
+    id: 'oil-burner',
+    signals: /\b(?:oil|pressure-jet) burner\b[^.;]*\b(?:nozzle|electrodes?|pump pressure)\b/i,
+    inContext: {
+      machine:
+        /\b(?:oil[- ](?:fired|burning|fuelled)|pressure[- ]jet|(?:heating )?oil (?:boiler|furnace|heater|burner|stove)|kerosene (?:boiler|burner))\b/i,
+      signals:
+        /\b(?:(?:screw|unscrew|change|replace|fit|set|adjust|fire|light|bleed|renew)\w*\b[^.;]*\b(?:nozzle|burner|electrodes?|oil (?:line|pump|filter)))\b/i,
+    },
+    who: 'an oil heating engineer registered under local law',
+    caution:
+      'A burner set wrongly kills by carbon monoxide: this is work for someone registered under local law, who measures the flue gas afterwards.',
+    source: 'local building and heating law, no single source',
+  },
+  {
+    id: 'photovoltaic',
+    signals: /\b(?:photovoltaic|pv) (?:string|connector|isolator)s?\b/i,
+    inContext: {
+      machine:
+        /\b(?:solar (?:arrays?|panels?|modules?|inverters?|farm|park|plant)|photovoltaic|pv (?:arrays?|systems?|modules?)|string inverter)\b/i,
+      signals:
+        /\b(?:unlatch|part|disconnect|unplug|open|connect|separate|join|megger|test)\w*\b[^.;]*\b(?:strings?|dc|mc4|module (?:leads?|connectors?)|combiner)\b/i,
+    },
+    who: 'an electrician licensed for photovoltaic work under local codes',
+    caution:
+      'Modules stay live in daylight and their arc kills: strings are parted and tested only by a licensed electrician under local codes.',
+    source: 'local electrical codes, no single source',
+  },
 ]

@@ -28,13 +28,21 @@ const WAYS: readonly (readonly [way: string, words: RegExp])[] = [
 ]
 
 type Direction = 'left' | 'right' | (string & {})
-type Turn = { readonly thing: Thing; readonly direction: Direction; readonly does: 'loosens' | 'tightens' | 'turns' }
+type Turn = {
+  readonly thing: Thing
+  readonly direction: Direction
+  readonly does: 'loosens' | 'tightens' | 'sets' | 'turns'
+}
 
 /** What the turning is for, or when it is enough. */
 const LOOSE =
-  /\bto (?:loosen|undo|remove|open|release|slacken)\b|\b(?:until|till)\b[^.;]*\b(?:slack|loose|free|(?:comes?|drops?|lifts?) (?:off|out|away))\b/i
+  /\bto (?:loosen|undo|remove|open|release|slacken)\b|\b(?:until|till)\b[^.;]*\b(?:slack|loose|free|sags?|droops?|(?:comes?|drops?|lifts?) (?:off|out|away))\b/i
 const TIGHT =
   /\bto (?:tighten|close|secure|fit|lock)\b|\b(?:until|till)\b[^.;]*\b(?:tight|snug|firm)\b|\bup to [^.;]*\btension\b|\bwith (?:the|a|your) (?:\w+ )?torque (?:wrench|driver|screwdriver)\b/i
+
+/** Turned to where it has to be, it is neither tight nor loose, but surely not the way it was slackened. */
+const TO_MARK =
+  /\bto (?:the|its) (?:[a-z]+ ){0,2}(?:mark|tension|setting|reading|line)\b|\b(?:until|till) the (?:gauge|scale|needle|pointer|dial) (?:reads|shows|points|stands)\b(?! (?:zero|nothing|nought|0))/i
 
 const doesIn = ({ verb, particle, acts, things }: Action, text: string): Turn['does'] | undefined => {
   if (LOOSENS.has(verb) || LOOSE.test(text)) return 'loosens'
@@ -54,7 +62,10 @@ const turnsIn = onceForText((text: string): readonly Turn[] => {
       : WAYS.find(([, words]) => words.test(text))?.[0]
   if (direction === undefined) return []
   return actionsOf(text).flatMap(action => {
-    const does = doesIn(action, text) ?? (action.verb === 'turn' || action.verb === 'spin' ? 'turns' : undefined)
+    const does =
+      doesIn(action, text) ??
+      (TO_MARK.test(text) && action.things.some(({ head }) => TURNED.has(head)) ? 'sets' : undefined) ??
+      (action.verb === 'turn' || action.verb === 'spin' ? 'turns' : undefined)
     return does === undefined
       ? []
       : action.things
@@ -70,8 +81,12 @@ const TURNED = new Set(
   ),
 )
 
+/** What is set is wound up again. */
+const wayOf = ({ does }: Turn): Turn['does'] => (does === 'sets' ? 'tightens' : does)
+
 const usual = ({ direction, does }: Turn): boolean =>
   does === 'turns' ||
+  does === 'sets' ||
   (direction !== 'left' && direction !== 'right') ||
   (direction === 'right') === (does === 'tightens')
 
@@ -121,7 +136,7 @@ const check = ({ project, sheet }: Subject): readonly Found[] => {
           row.turn.does !== 'turns' &&
           turn.does !== 'turns' &&
           isOneWay(row.turn.direction, turn.direction) &&
-          (row.turn.direction === turn.direction) !== (row.turn.does === turn.does),
+          (row.turn.direction === turn.direction) !== (wayOf(row.turn) === wayOf(turn)),
       )
     if (other !== undefined)
       return [

@@ -55,6 +55,8 @@ const deferringIn = inSteps(({ mark, cautions, checks, reasons }) =>
 /** Trades by the words that a deferring line names them with: leaving the chimney to a sweep says nothing of the wiring. */
 const TRADES: readonly (readonly [kind: string, words: RegExp])[] = [
   ['mains-wiring', /\b(?:electric\w*|wir(?:e|es|ing)|mains|volt\w*|live)\b/i],
+  ['photovoltaic', /\b(?:electric\w*|solar|photovoltaic|volt\w*)\b/i],
+  ['oil-burner', /\b(?:oil|burner|heating|boiler)\b/i],
   ['gas', /\b(?:gas|propane|lpg|burner)\b/i],
   ['refrigerant', /\b(?:refriger\w*|circuit|charge)\b/i],
   ['airbag', /\b(?:air ?bags?|restraint|srs|pyrotechnic)\b/i],

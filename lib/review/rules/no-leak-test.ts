@@ -103,9 +103,9 @@ const GAS_PROOF =
 
 /** On what burns or bottles gas, its joints need not say so each time. */
 const GAS_FED =
-  /\b(?:lpg|propane|butane|natural gas|biogas|gas[- ](?:fired|grill|barbecue|bottle|cooker|hob|oven|boiler|heater|burner|fire|stove|range|cylinder|lamp|fridge)|acetylene)\b/i
+  /\b(?:(?:carbon dioxide|co2|argon|nitrogen|oxygen|helium|hydrogen|shielding gas) (?:bottles?|cylinders?|tanks?)|lpg|propane|butane|natural gas|biogas|gas[- ](?:fired|grill|barbecue|bottle|cooker|hob|oven|boiler|heater|burner|fire|stove|range|cylinder|lamp|fridge)|acetylene)\b/i
 const FED =
-  /\b(?:regulator|gas hose|union|injector|(?:burner|pilot) (?:jet|pipe)|flexible hose|hose nut|cylinder valve)\b/i
+  /\b(?:regulator(?: nut)?|gas hose|union|injector|(?:burner|pilot) (?:jet|pipe)|flexible hose|hose nut|cylinder valve)\b/i
 
 const gasJoined = ({ mark }: SheetStep, isFed: boolean): boolean =>
   (GAS_JOINT.test(mark.text) || (isFed && FED.test(mark.text))) &&

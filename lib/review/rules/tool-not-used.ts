@@ -78,6 +78,19 @@ const PURPOSES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   [/\bvalve (?:core|spring) (?:tool|compressor|remover)/i, /\bvalves?|core\b/i],
   [/\bsoldering iron\b/i, /\b(?:solder|desolder|unsolder|tin|melt)\w*\b/i],
   [/\b(?:rivet gun|riveter)\b/i, /\brivet\w*\b/i],
+  [
+    /\b(?:cordless|power|electric|hammer|hand) drill\b/i,
+    /\b(?:drill|bore|hole|pilot|screw|ream|countersink|brush|spin|turn|mix|drive)\w*\b/i,
+  ],
+  [/\b(?:spirit|bubble) level\b/i, /\b(?:level|plumb|upright|horizontal|vertical|square|slope|fall|tilt)\w*\b/i],
+  [
+    /\b(?:crimp\w* (?:tool|pliers)|crimpers?)\b/i,
+    /\b(?:crimp|ferrule|lugs?|terminals?|sleeve|plug|connector|splice)\w*\b/i,
+  ],
+  [/\b(?:staple|glue|nail|caulking|sealant) gun\b/i, /\b(?:staple|glue|nail|caulk|seal|stick|bead)\w*\b/i],
+  [/\b(?:hack|hole|jig|band|hand|tenon|coping) ?saw\b/i, /\b(?:saw|cut|hole|trim|shorten)\w*\b/i],
+  [/\bangle grinder\b/i, /\b(?:grind|cut|dress|weld|rust)\w*\b/i],
+  [/\b(?:taps? and dies?|thread tap|die nut)\b/i, /\b(?:thread|tap|die|chase)\w*\b/i],
 ]
 
 /** A vacuum cleaner is in use where something is vacuumed, a grease gun where something is greased. */
