@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Project } from '@/lib/procedure/project'
 import type { Transcript } from '@/lib/procedure/recording'
+import type { Finding } from '@/lib/review/rule'
 import type { ShopRules } from '@/lib/review/shop'
 import type { FromReviewer, ToReviewer } from './review.worker'
 import { loadShopRules } from './shop-rules'
@@ -12,6 +13,15 @@ const NOT_YET: FromReviewer = { ...NONE }
 
 /** @returns whether that is a review, not what stands there before the first one is done. */
 export const isReviewed = (reviewed: FromReviewer): boolean => reviewed !== NOT_YET
+
+/**
+ * Takes over from the last review what it found alike, as the same objects: so that what shows them need not be drawn anew.
+ * Exported for its test.
+ */
+export const keptFindings = (before: readonly Finding[], now: readonly Finding[]): readonly Finding[] => {
+  const known = new Map(before.map(finding => [JSON.stringify(finding), finding]))
+  return now.map(finding => known.get(JSON.stringify(finding)) ?? finding)
+}
 
 /** One review in work at most; the newest project waits, older ones are passed over. */
 const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
@@ -61,7 +71,9 @@ export const useFindings = (project: Project): FromReviewer => {
   const [isRuled, setRuled] = useState(false)
   const reviewer = useRef<ReturnType<typeof openReviewer>>(undefined)
   useEffect(() => {
-    const opened = openReviewer(setReviewed)
+    const opened = openReviewer(next =>
+      setReviewed(last => ({ ...next, findings: keptFindings(last.findings, next.findings) })),
+    )
     reviewer.current = opened
     loadShopRules()
       .then(own => {

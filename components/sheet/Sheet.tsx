@@ -1,13 +1,13 @@
 'use client'
 
-import { type ReactNode, useMemo } from 'react'
+import { memo, type ReactNode, useMemo, useRef } from 'react'
 import { FindingNote } from '@/components/findings/FindingNote'
 import { Signal } from '@/components/ui/Signal'
 import type { Sheet as SheetData } from '@/lib/procedure/sheet'
 import type { Finding } from '@/lib/review/rule'
 import type { SheetActions } from './actions'
 import { SheetHead } from './SheetHead'
-import { Items, type Showing, Step } from './SheetSteps'
+import { Items, type Showing, Steps } from './SheetSteps'
 import styles from './sheet.module.css'
 import { Things } from './Things'
 import { thingsOf } from './thing'
@@ -32,6 +32,20 @@ const byMark = (findings: readonly Finding[]): ReadonlyMap<string, readonly Find
   return map
 }
 
+/** Findings by mark; the list of a mark stays the same one while a new review finds the same there. */
+const useByMark = (findings: readonly Finding[]): ReadonlyMap<string, readonly Finding[]> => {
+  const last = useRef<ReadonlyMap<string, readonly Finding[]>>(new Map())
+  return useMemo(() => {
+    const now = [...byMark(findings)].map(([mark, list]): [string, readonly Finding[]] => {
+      const before = last.current.get(mark)
+      const isSame = before?.length === list.length && list.every((finding, i) => finding === before[i])
+      return [mark, isSame ? before : list]
+    })
+    last.current = new Map(now)
+    return last.current
+  }, [findings])
+}
+
 /** Findings about the talk that the sheet's head shows; the others stand in the talk's margin, where they are about. */
 const FROM_TALK = 3
 
@@ -52,8 +66,10 @@ const Section = ({ title, children }: { readonly title: string; readonly childre
 )
 
 /** The procedure as it will be printed, live, with its findings in the margin. */
-export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props) => {
-  const marked = useMemo(() => byMark(findings), [findings])
+export const Sheet = memo(({ sheet, findings, chosen, chosenFinding, actions }: Props) => {
+  const marked = useByMark(findings)
+  const tools = useMemo(() => thingsOf(sheet, 'tool'), [sheet])
+  const materials = useMemo(() => thingsOf(sheet, 'material'), [sheet])
   const steps = useMemo(() => sheet.steps.map(step => step.mark), [sheet])
   const { rest, more } = useMemo(() => headFindings(findings, chosenFinding), [findings, chosenFinding])
   const showing: Showing = { findings: marked, chosen, chosenFinding, steps, actions }
@@ -100,12 +116,12 @@ export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props
       )}
       {sheet.tools.length > 0 && (
         <Section title="Tools">
-          <Things things={thingsOf(sheet, 'tool')} showing={showing} />
+          <Things things={tools} showing={showing} />
         </Section>
       )}
       {sheet.materials.length > 0 && (
         <Section title="Materials">
-          <Things things={thingsOf(sheet, 'material')} showing={showing} />
+          <Things things={materials} showing={showing} />
         </Section>
       )}
       {loose.length > 0 && (
@@ -115,11 +131,7 @@ export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props
       )}
       {sheet.steps.length > 0 && (
         <Section title="Steps">
-          <ol className={styles.steps}>
-            {sheet.steps.map(step => (
-              <Step key={step.mark.id} step={step} showing={showing} />
-            ))}
-          </ol>
+          <Steps steps={sheet.steps} showing={showing} />
         </Section>
       )}
       {sheet.steps.length > 0 && sheet.symptoms.length > 0 && (
@@ -145,4 +157,4 @@ export const Sheet = ({ sheet, findings, chosen, chosenFinding, actions }: Props
       </p>
     </article>
   )
-}
+})

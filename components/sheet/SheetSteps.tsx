@@ -1,6 +1,6 @@
 'use client'
 
-import { memo } from 'react'
+import { memo, useMemo } from 'react'
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import type { Finding } from '@/lib/review/rule'
@@ -20,6 +20,8 @@ export type Showing = {
 }
 
 const NONE: readonly Finding[] = []
+/** Only the fields of the chosen mark list the steps: others stay undrawn when one of them changes. */
+const NO_STEPS: readonly Mark[] = []
 
 type ItemProps = { readonly mark: Mark; readonly number?: number; readonly showing: Showing }
 
@@ -27,14 +29,15 @@ type ItemProps = { readonly mark: Mark; readonly number?: number; readonly showi
 export const Item = ({ mark, number, showing }: ItemProps) => {
   const { findings, chosen, chosenFinding, steps, actions } = showing
   const own = findings.get(mark.id) ?? NONE
+  const isChosen = mark.id === chosen
   return (
     <SheetItem
       mark={mark}
       {...(number === undefined ? {} : { number })}
-      isChosen={mark.id === chosen}
+      isChosen={isChosen}
       findings={own}
       chosenFinding={chosenFinding !== undefined && own.includes(chosenFinding) ? chosenFinding : undefined}
-      steps={steps}
+      steps={isChosen ? steps : NO_STEPS}
       actions={actions}
     />
   )
@@ -48,36 +51,124 @@ export const Items = ({ marks, showing }: { readonly marks: readonly Mark[]; rea
   </>
 )
 
-/** @returns whether a mark stands at a step. */
-const isAt = (step: SheetStep, id: string | undefined): boolean =>
-  id !== undefined &&
-  [[step.mark], step.cautions, step.specs, step.checks, step.reasons].some(marks => marks.some(mark => mark.id === id))
+/** The marks shown at a step. */
+const marksAt = (step: SheetStep): readonly Mark[] => [
+  step.mark,
+  ...step.cautions,
+  ...step.specs,
+  ...step.checks,
+  ...step.reasons,
+]
+
+const sameMarks = (a: readonly Mark[], b: readonly Mark[]): boolean =>
+  a === b || (a.length === b.length && a.every((mark, i) => mark === b[i]))
+
+const sameStep = (a: SheetStep, b: SheetStep): boolean =>
+  a === b ||
+  (a.number === b.number &&
+    a.mark === b.mark &&
+    sameMarks(a.cautions, b.cautions) &&
+    sameMarks(a.specs, b.specs) &&
+    sameMarks(a.checks, b.checks) &&
+    sameMarks(a.reasons, b.reasons))
+
+/** What of the showing is no matter of a step's own marks. */
+const sameChoice = (a: Showing, b: Showing): boolean =>
+  a.chosen === b.chosen && a.chosenFinding === b.chosenFinding && a.steps === b.steps && a.actions === b.actions
+
+const sameFindings = (step: SheetStep, a: Showing['findings'], b: Showing['findings']): boolean =>
+  a === b || marksAt(step).every(({ id }) => a.get(id) === b.get(id))
 
 type StepProps = { readonly step: SheetStep } & Showing
 
-/** Drawn anew only when what is chosen comes to it or leaves it: a talk of hours has thousands. */
-const PlainStep = memo(({ step, ...showing }: StepProps) => (
-  <li className={styles.step}>
-    <Items marks={step.cautions} showing={showing} />
-    <Item mark={step.mark} number={step.number} showing={showing} />
-    <div className={styles.below}>
-      <Items marks={step.specs} showing={showing} />
-      <Items marks={step.checks} showing={showing} />
-      <Items marks={step.reasons} showing={showing} />
-    </div>
-  </li>
-))
-
 /** A step: its cautions stand before it, what belongs to it below. */
-export const Step = ({ step, showing }: { readonly step: SheetStep; readonly showing: Showing }) => {
-  const { chosen, chosenFinding } = showing
+const Step = memo(
+  ({ step, ...showing }: StepProps) => (
+    <li className={styles.step}>
+      <Items marks={step.cautions} showing={showing} />
+      <Item mark={step.mark} number={step.number} showing={showing} />
+      <div className={styles.below}>
+        <Items marks={step.specs} showing={showing} />
+        <Items marks={step.checks} showing={showing} />
+        <Items marks={step.reasons} showing={showing} />
+      </div>
+    </li>
+  ),
+  (a, b) => sameStep(a.step, b.step) && sameChoice(a, b) && sameFindings(a.step, a.findings, b.findings),
+)
+
+/** The showing of some marks: what is chosen elsewhere is no matter to them. */
+const showingOf = (has: (id: string) => boolean, showing: Showing): Showing => {
+  const { chosen, chosenFinding, steps } = showing
   const place = chosenFinding?.place
+  const holdsChosen = chosen !== undefined && has(chosen)
+  return {
+    ...showing,
+    chosen: holdsChosen ? chosen : undefined,
+    chosenFinding: place?.at === 'mark' && has(place.mark) ? chosenFinding : undefined,
+    steps: holdsChosen ? steps : NO_STEPS,
+  }
+}
+
+type PortionProps = { readonly steps: readonly SheetStep[]; readonly showing: Showing }
+
+/** Some steps on end, passed over as one where nothing in them changed. */
+const Portion = memo(
+  ({ steps, showing }: PortionProps) => (
+    <>
+      {steps.map(step => {
+        const at = marksAt(step)
+        return <Step key={step.mark.id} {...showingOf(id => at.some(mark => mark.id === id), showing)} step={step} />
+      })}
+    </>
+  ),
+  (a, b) =>
+    sameChoice(a.showing, b.showing) &&
+    (a.steps === b.steps ||
+      (a.steps.length === b.steps.length &&
+        a.steps.every((step, i) => {
+          const other = b.steps[i]
+          return other !== undefined && sameStep(step, other)
+        }))) &&
+    (a.showing.findings === b.showing.findings ||
+      b.steps.every(step => sameFindings(step, a.showing.findings, b.showing.findings))),
+)
+
+/** Steps passed over as one, on average: few enough to draw at a key press, many enough that a talk of hours has few portions. */
+const PORTION = 50
+
+/** Whether a portion begins with a step: told by its id alone, so that a step more or less leaves all other portions as they are. */
+const begins = ({ mark }: SheetStep): boolean => {
+  let sum = 0
+  for (const letter of mark.id) sum = (Math.imul(sum, 31) + letter.charCodeAt(0)) >>> 0
+  return sum % PORTION === 0
+}
+
+const portionsOf = (steps: readonly SheetStep[]): readonly SheetStep[][] => {
+  const portions: SheetStep[][] = []
+  for (const step of steps) {
+    const last = portions.at(-1)
+    if (last === undefined || begins(step)) portions.push([step])
+    else last.push(step)
+  }
+  return portions
+}
+
+/** All steps. Drawn anew only where something at them changed: a talk of hours has thousands. */
+export const Steps = ({ steps, showing }: PortionProps) => {
+  const portions = useMemo(
+    () => portionsOf(steps).map(own => ({ own, ids: new Set(own.flatMap(marksAt).map(({ id }) => id)) })),
+    [steps],
+  )
   return (
-    <PlainStep
-      {...showing}
-      step={step}
-      chosen={isAt(step, chosen) ? chosen : undefined}
-      chosenFinding={place?.at === 'mark' && isAt(step, place.mark) ? chosenFinding : undefined}
-    />
+    <ol className={styles.steps}>
+      {portions.map(({ own, ids }, i) => (
+        <Portion
+          key={i === 0 ? 'first' : own[0]?.mark.id}
+          steps={own}
+          showing={showingOf(id => ids.has(id), showing)}
+        />
+      ))}
+    </ol>
   )
 }

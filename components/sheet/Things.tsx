@@ -16,7 +16,7 @@ export const Things = ({ things, showing }: { readonly things: readonly Thing[];
         id === showing.chosen || pencilled !== undefined || showing.findings.has(id)
       const folded = again.filter(other => !isShown(other))
       return (
-        <div key={mark.id}>
+        <div key={mark.id} className={styles.thing}>
           <Item mark={mark} showing={showing} />
           {folded.length > 0 && (
             <p className={styles.again}>

@@ -13,10 +13,15 @@ export const thingsOf = (sheet: Sheet, kind: 'tool' | 'material'): readonly Thin
     ...sheet.loose.filter(mark => mark.kind === kind),
     ...sheet.steps.flatMap(step => (kind === 'tool' ? step.tools : step.materials)),
   ]
+  const byName = new Map<string, Mark[]>()
+  for (const mark of all) {
+    const name = nameOf(mark)
+    const alike = byName.get(name)
+    if (alike === undefined) byName.set(name, [mark])
+    else alike.push(mark)
+  }
   return listed.map(mark => ({
     mark,
-    again: all
-      .filter(other => other.id !== mark.id && nameOf(other) === nameOf(mark))
-      .toSorted((a, b) => a.start - b.start),
+    again: (byName.get(nameOf(mark)) ?? []).filter(other => other.id !== mark.id).toSorted((a, b) => a.start - b.start),
   }))
 }

@@ -176,11 +176,12 @@ export const TalkParagraph = memo(Plain, (a, b) => {
     a.paragraph.first === b.paragraph.first
   const isSameChoice = a.chosen === b.chosen || (!holds(a.brackets, a.chosen) && !holds(b.brackets, b.chosen))
   const isSameMargin =
-    a.brackets.length === b.brackets.length &&
-    a.brackets.every((bracket, i) => {
-      const other = b.brackets[i]
-      return other !== undefined && sameBracket(bracket, other)
-    })
+    a.brackets === b.brackets ||
+    (a.brackets.length === b.brackets.length &&
+      a.brackets.every((bracket, i) => {
+        const other = b.brackets[i]
+        return other !== undefined && sameBracket(bracket, other)
+      }))
   return (
     isSameText &&
     isSameChoice &&

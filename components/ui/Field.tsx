@@ -1,6 +1,6 @@
 'use client'
 
-import { useId } from 'react'
+import { useId, useState } from 'react'
 import styles from './ui.module.css'
 import { useTyped } from './useTyped'
 
@@ -68,14 +68,20 @@ type ChoiceProps<T extends string> = {
   readonly onChoose: (value: T | '') => void
 }
 
-/** A labelled choice among a few words. */
+/** Options drawn with the field; of more than that, the one chosen alone until a hand comes to it. */
+const AT_ONCE = 200
+
+/** A labelled choice among words: a few, or the thousands of steps of a long talk. */
 export const Choice = <T extends string>({ label, value, options, onChoose }: ChoiceProps<T>) => {
   const id = useId()
+  const [isNear, setNear] = useState(false)
+  const come = () => setNear(true)
+  const drawn = isNear || options.length <= AT_ONCE ? options : options.filter(([key]) => key === '' || key === value)
   return (
-    <label className={styles.field} htmlFor={id}>
+    <label className={styles.field} htmlFor={id} onPointerEnter={come} onFocus={come}>
       <span>{label}</span>
       <select id={id} value={value} onChange={event => onChoose(event.target.value as T | '')}>
-        {options.map(([key, word]) => (
+        {drawn.map(([key, word]) => (
           <option key={key} value={key}>
             {word}
           </option>
