@@ -27,6 +27,10 @@ const FIGURE =
 const AGAINST =
   /\b(?:not|and not|instead of|rather than|i (?:gave|told|said)(?: you)?|hold me to|used to say|always said)(?: \w+){0,2}? $/i
 
+/** A sentence without any of these sets no figure aside. */
+const MAY_SET_ASIDE =
+  /\b(?:not|instead of|rather than|i (?:gave|told|said)|hold me to|said)(?: \w+){0,2}? (?:\d|an?\b|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|hundred|\w+teen|\w+ty)/i
+
 /** Figures of a sentence that it sets others against: `sixty percent, not fifty`. */
 const setAside = (text: string): readonly string[] =>
   [...text.matchAll(FIGURE)].flatMap(({ 0: figure, index }) =>
@@ -45,7 +49,7 @@ const isOneSided = ({ low, high, nominal }: Quantity): boolean =>
 const firstValue = (quantity: Quantity, around: Around): Quantity | undefined => {
   if (!hasNumber(quantity)) return undefined
   const size = sizeOf(quantity)
-  const figures = setAside(around.text)
+  const figures = MAY_SET_ASIDE.test(around.text) ? setAside(around.text) : []
   const isOf = ({ quantity: said }: Said, most: number): boolean =>
     said.unit === quantity.unit && sizeOf(said) !== size && isAlike(size, sizeOf(said), most)
   const named =

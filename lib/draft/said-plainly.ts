@@ -17,6 +17,8 @@ type Rule = {
   readonly pattern: RegExp
   /** From the groups of a match, what is said in other words; undefined where nothing is. */
   readonly plain: (...groups: readonly string[]) => string | undefined
+  /** A sentence without this, in lower case, holds nothing of the kind: spares most the look. */
+  readonly needs?: string
 }
 
 /** Two figures this far apart are no ends of a range: thirteen-fifty is a number. Common practice, no source. */
@@ -32,6 +34,7 @@ const RULES: readonly Rule[] = [
   },
   // `thirteen-fifty` revs, `eleven-eighty`.
   {
+    needs: 'ty',
     pattern: new RegExp(`\\b(${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)-((?:${TEN})(?:-(?:${ONE}))?)\\b`, 'gi'),
     plain: (above = '', below = '') => {
       const [a, b] = [under100(above), under100(below)]
@@ -40,6 +43,7 @@ const RULES: readonly Rule[] = [
   },
   // `five-oh to seven-oh`.
   {
+    needs: '-oh',
     pattern: new RegExp(`\\b(${ONE})-oh\\b`, 'gi'),
     plain: (tens = '') => String(10 * (ONES.get(tens.toLowerCase()) ?? 0)),
   },
@@ -51,6 +55,7 @@ const RULES: readonly Rule[] = [
   },
   // `it can't be over, I wanna say 80`.
   {
+    needs: 'say',
     pattern: new RegExp(
       `(?<=\\b(?:than|over|under|above|below|past|exceed|by|within|about|around)),? +(?:(?:oh|uh|um|ah|er|well|i think),? +)?(?:i (?:wanna|want to|would|'d) say|i'd (?:say|guess)|i'll say|let's say|let me say|i was about to say|shall we say|shall i say|say),?${NUMBER_NEXT}`,
       'gi',
@@ -59,6 +64,7 @@ const RULES: readonly Rule[] = [
   },
   // `one up or one down`, `and I'll take one either way`, after a figure.
   {
+    needs: 'down',
     pattern: new RegExp(`, (?:and )?(\\d+|${ONE}|ten|half) (?:up (?:or|and|and|to) \\1 down)\\b`, 'gi'),
     plain: (by = '') => `, ± ${by}`,
   },
@@ -79,9 +85,10 @@ const RULES: readonly Rule[] = [
     plain: () => '',
   },
   // `every fortnight`, `five thousand k`.
-  { pattern: /\b(every|each) fortnight\b/gi, plain: (every = '') => `${every} 2 weeks` },
-  { pattern: /\ba fortnight\b/gi, plain: () => '2 weeks' },
+  { needs: 'fortnight', pattern: /\b(every|each) fortnight\b/gi, plain: (every = '') => `${every} 2 weeks` },
+  { needs: 'fortnight', pattern: /\ba fortnight\b/gi, plain: () => '2 weeks' },
   {
+    needs: 'thousand k',
     pattern: new RegExp(`\\b(${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?) thousand k\\b`, 'gi'),
     plain: (thousands = '') => `${1000 * (under100(thousands) ?? 0)} km`,
   },
@@ -100,6 +107,7 @@ const RULES: readonly Rule[] = [
   { pattern: /\ban? single(?= \w)/gi, plain: () => 'one' },
   // `two metres twelve`.
   {
+    needs: 'met',
     pattern: new RegExp(
       `\\b(\\d|${ONE}|ten) (met(?:re|er)s?) (\\d\\d|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)\\b(?! ?(?:mm|mill?|centi|cm|inch|degrees|bar|volt|minute|second|by|screws|bolts|times|pieces))`,
       'gi',
@@ -111,6 +119,7 @@ const RULES: readonly Rule[] = [
   },
   // `grams to every litre`.
   {
+    needs: 'gram',
     pattern:
       /\b((?:milli)?grams?) (?:of (?!the\b)[a-z]+ )?(?:to|in|per|for|into|on|with)(?: each| every| the| a| one)* (lit(?:re|er))\b/gi,
     plain: (gram, litre) => `${gram} per ${litre}`,
@@ -128,6 +137,7 @@ const RULES: readonly Rule[] = [
   { pattern: /\bthe(?= (?:quarter of an|half) hour\b)/gi, plain: () => 'a' },
   // `a thousand, twelve hundred`.
   {
+    needs: 'thousand',
     pattern: new RegExp(`\\b(?:an?|one) thousand(,| to| or| and) (${TEEN}) hundred\\b`, 'gi'),
     plain: (sign = '', hundreds = '') => `1000${sign} ${100 * (under100(hundreds) ?? 0)}`,
   },
@@ -147,10 +157,11 @@ const RULES: readonly Rule[] = [
     plain: () => 'under',
   },
   // `never flatter than forty degrees`.
-  { pattern: /\b(?:flatter|shallower) than\b/gi, plain: () => 'less than' },
-  { pattern: /\bsteeper than\b/gi, plain: () => 'more than' },
+  { needs: 'er than', pattern: /\b(?:flatter|shallower) than\b/gi, plain: () => 'less than' },
+  { needs: 'steeper', pattern: /\bsteeper than\b/gi, plain: () => 'more than' },
   // `twenty-five below, Celsius`.
   {
+    needs: ' below',
     pattern: new RegExp(
       `\\b((?:\\d+|${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)) below(?=[,.;?!]|$| zero\\b| freezing\\b)(?=.*\\b(?:celsius|frost|freez\\w*|cold\\w*|fahrenheit)\\b)`,
       'gi',
@@ -179,10 +190,13 @@ const MAY =
 export const sayPlainly = (text: string): string => {
   if (!MAY.test(text)) return text
   let said = text
-  for (const { pattern, plain } of RULES)
+  const low = text.toLowerCase()
+  for (const { pattern, plain, needs = '' } of RULES) {
+    if (!low.includes(needs)) continue
     said = said.replace(pattern, (whole: string, ...rest: readonly unknown[]) => {
       const put = plain(...rest.filter(part => typeof part === 'string').slice(0, -1))
       return put === undefined || put.length > whole.length ? whole : put.padEnd(whole.length)
     })
+  }
   return said
 }

@@ -85,10 +85,11 @@ const shapeOf = (quantity: Quantity): string => {
 
 const dimensionOf = ({ unit }: Quantity): string => toDimension(unit) ?? (unit === undefined ? 'none' : 'other')
 
-/** A feature of a limit's sentence as one of the limit; empty for those that count or that place words. */
-const asOfItsSentence = onceForText(name =>
-  /^(?:w|word|tag|tag2|long|order-then)[:]/.test(name) || name.includes('@') ? '' : `in:${name}`,
-)
+/** A feature of a limit's sentence as one of the limit, and of one that is no plain value; none for those that count or that place words. */
+const asOfItsSentence = onceForText((name: string) => {
+  if (/^(?:w|word|tag|tag2|long|order-then)[:]/.test(name) || name.includes('@')) return undefined
+  return { own: `in:${name}`, shaped: onceForText(shape => `${shape}-in:${name}`) }
+})
 
 const featuresOf = (
   readings: readonly Reading[],
@@ -107,7 +108,9 @@ const featuresOf = (
   const own: string[] = []
   for (const name of reading.own) {
     const told = asOfItsSentence(name)
-    if (told !== '') own.push(told)
+    if (told === undefined) continue
+    own.push(told.own)
+    if (shape !== 'nominal') own.push(told.shaped(shape))
   }
   const after: string[] = []
   for (const name of readings[i + 1]?.own ?? [])
