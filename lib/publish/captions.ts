@@ -1,3 +1,4 @@
+import { formatTime } from '@/lib/procedure/time'
 import { cutWord, measure, toLines } from './phrase'
 import type { CaptionLimits } from './publication'
 import type { SpokenText } from './spoken'
@@ -117,14 +118,21 @@ export const captionNotices = (captions: readonly Caption[], limits: CaptionLimi
   return captions.flatMap(caption => {
     const seconds = caption.end - caption.start
     const rate = characters(caption) / seconds
-    const at = `caption at ${caption.start.toFixed(1)} s`
+    const at = `caption at ${formatTime(caption.start)}`
     const found: string[] = []
     if (rate > speed * 1.005)
       found.push(
-        `${at}: ${rate.toFixed(0)} characters a second, more than ${speed}; shorten the words or the pause after it`,
+        `${at}: ${rate.toFixed(0)} characters a second, more than ${speed} can be read; correct the talk there to fewer words, or leave it`,
       )
-    if (seconds < least - 0.001) found.push(`${at}: stands ${seconds.toFixed(2)} s, less than ${least} s`)
-    if (seconds > longest + 0.001) found.push(`${at}: stands ${seconds.toFixed(1)} s, more than ${longest} s`)
+    if (seconds < least - 0.001)
+      found.push(
+        `${at}: stands ${seconds.toFixed(2)} s, less than ${least} s; see whether the times of the talk are right`,
+      )
+    // Told in tenths: what those do not show is no fault.
+    if (Math.round(seconds * 10) > Math.round(longest * 10))
+      found.push(
+        `${at}: stands ${seconds.toFixed(1)} s, more than ${longest} s; see whether the times of the talk are right`,
+      )
     return found
   })
 }

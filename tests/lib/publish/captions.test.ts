@@ -122,7 +122,16 @@ describe('captions', () => {
       { start: 0, end: 1, text: 'This is far too much to be read in one second.' },
       { start: 1, end: 3, text: 'Right.', speaker: 'Bo' },
     )
-    expect(captionNotices(fast)[0]).toMatch(/^caption at 0.0 s: \d+ characters a second, more than 17/)
+    expect(captionNotices(fast)[0]).toMatch(/^caption at 0:00: \d+ characters a second, more than 17/)
+  })
+
+  test('[P9] say at what time a caption stands too long, and nothing where tenths of a second do not show it', () => {
+    const standing = (start: number, end: number) => ({ start, end, lines: ['Wait.'], speaker: '' })
+    const [late, near] = [standing(154.4, 161.6), standing(30, 37.04)]
+    expect(captionNotices([late])).toEqual([
+      'caption at 2:34: stands 7.2 s, more than 7 s; see whether the times of the talk are right',
+    ])
+    expect(captionNotices([near])).toEqual([])
   })
 
   test('[P9] take the words as corrected, and sentences where they are given', async () => {
