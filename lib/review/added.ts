@@ -43,7 +43,7 @@ export const addedBy = onceFor(({ verb, acts, things, along, rest, isAgain }: Ac
     ? NONE
     : JAMS.has(verb) && rest[0] === 'between' && rest.some(word => TURNING.has(word))
       ? things.filter(({ head }) => head !== '')
-      : JAMS.has(verb) && things.some(({ head }) => TURNING.has(head))
+      : JAMS.has(verb) && things.some(({ words }) => words.some(word => TURNING.has(word)))
         ? along.filter(({ head }) => head !== '')
         : [
             ...(BRINGS.has(verb) && !acts.has('remove')

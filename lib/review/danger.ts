@@ -60,7 +60,7 @@ const INDEX = new Map(HAZARDS.map((hazard, i) => [hazard, i]))
 type Seen = { plain?: SheetStep; hinted?: SheetStep; last: SheetStep; isMet: boolean; readonly steps: Set<number> }
 
 /** What is asleep while the power is off: a guard may come off, a blade be handled by its hub. */
-const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw'])
+const BY_POWER = new Set(['rotating-parts', 'flying-particles', 'engine-saw', 'radiation'])
 /** What waits behind a valve or in a can until it is let out. */
 const STORED = new Set(['pressure', 'capacitor'])
 

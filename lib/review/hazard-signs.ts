@@ -80,7 +80,7 @@ const MORE: Readonly<Record<string, Signs>> = {
     knownOnly:
       /\b(?:cuts?(?! off)\b|cutting|sharp|gloves?|lacerat\w*|edges?|slic\w*|teeth|barbs?|burrs?|splinters?|razor\w*|gash\w*)\b/i,
     signals:
-      /\b(?:slide|pull|draw|press|push|put|hold|take|wipe|brush|grip|carry|unscrew|slip|insert|mount|set|swap|scrape|turn)\w*\b[^.;]*\b(?:(?<!(?:wiper|fan|rotor|turbine|switch|feeler) )blades?|cutters?|knife|knives|cutting (?:disc|wheel|chain)|scalpel|razor)\b/i,
+      /\b(?:slide|pull|draw|press|push|put|hold|take|wipe|brush|grip|carry|unscrew|slip|insert|mount|set|swap|scrape|turn)\w*\b[^.;]*\b(?:(?<!(?:wiper|fan|rotor|turbine|switch|feeler) )blades?|(?<!\b(?:side|wire|cable|bolt|pipe|tube|diagonal|flush|tile) )cutters?|knife|knives|cutting (?:disc|wheel|chain)|scalpel|razor)\b/i,
     known: /\bpierc\w*\b|\bneedle\b|\bprick\w*\b|\bteeth\b|\bstab\w*\b/i,
   },
   'flying-particles': {

@@ -117,6 +117,8 @@ const isSomeOf = ({ thing, undone, of }: Open, action: Action, stems: ReadonlySe
   if (verb === 'plug' && undone === 'disconnected' && thing.head === 'plug')
     return !things.some(({ head }) => LEADS.has(head))
   if (isPortionOf(action, thing)) return true
+  // "Unhook both ends of the old wire": the new wire brings its own.
+  if (of !== undefined && PORTIONS.has(thing.head) && things.some(other => isLikeThing(of, other))) return true
   const isFastener = FASTENERS.has(thing.head) && !isLocking(thing)
   if (isFastener && of !== undefined && FASTENING.has(verb) && things.some(other => isLikeThing(of, other))) return true
   if (rest.includes(thing.head) || rest.includes(`${thing.head}s`))
@@ -239,6 +241,7 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
       // "Unplug the packer" is made good by its plug.
       if (
         /\bunplug/i.test(step.text) &&
+        !(LEADS.has(thing.head) && !isCord(thing)) &&
         things.some(
           other => (other.head === 'plug' && other.words.length === 1) || (PLUGS.has(other.head) && isCord(other)),
         )

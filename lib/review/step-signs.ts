@@ -20,9 +20,9 @@ const RELIEVES =
 /** "Switch the grinder on at the wall" runs it for nobody's hands. */
 const ONLY_SWITCHED =
   /^(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?$/i
-/** Plugged in, a machine does nothing yet; a door opened for fresh air is a care taken. */
+/** Plugged in or its supply open again, a machine does nothing yet; a door opened for fresh air is a care taken. */
 const IDLE =
-  /^(?:then |now )?(?:plug\b[^.;]*\bin\b|(?:push|put|press)\b[^.;]*\bplug\b[^.;]*\b(?:in|into|home)\b|open\b[^.;]*\b(?:door|window|hatch|shutter)s?\b[^.;]*\b(?:to (?:ventilate|air)|for (?:fresh )?air)\b)(?![^.;]*\b(?:and|then|when|while)\b)/i
+  /^(?:then |now )?(?:plug\b[^.;]*\bin\b|(?:push|put|press)\b[^.;]*\bplug\b[^.;]*\b(?:in|into|home)\b|(?:re-?open|open|turn on)\b[^.;]*\b(?:air|water) supply(?: (?:valve|tap|cock))?$|open\b[^.;]*\b(?:door|window|hatch|shutter)s?\b[^.;]*\b(?:to (?:ventilate|air)|for (?:fresh )?air)\b)(?![^.;]*\b(?:and|then|when|while)\b)/i
 /** @returns whether a step brings no hazard of its own, whatever its words: it gets rid of what is left, plugs in, airs. */
 const isIdle = (text: string): boolean => IDLE.test(text) || isDisposing(text)
 const NOTHING: readonly never[] = []

@@ -176,9 +176,9 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
     hazard: 'heavy-part',
     machine:
       /\b(?:ceiling fan|gearbox|transmission|engines?|motors?|compressors?|boilers?|water heaters?|washing machine|dryer|fridge|freezer|cooker|stove|safe|piano|tractor|truck|lorry|axle|pumps?|garage door|window|windscreen|sofa|bathtub|toilet|chain hoist|generator|forklift|pallet)\b/i,
-    notMachine: /\b(?:quadcopter|drone|model|toy|watch|camera|laptop|phone|printer|slot car|rc)\b/i,
+    notMachine: /\b(?:wiper|treadmill|quadcopter|drone|model|toy|watch|camera|laptop|phone|printer|slot car|rc)\b/i,
     signals:
-      /\b(?:lift|carry|heave|haul|hang|hoist|manhandle|raise|take down)\w*\b[^.;]*\b(?:fan|motor|gearbox|transmission|engine|compressor|boiler|heater|machine|dryer|fridge|freezer|cooker|stove|safe|batter(?:y|ies)|axle|pump|door section|panel section|window|windscreen|generator|counterweight)\b(?! (?:heads?|cover|lid|cap|lead|cable|connector|bracket|mount|plug|belt|guard|latch|handle|terminal|switch))/i,
+      /\b(?:lift|carry|heave|haul|hang|hoist|manhandle|raise|take down)\w*\b[^.;]*\b(?:fan|motor|gearbox|transmission|engine|compressor|boiler|heater|machine|dryer|fridge|freezer|cooker|stove|safe|batter(?:y|ies)|axle|pump|door section|panel section|window|windscreen|generator|counterweight)\b(?! (?:heads?|hoods?|cover|lid|cap|lead|cable|connector|bracket|mount|plug|belt|guard|latch|handle|terminal|switch))/i,
     not: /\b(?:hoist it|with (?:a|the) (?:hoist|crane|jack|lift)|jack|by hand|slowly three times|lift off the (?:cover|lid)|float|blade)\b/i,
     isHint: true,
   },

@@ -110,7 +110,7 @@ export const WASTES: readonly Waste[] = [
   {
     id: 'solvent',
     arises:
-      /\b(?:solvents?|paraffin|kerosene|white spirit|mineral spirits|thinners?|acetone|turpentine|parts cleaner|(?:degreaser|(?:brake|carb(?:urett?or)?|contact|engine|throttle body|gun) cleaner)\b(?=[^.;]*\b(?:rags?|cloths?|towels?|wipes?|bath|tray|tub|tank|soak\w*)\b)|(?:blanket|press|roller|plate|screen|type|brush) wash|naphtha|white gas|panel wipe|paint stripper|resin cleaner|xylene|toluene|mek|flushing agent)\b/i,
+      /\b(?:solvents?|(?:wash|clean|rinse|soak|wipe|flush|swill|degrease)\w*\b[^.;]*\b(?:paraffin|kerosene)|white spirit|mineral spirits|thinners?|acetone|turpentine|parts cleaner|(?:degreaser|(?:brake|carb(?:urett?or)?|contact|engine|throttle body|gun) cleaner)\b(?=[^.;]*\b(?:rags?|cloths?|towels?|wipes?|bath|tray|tub|tank|soak\w*)\b)|(?:blanket|press|roller|plate|screen|type|brush) wash|naphtha|white gas|panel wipe|paint stripper|resin cleaner|xylene|toluene|mek|flushing agent)\b/i,
     not: /\bdry\b[^.;]*\b(?:rag|cloth|towel)s?\b[^.;]*\b(?:outdoors|outside|flat|open air)\b/i,
     named: /\b(?:solvents?|paraffin|kerosene|degreaser|spirits?|thinners?|acetone|rags?|liquids?|cleaner)\b/i,
     isHazardous: true,

@@ -17,7 +17,7 @@ import { contentStems } from '../words'
 
 /** Parts that hold something in, once disturbed. */
 const JOINT =
-  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|fitting|coupling|swivel|flare|ferrule|tail|adaptor|adapter|film|membrane|bladder)$/
+  /^(?:drain|gasket|seal|o-ring|oring|union|hose|pipe|line|bonnet|sump|radiator|carburettor|carburetor|filter|manifold|banjo|gland|standpipe|injector|flange|diaphragm|impeller|bowl|trap|boiler|fitting|coupling|swivel|flare|ferrule|tail|adaptor|adapter|film|membrane|bladder)$/
 const DRY =
   /\b(?:vent hose|wind hose|air duct|duct|flex|cable gland|cord seal|cord|bearings?|air filter|air hose|vacuum hose|dust|cabin filter|air line|bracket|clip|lint|hose reel|blower|exhaust manifold|light|spotlight|belt)\b/i
 const FLUIDS =
@@ -47,7 +47,7 @@ const isJoined = (text: string): boolean =>
       ),
   )
 /** Nuts and bolts that make a joint tight themselves. */
-const OF_PIPES = /^(?:drain|union|swivel|flare|banjo|gland|ferrule)$/
+const OF_PIPES = /^(?:sump|boiler|oil|filler|core|drain|union|swivel|flare|banjo|gland|ferrule)$/
 const NO_JOINT =
   /^(?:cap|lid|cover|guard|bracket|panel|door|switch|connector|lead|cable|sensor|hood|shroud|fan|thermostat|mount|support|insulation|lagging)$/
 /** A sieve that is dropped in seals nothing. */

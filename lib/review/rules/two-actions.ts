@@ -8,7 +8,7 @@ import { sample } from '../sample'
 import { isLikeThing } from '../thing'
 
 const MINOR = new Set(
-  'keep hold let wait leave allow make be check look feel listen watch note record write use repeat press run start stop switch power shut unplug turn'.split(
+  'keep hold let wait leave allow make be check look feel listen watch note record write use repeat press run start stop switch power shut unplug turn cool'.split(
     ' ',
   ),
 )
@@ -28,9 +28,14 @@ const isOfFastener = ({ things }: Action): boolean => things.some(({ head }) => 
 /** How it is done is no second thing to do. */
 const MANNER = /\b(?:by|while) (?=[a-z]+ing\b)[^.;]*/gi
 
+const ROLLS = new Set(['push', 'roll', 'ride', 'spin', 'drive', 'walk', 'wheel'])
+const BRAKES = new Set(['brake', 'handbrake', 'lever', 'pedal'])
+
 /** Two actions that are one move: on one thing, screws with what they hold, or done at once. */
 const areOne = (a: Action, b: Action): boolean => {
   if (b.things.length === 0 || b.things.some(({ head }) => head === '') || a.things.length === 0) return true
+  // "Push the trolley and pull the hand brake": the brake is tried by it.
+  if (ROLLS.has(a.verb) && b.things.some(({ head }) => BRAKES.has(head))) return true
   if (MINOR.has(a.verb) || MINOR.has(b.verb) || ASIDE.has(b.verb)) return true
   if (
     a.things.some(thing =>

@@ -66,6 +66,25 @@ describe('what a sound sheet says is left alone', () => {
   })
 })
 
+describe('what short sheets of other trades showed', () => {
+  test('[R3] a brake is tried by rolling; a supply open again brings nothing; side cutters are no blade', () => {
+    expect(asked('two-actions', steps('Push the trolley and pull the hand brake'))).toBe(0)
+    expect(asked('hazard-no-caution', steps('Open the air supply valve'))).toBe(0)
+    expect(asked('hazard-no-caution', steps('Snip the wire with the side cutters'))).toBe(0)
+  })
+
+  test('[R3] kerosene poured in to burn is no waste, used to wash it is', () => {
+    expect(asked('no-disposal', steps('Pour kerosene into the tank'))).toBe(0)
+    expect(asked('no-disposal', steps('Wash the jets in kerosene'))).toBe(1)
+  })
+
+  test('[R2] a connector unplugged does not come back with the battery lead', () => {
+    const left = (...texts: readonly string[]) => asked('not-reconnected', steps(...texts))
+    expect(left('Unplug the motor connector', 'Reconnect the battery minus lead')).toBe(1)
+    expect(left('Unplug the motor connector', 'Push the motor connector in')).toBe(0)
+  })
+})
+
 describe('what is left on, turned wrongly or never picked up is found', () => {
   test('[R2] a handwheel left on its shaft, a strut left under, a block between', () => {
     const left = (tool: string, ...texts: readonly string[]) =>
