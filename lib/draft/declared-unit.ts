@@ -23,7 +23,7 @@ const NAME =
   'newton[- ]?met(?:re|er)s?|foot[- ]pounds?|inch[- ]pounds?|millimet(?:re|er)s?|inches|thou(?:sandths)?|psi|kilopascals?|celsius|centigrade|fahrenheit|volts|amps|ohms|microns'
 /** `all in bar`, `these are newton metres`, `in millimetres I mean`: a unit without a figure. */
 const DECLARED = new RegExp(
-  `(?:\\bin (?:the )?|\\b(?:all|always|are|is|it's|that's|they're|i mean)(?: all| always| in)?,? |(?<=,) (?=[a-z -]{3,24}(?: (?:that is|that's|mind|i mean|i said|of course|all)\\b|, so\\b|[.]?$)))(${NAME}|(?<=\\b(?:in|all) )bar)\\b(?= ?(?:[,.;]|$|i mean\\b|here\\b|on (?:this|all|the)\\b|for (?:this|all|the)\\b|not\\b|always\\b|throughout\\b|that is\\b|mind\\b|i said\\b|of course\\b|all\\b))`,
+  `(?:\\bin (?:the )?|\\b(?:all|always|are|is|it's|that's|they're|i mean)(?: all| always| in)?,? |(?<=,) (?=[a-z -]{3,24}(?: (?:that is|that's|mind|i mean|i said|of course|all)\\b|, (?:so|and|but)\\b|[.]?$)))(${NAME}|(?<=\\b(?:in|all) )bar)\\b(?= ?(?:[,.;]|$|i mean\\b|here\\b|on (?:this|all|the)\\b|for (?:this|all|the)\\b|not\\b|always\\b|throughout\\b|that is\\b|mind\\b|i said\\b|of course\\b|all\\b))`,
   'gi',
 )
 /** A sentence without any of these declares nothing. */

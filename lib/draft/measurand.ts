@@ -88,7 +88,7 @@ const THING_FARTHER = 4
 /**
  * @returns what the number at [at, to) of a text measures, by the nearest word that names it, one that names a property
  * before one that names a thing; undefined where none does. With `isNamed` no thing
- * tells.
+ * tells but what is tightened.
  */
 export const toMeasurand = (
   text: string,
@@ -100,7 +100,7 @@ export const toMeasurand = (
   let near = REACH
   for (const match of matchesOf(text.toLowerCase(), WORD)) {
     const named = NAMED.get(match[0])
-    if (named === undefined || (isNamed && !named.isProperty)) continue
+    if (named === undefined || (isNamed && !named.isProperty && named.dimension !== 'torque')) continue
     const end = match.index + match[0].length
     if (ADJECTIVES.test(match[0]) && WHICH.test(text.slice(end, end + 12))) continue
     const isWithin = match.index >= at && end <= to

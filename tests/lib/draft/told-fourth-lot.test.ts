@@ -158,6 +158,10 @@ describe('limits as a fourth lot of trades and manners tells them', () => {
     ],
     ['low=650 high=750 {rev}/min', '[us] Idle should come down to somewhere around 650 to 750 once it’s warm.'],
     ['low=40 high=60 [psi]', '[us] Once she’s settled, that needle lives between forty and sixty pounds.'],
+    [
+      'nominal=40 low=36 high=44 N.m',
+      'Start all the bolts with your fingers. // The book wants forty on those, give or take four, newton metres, and cross over from corner to corner.',
+    ],
   ] as const)('[D11] %s: %s', ([wanted, said]) => {
     const parts = said.replace('[us] ', '').split(' // ')
     const found = limitsOf([said.startsWith('[us] ') ? US : METRIC, ...parts])
