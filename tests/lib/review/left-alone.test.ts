@@ -67,10 +67,9 @@ describe('what a sound sheet says is left alone', () => {
 })
 
 describe('what short sheets of other trades showed', () => {
-  test('[R3] a brake is tried by rolling; a supply open again brings nothing; side cutters are no blade', () => {
+  test('[R3] a brake is tried by rolling; a supply open again brings nothing', () => {
     expect(asked('two-actions', steps('Push the trolley and pull the hand brake'))).toBe(0)
     expect(asked('hazard-no-caution', steps('Open the air supply valve'))).toBe(0)
-    expect(asked('hazard-no-caution', steps('Snip the wire with the side cutters'))).toBe(0)
   })
 
   test('[R3] kerosene poured in to burn is no waste, used to wash it is', () => {
