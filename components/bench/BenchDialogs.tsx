@@ -1,12 +1,14 @@
 'use client'
 
 import dynamic from 'next/dynamic'
+import { useState } from 'react'
 import type { OpenFootage } from '@/lib/footage/open'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
 import type { Finding } from '@/lib/review/rule'
 import { KeysDialog } from './KeysDialog'
 import { benchStore } from './laying'
+import { PLAIN_OUTPUT } from './OutputChoices'
 import type { Listening } from './useListening'
 
 const ReadBackDialog = dynamic(() => import('./ReadBackDialog').then(({ ReadBackDialog: dialog }) => dialog))
@@ -35,6 +37,9 @@ type Props = {
 /** The dialog over the bench, if one is open. */
 export const BenchDialogs = (props: Props) => {
   const { open, id, project, findings, opened, listening, onPerform, onOpen } = props
+  // Kept while the recording is on the bench: what is published twice is published alike.
+  const [output, setOutput] = useState(PLAIN_OUTPUT)
+  const [address, setAddress] = useState('')
   const onClose = () => onOpen(undefined)
   switch (open) {
     case 'keys':
@@ -46,6 +51,10 @@ export const BenchDialogs = (props: Props) => {
           findings={findings}
           opened={opened}
           stillsOf={() => benchStore().stillsOf(id)}
+          output={output}
+          onOutput={to => setOutput(before => ({ ...before, ...to }))}
+          address={address}
+          onAddress={setAddress}
           onPerform={onPerform}
           onReadBack={() => onOpen('read-back')}
           onClose={onClose}

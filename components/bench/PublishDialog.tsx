@@ -17,7 +17,7 @@ import { selected } from '@/lib/publish/selection'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import { ClipProgress } from './ClipProgress'
-import { type Output, OutputTicks, PLAIN_OUTPUT, UnitsChoice } from './OutputChoices'
+import { type Output, OutputTicks, UnitsChoice } from './OutputChoices'
 import { Release } from './Release'
 import { saveFile } from './saving'
 import { useClips } from './useClips'
@@ -32,6 +32,11 @@ type Props = {
   readonly opened: OpenFootage | undefined
   /** The pictures of its steps. */
   readonly stillsOf: () => Promise<ReadonlyMap<string, Blob>>
+  readonly output: Output
+  readonly onOutput: (to: Partial<Output>) => void
+  /** Put before the times in links; empty for the footage's name. */
+  readonly address: string
+  readonly onAddress: (address: string) => void
   readonly onPerform: (...edits: Edit[]) => void
   readonly onReadBack: () => void
   readonly onClose: () => void
@@ -50,6 +55,9 @@ const PUBLICATION_WORDS: Readonly<Record<PublicationName, string>> = {
 
 /** Publications with chapters in them. */
 const CHAPTERED: ReadonlySet<PublicationName> = new Set(['notes', 'chapters', 'packet'])
+
+/** Publications that have no head to say anything at. */
+const HEADLESS: ReadonlySet<PublicationName> = new Set(['captions', 'chapters'])
 
 const nameOf = (file: PublishedFile): string => file.path.split('/').at(-1) ?? file.path
 
@@ -74,12 +82,11 @@ const Preview = ({ file }: { readonly file: PublishedFile }) => {
 }
 
 /** What is published, from one sheet: chosen, looked at, saved. */
-export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, onReadBack, onClose }: Props) => {
+export const PublishDialog = (props: Props) => {
+  const { project, findings, opened, stillsOf, output, onOutput, address, onAddress, onPerform, onReadBack, onClose } =
+    props
   const [name, setName] = useState<PublicationName>('sheet')
-  const [output, setOutput] = useState(PLAIN_OUTPUT)
   const { units, isKeptOnly, isListing } = output
-  const change = (to: Partial<Output>) => setOutput(before => ({ ...before, ...to }))
-  const [address, setAddress] = useState('')
   const [least, setLeast] = useState(LEAST_CHAPTER)
   const [isClipped, setClipped] = useState(false)
 
@@ -144,16 +151,16 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
         </fieldset>
         <div className={styles.publishSide}>
           <div className={styles.publishOptions}>
-            <UnitsChoice output={output} onChange={change} />
+            <UnitsChoice output={output} onChange={onOutput} />
             <Field
               label="Address of the footage in links (else its file name)"
               value={address}
               onDone={typed => {
-                setAddress(typed.trim())
+                onAddress(typed.trim())
                 return undefined
               }}
             />
-            <OutputTicks output={output} onChange={change} />
+            <OutputTicks output={output} onChange={onOutput} />
             {CHAPTERED.has(name) && (
               <Field
                 label="Shortest chapter, seconds"
@@ -191,7 +198,8 @@ export const PublishDialog = ({ project, findings, opened, stillsOf, onPerform, 
             ))}
           {stops.length > 0 && (
             <p className={styles.stops} role="note">
-              {countOf(stops.length, 'stop finding is', 'stop findings are')} open; the publication says so at its head.
+              {countOf(stops.length, 'stop finding is', 'stop findings are')} open;{' '}
+              {HEADLESS.has(name) ? 'nothing in these files says so.' : 'the publication says so at its head.'}
             </p>
           )}
           {made === undefined && !isWaiting && <p role="status">Writing it</p>}

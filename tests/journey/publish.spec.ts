@@ -118,3 +118,24 @@ test('the times of the talk and of its marks are shifted together, and back', as
   await page.keyboard.press('Control+z')
   await expect(talkOf(page).getByRole('button', { name: '0:00' })).toBeVisible()
 })
+
+test('choices for a publication are there again when it is published again; captions are not said to tell of stops', async ({
+  page,
+}) => {
+  await lay(page, tempFile('guard.vtt', vtt('Take off the belt guard.', 'Tighten the belt.', 'Run the planer.')))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await expect(sheetOf(page).locator('aside[data-level="stop"]').first()).toBeVisible()
+  const publish = page.getByRole('button', { name: 'Publish', exact: true })
+  await publish.click()
+  await page.getByLabel('Units').selectOption('metric')
+  await page.getByLabel('only kept marks').check()
+  await page.getByLabel(/^Address of the footage/).fill('https://example.org/guard')
+  await expect(page.getByRole('note').first()).toContainText('the publication says so at its head')
+  await page.getByRole('radio', { name: /^Captions/ }).check()
+  await expect(page.getByRole('note').first()).toContainText('nothing in these files says so')
+  await page.keyboard.press('Escape')
+  await publish.click()
+  await expect(page.getByLabel('Units')).toHaveValue('metric')
+  await expect(page.getByLabel('only kept marks')).toBeChecked()
+  await expect(page.getByLabel(/^Address of the footage/)).toHaveValue('https://example.org/guard')
+})
