@@ -49,7 +49,9 @@ const kindsOf = (indices: readonly number[], harm: Harm): readonly KindOdds[] =>
     .filter(({ margin }, i) => i === 0 || margin >= SECOND)
   const [first] = passing
   const caution = told.find(({ kind }) => kind === 'caution')
-  if (harm === 'none' || caution === undefined || passing.includes(caution)) return passing
+  if (harm === 'none' || caution === undefined) return passing
+  // What warns is not told once more as the reason.
+  if (passing.includes(caution)) return passing.filter(({ kind }) => kind !== 'reason')
   if (harm === 'warned') {
     const others = passing.filter(({ kind, margin }) => kind !== 'reason' && margin >= SECOND)
     return [{ ...caution, odds: caution.odds - caution.margin + SECOND }, ...others]

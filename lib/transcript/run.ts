@@ -1,6 +1,7 @@
 import { type Model, sigmoid, toPartsIndex, toScorer } from '@/lib/trade/model'
 import { eachBoundaryFeature, type Pace, type RunWord, seenAs, slackBucket, toRunWords } from './boundary'
 import boundaryModel from './boundary-model.json'
+import { isInsideFigure } from './figure'
 import { heedPhrasing } from './phrased'
 import type { Token } from './token'
 
@@ -16,6 +17,9 @@ export type BoundaryModel = Model & {
 
 /** Words alone miss more ends than they make up: what evens that out. Tried on cases left out. */
 const UNTIMED = 0.8
+
+/** Log odds of what never is. */
+const NEVER = -1000
 
 /** Log odds of an end after each word of a run but the last: by words, cues and pauses, and by the words alone. */
 export type Odds = { readonly timed: number[]; readonly plain: number[] }
@@ -89,6 +93,8 @@ export const divideRun = (
   { timed, plain }: Odds,
   given: BoundaryModel,
 ): readonly number[] => {
+  for (let i = 0; i < words.length - 1; i++)
+    if (isInsideFigure(words[i - 1]?.word, words[i]?.word ?? '', words[i + 1]?.word ?? '')) timed[i] = plain[i] = NEVER
   const phrased = heedPhrasing(words, plain, given.density)
   if (phrased !== undefined) return divide(phrased, words.length, given)
   if (words[0]?.start === words.at(-1)?.end)

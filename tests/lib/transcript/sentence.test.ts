@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Cue, Transcript } from '@/lib/procedure/recording'
+import { isInsideFigure } from '@/lib/transcript/figure'
 import { toSentences } from '@/lib/transcript/sentence'
 import { cue, readText, transcriptOf, word } from '../../transcripts'
 
@@ -98,6 +99,36 @@ describe('reflow', () => {
     const kept = lines.filter(line => ends.has(line.split(' ').slice(-2).join(' ')))
     expect(kept.length).toBeLessThan(lines.length / 2)
     expect([...ends].filter(end => PHRASES.some(phrase => phrase.endsWith(end))).length).toBeGreaterThan(5)
+  })
+
+  test('[T11] no figure is cut in two where captions are', () => {
+    const cues = [
+      cue(0, 5, 'the fan bolts go in by hand first and then you torque those to a hundred'),
+      cue(5, 9, 'and twenty newton metres with a tolerance of plus or'),
+      cue(9, 13, 'minus five and then the cover goes back on with all forty'),
+      cue(13, 17, 'five screws and the oil takes two point'),
+      cue(17, 21, 'four litres so get the funnel'),
+    ]
+    const all = textsOf(...cues)
+    for (const figure of [
+      'a hundred and twenty newton metres',
+      'plus or minus five',
+      'forty five screws',
+      'two point four litres',
+    ])
+      expect(all.filter(text => text.includes(figure))).toHaveLength(1)
+  })
+
+  test.each([
+    [undefined, 'hundred', 'and', true],
+    ['hundred', 'and', 'twenty', true],
+    ['tight', 'and', 'twenty', false],
+    [undefined, 'forty', 'newton', true],
+    [undefined, 'at', 'forty', false],
+    ['plus', 'or', 'minus', true],
+    [undefined, 'ten', 'then', false],
+  ])('[T11] of %s, %s and %s', (before, last, next, isInside) => {
+    expect(isInsideFigure(before, last, next)).toBe(isInside)
   })
 
   test('[T11] numbers of a list are not said', () => {
