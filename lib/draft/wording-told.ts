@@ -70,7 +70,11 @@ const fromParticiple = (reading: Reading, clause: Clause, at: number): string | 
   const rest = likewise(sayTokens(text, tokens, at + 1, clause.to))
   if (['preposition', 'determiner'].includes(tokens[at - 1]?.tag ?? '') || OPENS_PLACE.test(thing)) return undefined
   if (!/^(?:it|they|he|she)$/i.test(thing) && TELLS.test(thing)) return undefined
-  if (/^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$|^there\b|\b(?:never|somebody|someone|anybody)\b/i.test(thing))
+  if (
+    /^(?:i|we|you|he|she|who|what|which|there|this one|somebody|someone)$|^there\b|\b(?:never|somebody|someone|anybody)\b/i.test(
+      thing,
+    )
+  )
     return undefined
   if (/^(?:happen|get|seem|become)$/.test(baseOf(token))) return undefined
   const chain = tokens.slice(be, at)
