@@ -14,3 +14,9 @@ export const shorten = (text: string, most: number): string => {
 
 /** @returns a text in quotation marks inside a sentence: shortened, without the full stop of its own. */
 export const quoted = (text: string, most = 60): string => `“${shorten(text.trim().replace(/\.$/, ''), most)}”`
+
+/** @returns what was said, in quotation marks and shortened, as the end of a sentence: with a full stop where it has no end of its own. */
+export const sayingThat = (text: string, most = 80): string => {
+  const short = shorten(text.trim(), most)
+  return `"${short}"${/[.!?…]$/.test(short) ? '' : '.'}`
+}

@@ -25,6 +25,12 @@ const toFraction = (value: number, finest: number): string | undefined => {
     const top = rest * bottom
     if (Number.isInteger(top)) return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`
   }
+  // A third of a turn: told only where it reads back exactly.
+  for (const bottom of finest === FRACTIONED['{turn}'] ? [3, 6, 12] : []) {
+    const top = Math.round(rest * bottom)
+    if (whole + top / bottom === value && (whole === 0 ? top > 0 : true))
+      return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`
+  }
   return undefined
 }
 

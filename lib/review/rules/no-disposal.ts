@@ -1,5 +1,5 @@
 import type { Sheet, SheetStep } from '@/lib/procedure/sheet'
-import { shorten } from '@/lib/procedure/shorten'
+import { sayingThat } from '@/lib/procedure/shorten'
 import { DISPOSAL, WASTES, type Waste } from '@/lib/trade/waste'
 import { actionsOf } from '../action'
 import { atSteps, inSteps } from '../chunks'
@@ -80,7 +80,7 @@ const told = (subject: Subject): readonly Found[] => {
     : [
         {
           place: WHOLE,
-          message: `The talk says where waste goes and no step does: "${shorten(text, 80)}" Mark it as a step.`,
+          message: `The talk says where waste goes and no step does: ${sayingThat(text)} Mark it as a step.`,
         },
       ]
 }

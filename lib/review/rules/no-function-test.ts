@@ -1,5 +1,5 @@
 import type { SheetStep } from '@/lib/procedure/sheet'
-import { shorten } from '@/lib/procedure/shorten'
+import { sayingThat } from '@/lib/procedure/shorten'
 import type { Act } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
 import { isDisposing } from '../disposing'
@@ -85,7 +85,7 @@ const isTold = (text: string): boolean =>
 const told = (subject: Subject, { mark, number }: SheetStep): readonly Found[] => {
   const sentence = leftOfTalk(subject).find(({ start, text }) => start > mark.start && isTold(text))
   if (sentence === undefined) return []
-  const message = `After step ${number}, ${quote(mark)}, the talk tries it out and no mark does: "${shorten(sentence.text, 80)}" Mark it.`
+  const message = `After step ${number}, ${quote(mark)}, the talk tries it out and no mark does: ${sayingThat(sentence.text)} Mark it.`
   return [{ place: atMark(mark), level: 'consider', message }]
 }
 

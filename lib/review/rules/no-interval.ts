@@ -1,4 +1,4 @@
-import { shorten } from '@/lib/procedure/shorten'
+import { sayingThat } from '@/lib/procedure/shorten'
 import { leftByMarks } from '../coverage'
 import { linesOf } from '../proof'
 import { type Found, type Rule, WHOLE } from '../rule'
@@ -39,7 +39,7 @@ const check = (subject: Subject): readonly Found[] => {
     return [
       {
         place: WHOLE,
-        message: `The talk says how often the job is done and the sheet does not: "${shorten(told, 80)}" Add the interval.`,
+        message: `The talk says how often the job is done and the sheet does not: ${sayingThat(told)} Add the interval.`,
       },
     ]
   return [

@@ -1,6 +1,6 @@
 import type { Sentence } from '@/lib/procedure/recording'
 import type { SheetStep } from '@/lib/procedure/sheet'
-import { shorten } from '@/lib/procedure/shorten'
+import { sayingThat } from '@/lib/procedure/shorten'
 import { type Act, FASTENERS } from '@/lib/trade/pairs'
 import { actionsOf } from '../action'
 import { isDisposing } from '../disposing'
@@ -148,7 +148,7 @@ const told = (subject: Subject): readonly Found[] => {
   const joined = lastStep(sheet, step => disturbs(step) || gasJoined(step, false) || isPiped(step))
   const sentence = joined === undefined ? undefined : toldOf(subject, joined.mark.start)
   if (joined === undefined || sentence === undefined) return []
-  const message = `After step ${joined.number}, ${quote(joined.mark)}, the talk looks for leaks and no mark does: "${shorten(sentence.text, 80)}" Mark it as a check.`
+  const message = `After step ${joined.number}, ${quote(joined.mark)}, the talk looks for leaks and no mark does: ${sayingThat(sentence.text)} Mark it as a check.`
   return [{ place: atMark(joined.mark), level: 'consider', message }]
 }
 

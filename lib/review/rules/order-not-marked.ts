@@ -1,5 +1,5 @@
 import type { Sentence } from '@/lib/procedure/recording'
-import { shorten } from '@/lib/procedure/shorten'
+import { sayingThat } from '@/lib/procedure/shorten'
 import { leftByMarks } from '../coverage'
 import { isOrder } from '../instructing'
 import type { Found, Rule } from '../rule'
@@ -24,7 +24,7 @@ const check = (subject: Subject): readonly Found[] => {
     .filter(sentence => isOrder(sentence.text) && !isTitle(sentence))
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
-      message: `The talk tells to do something that no mark holds: "${shorten(text, 80)}" Mark it, or leave it out on purpose.`,
+      message: `The talk tells to do something that no mark holds: ${sayingThat(text)} Mark it, or leave it out on purpose.`,
     }))
 }
 

@@ -1,4 +1,5 @@
 import type { Mark } from '@/lib/procedure/mark'
+import { formatTime } from '@/lib/procedure/time'
 import { dimensionOf } from '@/lib/quantity/units'
 import { disagree } from '../disagreeing'
 import { grouped } from '../grouped'
@@ -58,7 +59,7 @@ const conflictsIn = (specs: readonly Mark[]): readonly Found[] => {
       return [
         {
           place: atMark(mark),
-          message: `${quote(mark)} has another value here than ${quote(other)} at ${Math.round(other.start)} s. Find out which one holds, keep it, and drop the other.`,
+          message: `${quote(mark)} has another value here than ${quote(other)} at ${formatTime(other.start)}. Find out which one holds, keep it, and drop the other.`,
         },
       ]
     })

@@ -89,7 +89,7 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
   const rows = project.marks.filter(isSpoken).map(rowOf)
   const open = rows.filter(({ stands }) => stands === undefined)
   const isMany = open.length >= MANY
-  const names = open.map(({ mark }) => `"${mark.text}"`).join(', ')
+  const names = [...new Set(open.map(({ mark }) => `"${mark.text}"`))].join(', ')
   const summary: Found = {
     place: { at: 'list', kind: 'spec' },
     message: `${open.length} specs were only spoken: ${names}. Check them against the plate or the manual and note where each stands.`,

@@ -1,7 +1,7 @@
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
-import { shorten } from '@/lib/procedure/shorten'
+import { sayingThat } from '@/lib/procedure/shorten'
 import { sharedTime } from '@/lib/procedure/time'
 import { logit } from '@/lib/trade/model'
 import { DISPOSAL } from '@/lib/trade/waste'
@@ -74,7 +74,7 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
     .map(({ start, end, text }) => ({
       place: { at: 'talk', start, end },
       ...(warningOdds(text) < SURELY ? { level: 'consider' } : {}),
-      message: `The talk warns of harm and no caution holds it: "${shorten(text, 80)}" Mark it as a caution, or leave it out on purpose.`,
+      message: `The talk warns of harm and no caution holds it: ${sayingThat(text)} Mark it as a caution, or leave it out on purpose.`,
     }))
 }
 

@@ -10,6 +10,7 @@ const figure = fc.oneof(
   fc.integer({ min: -2000, max: 20_000 }),
   fc.integer({ min: 0, max: 20_000 }).map(n => n / 1000),
   fc.integer({ min: 0, max: 640 }).map(n => n / 64),
+  fc.integer({ min: 0, max: 48 }).map(n => n / 12),
 )
 const unit = fc.option(fc.constantFrom(...UNITS.map(({ code }) => code)), { nil: undefined })
 const quantity: fc.Arbitrary<Quantity> = fc
@@ -40,6 +41,15 @@ const quantity: fc.Arbitrary<Quantity> = fc
         return { nominal: a, ...own }
     }
   })
+
+test.each([
+  [1 / 3, '1/3 turn'],
+  [1 + 2 / 3, '1 2/3 turns'],
+  [0.25, '1/4 turn'],
+  [0.333, '0.333 turn'],
+])('%d of a turn is said in fractions where it is one', (nominal, said) => {
+  expect(formatQuantity({ nominal, unit: '{turn}' })).toBe(said)
+})
 
 describe('formatting', () => {
   test.for<[Quantity, string]>([
