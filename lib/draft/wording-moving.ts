@@ -36,7 +36,8 @@ const WAYS =
 
 const GOES = /^(?:come|go|comes|goes|coming|going|went)$/
 
-const IN_BODY = /\b(?:skin|eyes?|fingers?|lungs?|nose|face)\b|\bin (?:your|my) hands?\b/i
+const IN_BODY =
+  /\b(?:skin|eyes?|fingers?|lungs?|nose|face|toes?|foot|feet|knuckles|head|lap)\b|\bin (?:your|my) hands?\b/i
 
 /** "the hold-down has to come off", "it pulls straight out", "the loop drops over the post". */
 export const fromMoving = (reading: Reading, { from, to }: Stretch, ahead: string): string | undefined => {

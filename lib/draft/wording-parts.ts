@@ -34,6 +34,8 @@ export const isSound = (phrase: string): boolean =>
 /** "never a nail", "not too tight", "flat side down": how an action is meant, said right behind it. */
 const refusalOf = ({ text, tokens }: Reading, { from, to, frame }: Clause): string => {
   if (frame !== 'fragment' && frame !== 'nominal') return ''
+  // "Not just the switch" refuses nothing.
+  if (/^(?:just|only|merely)$/.test(tokens[from + 1]?.word ?? '')) return ''
   const said = sayTokens(text, tokens, from, to)
   if (tellsWay(said) && countWords(said) < 8) return said
   return /^(?:but )?(?:not|never|no|without)\b/i.test(said) &&

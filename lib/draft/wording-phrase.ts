@@ -50,6 +50,8 @@ const isRunTogether = (tokens: readonly Token[], at: number, to: number): boolea
     )
 }
 
+const BESIDES = /^(?:just|only|merely)$/
+
 /** "wheel off", "cap back on", "bike in the stand"; but "hose that down" has a verb in front. */
 const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   const { tokens, text } = reading
@@ -62,6 +64,11 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
       (tag === 'particle' || (tag === 'preposition' && word !== 'of') || tag === 'to'),
   )
   if (at < 0) return undefined
+  // "Not just the switch": that one too, besides another.
+  const isBesides = tokens
+    .slice(clause.from, at)
+    .some(({ word }, i) => word === 'not' && BESIDES.test(tokens[clause.from + i + 1]?.word ?? ''))
+  if (isBesides) return undefined
   const thing = sayTokens(text, tokens, clause.start, at).replace(/,? (?:goes|go|comes|gets|is|are)$/, '')
   if (
     thing === '' ||

@@ -51,6 +51,8 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Tap round it with a nylon hammer.', 'Tap round it with a nylon hammer.'],
   ['Shovel the stones out by hand.', 'Shovel the stones out by hand.'],
   ['Lamp bolt 4 newton metres.', 'Tighten the lamp bolt to 4 newton metres.'],
+  ['Isolator off at the wall, not just the switch on the front.', 'Switch off the isolator at the wall.'],
+  ['So it just drops out on your toes.', 'Do this: it drops out on your toes.'],
   ['Gloves are worn throughout.', 'Wear the gloves throughout.'],
   // without a comma
   ['to get the shroud off undo the six screws', 'Undo the six screws.'],
