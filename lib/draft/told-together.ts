@@ -18,42 +18,38 @@ const everyOrTwo = (a: Limit, b: Limit, text: string): Limit | undefined => {
   return { ...a, quantity: { low: 1, high: 2, unit }, text: text.slice(a.at, b.to), to: b.to }
 }
 
-/** `between eight and twelve, call it ten`: the range with its target. */
-const rangeCalled = (a: Limit, b: Limit, text: string): Limit | undefined => {
-  const { low, high, nominal, unit } = a.quantity
-  const target = b.quantity.nominal
-  if (low === undefined || high === undefined || nominal !== undefined || target === undefined) return undefined
-  if (b.quantity.low !== undefined || b.quantity.high !== undefined || target <= low || target >= high) return undefined
-  const between = text.slice(a.to, b.at)
-  if (between.length > REACH || !isSame(unit, b.quantity.unit)) return undefined
-  if (!CALLED.test(between) || (!IS_CALLED.test(b.text) && !/\w/.test(between))) return undefined
-  const known = unit ?? b.quantity.unit
-  const { doubt: _, ...rest } = unit === undefined ? b : a
+/** A range and its target as one limit, from the first of the two on; undefined where they are no such pair. */
+const withTarget = (a: Limit, b: Limit, text: string, range: Limit, target: Limit): Limit | undefined => {
+  const { low, high, nominal, unit } = range.quantity
+  const aim = target.quantity.nominal
+  if (low === undefined || high === undefined || nominal !== undefined || aim === undefined) return undefined
+  if (target.quantity.low !== undefined || target.quantity.high !== undefined) return undefined
+  if (!isSame(unit, target.quantity.unit)) return undefined
+  const known = unit ?? target.quantity.unit
+  const { doubt: _, ...rest } = a.quantity.unit === undefined ? b : a
   return {
     ...rest,
-    quantity: { low, high, nominal: target, ...(known === undefined ? {} : { unit: known }) },
+    quantity: { low, high, nominal: aim, ...(known === undefined ? {} : { unit: known }) },
     text: text.slice(a.at, b.to),
     at: a.at,
     to: b.to,
   }
 }
 
-/** `thirty millibar, twenty-eight to thirty-two`: a target and its range. */
+/** `between eight and twelve, call it ten`: the range with its target, inside it. */
+const rangeCalled = (a: Limit, b: Limit, text: string): Limit | undefined => {
+  const [{ low = 0, high = 0 }, { nominal = 0 }] = [a.quantity, b.quantity]
+  const between = text.slice(a.to, b.at)
+  if (nominal <= low || nominal >= high || between.length > REACH) return undefined
+  if (!CALLED.test(between) || (!IS_CALLED.test(b.text) && !/\w/.test(between))) return undefined
+  return withTarget(a, b, text, a, b)
+}
+
+/** `thirty millibar, twenty-eight to thirty-two`: a target and its range, around or beside it. */
 const targetThenRange = (a: Limit, b: Limit, text: string): Limit | undefined => {
-  const { low, high, nominal, unit } = b.quantity
-  const target = a.quantity.nominal
-  if (low === undefined || high === undefined || nominal !== undefined || target === undefined) return undefined
-  if (a.quantity.low !== undefined || a.quantity.high !== undefined || target < low || target > high) return undefined
-  if (!LONE_COMMA.test(text.slice(a.to, b.at)) || !isSame(unit, a.quantity.unit)) return undefined
-  const known = unit ?? a.quantity.unit
-  const { doubt: _, ...rest } = a.quantity.unit === undefined ? b : a
-  return {
-    ...rest,
-    quantity: { low, high, nominal: target, ...(known === undefined ? {} : { unit: known }) },
-    text: text.slice(a.at, b.to),
-    at: a.at,
-    to: b.to,
-  }
+  const [{ nominal = 0 }, { low = 0, high = 0 }] = [a.quantity, b.quantity]
+  if (nominal < low || nominal > high || !LONE_COMMA.test(text.slice(a.to, b.at))) return undefined
+  return withTarget(a, b, text, b, a)
 }
 
 /**
