@@ -32,30 +32,45 @@ export const replacedWords = (before: string, after: string): Replaced | undefin
   return from === '' || to === '' || from === to ? undefined : { from, to }
 }
 
-/** The words wherever they stand whole, in any case and over any white space. */
+/** The words wherever they stand whole, in any case and over any white space: not the 14 of 14.5, nor the "can" of "can't". */
 const everyWhere = (from: string): RegExp => {
   const words = wordsOf(from).map(word => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
-  return new RegExp(`(?<![\\p{L}\\p{N}])${words.join('\\s+')}(?![\\p{L}\\p{N}])`, 'giu')
+  return new RegExp(
+    `(?<![\\p{L}\\p{N}]|\\p{N}[.,:/])${words.join('\\s+')}(?![\\p{L}\\p{N}]|[.,:/]\\p{N}|['’]t\\b)`,
+    'giu',
+  )
 }
 
 const startsLarge = (text: string): boolean => /^\p{Lu}/u.test(text)
 
+/** Words in another place, where those they replace begin otherwise than at the first: `Bolt` at the start of a line, `bolt` in it. */
+const asFound = (found: string, { from, to }: Replaced): string => {
+  const first = to[0] ?? ''
+  if (startsLarge(found) && !startsLarge(from)) return `${first.toUpperCase()}${to.slice(1)}`
+  const isOnlyFirst = /^\p{Lu}(?!\p{Lu}|\p{N})/u.test(to)
+  return startsLarge(from) && !startsLarge(found) && isOnlyFirst ? `${first.toLowerCase()}${to.slice(1)}` : to
+}
+
+const replacer = (replaced: Replaced): ((text: string) => string) => {
+  const pattern = everyWhere(replaced.from)
+  return text => text.replace(pattern, found => asFound(found, replaced))
+}
+
 /** @returns the text with the words replaced; a capital where one stood at their beginning. */
-export const replaceWords = (text: string, { from, to }: Replaced): string =>
-  text.replace(everyWhere(from), found =>
-    startsLarge(found) && !startsLarge(from) ? `${to[0]?.toUpperCase()}${to.slice(1)}` : to,
-  )
+export const replaceWords = (text: string, replaced: Replaced): string => replacer(replaced)(text)
 
 /** @returns the other lines in which the words stand, by number, with what they would say. */
 export const elsewhere = (
   cues: readonly Cue[],
   line: number,
   replaced: Replaced,
-): readonly { readonly cue: number; readonly text: string }[] =>
-  cues.flatMap((cue, i) => {
-    const text = replaceWords(cueText(cue), replaced)
+): readonly { readonly cue: number; readonly text: string }[] => {
+  const replace = replacer(replaced)
+  return cues.flatMap((cue, i) => {
+    const text = replace(cueText(cue))
     return i === line || text === cueText(cue) ? [] : [{ cue: i, text }]
   })
+}
 
 const isMadeOf = (mark: Mark, { start, end }: Cue): boolean =>
   end === 0 ? mark.end === 0 : mark.start < end && mark.end > start

@@ -42,6 +42,15 @@ test('words are replaced where they stand whole, in any case, also next to signs
   expect(replaceWords('about $5 (five) here', { from: '$5 (five)', to: '$& each' })).toBe('about $& each here')
 })
 
+test('words that are part of a figure or of another word stay, and a capital at the start of a line is none within one', () => {
+  expect(replaceWords('turn 14.5 times to 14, then 3.14', { from: '14', to: '40' })).toBe(
+    'turn 14.5 times to 40, then 3.14',
+  )
+  expect(replaceWords("you can't, you can", { from: 'can', to: 'should' })).toBe("you can't, you should")
+  expect(replaceWords('Bold it, the bold nut', { from: 'Bold', to: 'Bolt' })).toBe('Bolt it, the bolt nut')
+  expect(replaceWords('the pee tfe tape', { from: 'Pee tfe', to: 'PTFE' })).toBe('the PTFE tape')
+})
+
 describe('the edits of a correction', () => {
   const cues = cuesOf('grease the spin dulls', 'spin dulls turn', 'wipe it', 'the spin dulls are dry')
   const first = step(0, 4, 'Grease the spin dulls.', { said: 'grease the spin dulls' })
