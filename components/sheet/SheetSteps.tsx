@@ -161,7 +161,7 @@ export const Steps = ({ steps, showing }: PortionProps) => {
     [steps],
   )
   return (
-    <ol className={styles.steps}>
+    <ol>
       {portions.map(({ own, ids }, i) => (
         <Portion
           key={i === 0 ? 'first' : own[0]?.mark.id}

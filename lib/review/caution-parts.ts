@@ -147,9 +147,9 @@ const isHow = (part: string): boolean =>
 const SERIOUS =
   /\b(?:serious\w*|sever(?:e|ely)|maim\w*|amputat\w*|blind\w*|cut off|take (?:off )?(?:your |a )?fingers?|fingers? off|limb|permanent\w* (?:injur|blind|deaf|harm|disab|scar|damage to)\w*|(?:blind|deaf|injur|harm|hurt|scar|cripple|hearing|sight|eyes?|lungs?|nerves?|skin|hand)\w*\b[^.;]* permanent\w*|lose (?:a|an|your)|(?:tear|rip|pull|take|cut|chop|bite|slice|wrench)s? off (?:a |an |your |the )?(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?)|(?:arms?|legs?|hands?|feet|foot|limbs?|fingers?) off|for life|crippl\w*|paraly[sz]\w*|break\w* (?:a |an |your |the )?(?:back|neck|hip|skull|spine|leg|arm|jaw)|inject\w*|cost\w* (?:you )?(?:a |an |your |the )?(?:arm|leg|hand|limb|sight|eye|hearing|life)|explo\w*|fracture\w*)\b/i
 
-/** @returns whether the text speaks of grave harm to people. */
 /** "Keep fingers off the rails" takes none off. */
 const HANDS_OFF = /\b(?:keep|hold)s? (?:your |all |both |bare )?(?:fingers?|hands?) (?:off|out|away|clear|from)\b/gi
+/** @returns whether the text speaks of grave harm to people. */
 export const isSerious = (text: string): boolean =>
   DEATH.test(ofPeople(text)) || SERIOUS.test(text.replaceAll(HANDS_OFF, 'keep off'))
 

@@ -73,7 +73,7 @@ const MORE: Readonly<Record<string, Signs>> = {
       /\b(?:(?:a |you |to )fall|falls? (?:from|off|down)|fall(?:ing)? (?:from|off)|ladders?|height|roof|harness|slip off|climb\w*|platform|scaffold|rungs?)\b/i,
     signals:
       /\b(?:(?:work|access|lift|aerial|elevating) platforms?|mewp|cherry picker|scissor lift|man ?lift|bucket truck|climb\w* (?:up|onto|on|the|into|to)|(?:go|get) up (?:with|on|onto|to|the)|(?:on|onto) (?:the )?(?:roof|top of the (?:machine|tank|vehicle|silo|trailer|truck|container|unit|oven|boiler))|catwalk|(?:telegraph|light|lamp|utility) pole|trestles?)\b/i,
-    not: /\b(?:lay|place|load|put|set|rest|support)\w*\b[^.;]*\bon(?:to)? (?:the |two )?trestles?\b|\bclimb\w*\b[^.;]*\b(?:sprocket|rail|flange|teeth|guide)\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b|^(?!.*\b(?:climb|ladder|steps|harness|(?:up|on) the mast)\b).*\bmast\b/i,
+    not: /\b(?:lay|place|load|put|set|rest|support)\w*\b[^.;]*\bon(?:to)? (?:the |two )?trestles?\b|(?<=[a-z] )climb\w* (?:(?:up|over|on|onto|off|out of) )?(?:(?:the|a|its|no|any) )?(?:[a-z]+ )?(?:sprocket|rail|flange|teeth|guide)\b|\b(?:chain|tilt|lower|raise|rest|rock)\w*\b[^.;]*\bmast\b|^(?!.*\b(?:climb|ladder|steps|harness|(?:up|on) the mast)\b).*\bmast\b/i,
   },
   sharp: {
     not: /\briving knife\b|\b(?:bolts?|screws?|nuts?) (?:of|holding|on|in) (?:the |each |both |its )?(?:[\w-]+ ){0,2}(?:knife|knives|blades?|cutters?)\b/i,

@@ -44,6 +44,9 @@ const isPortion = ({ undone, thing }: Open, open: readonly Open[]): boolean =>
   open.some(other => other.undone === 'removed' && other.thing.head === thing.words.at(-2))
 const PORTIONS = wordSet('head end half piece rest stub stump remains tail')
 
+const isSwapped = ({ undone, thing }: Open, swapped: string): boolean =>
+  undone === 'removed' && thing.head !== '' && swapped.includes(thing.head)
+
 const isTwin = (a: Open, b: Open): boolean =>
   a.undone === b.undone && isSameThing(a.thing, b.thing) && a.thing.name === b.thing.name
 
@@ -171,7 +174,7 @@ class Ledger {
       if (BINDS.has(action.verb)) this.#bound.push(...action.things)
       for (const item of this.#opened(opens.map(own => ({ ...own, number })))) {
         if (action.verb.startsWith('un') && this.#bound.some(other => isBoundAt(other, item.thing))) continue
-        if (isPortion(item, this.open) || (tells.isSwap && item.undone === 'removed')) continue
+        if (isPortion(item, this.open) || isSwapped(item, tells.swapped)) continue
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
           other =>

@@ -10,8 +10,8 @@ const SIZES = new Set(
 /** Where the name of a listed thing ends: "Socket set (metric)", "Pan for the oil". */
 const ASIDE = /\s*[(;[/]|\s(?:for|to|with|from|of at least|as|at least|or similar)\s/i
 
-/** A block of wood is a wood block. */
-const OF = /\b([a-z]+) of ([a-z]+)\b/i
+/** A block of wood is a wood block; a roll of tape is tape. */
+const OF = /\b(blocks?|wedges?|planks?|boards?|sticks?|bars?|rods?) of ((?:[a-z]+ ){0,2}[a-z]+)/i
 
 /** A pry bar is a tool, "0 to 10 bar" a range. */
 const isNaming = (token: string, i = 0, all: readonly string[] = []): boolean =>

@@ -9,7 +9,14 @@ const LEFT_SO =
   /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b|\bfor the (?:night|day|weekend|winter|season|holidays?)\b|\bovernight\b/i
 /** "Slide the old seal out and the new one in": off and on in one step. */
 const SWAPS =
-  /\b(?:out|off|away|remove|strip|peel)\b[^.;]*\b(?:and|then|,) (?:(?:fit|put|slide|push|press|screw|clip|drop|set|lay|hang|hook) )?(?:the|a|an|its|another) (?:new|fresh|other|spare|replacement) (?:one|ones|pair|set|pieces?)\b/i
+  /\b(?:out|off|away|remove|strip|peel)\b[^.;]*?(\b(?:and|then|,) (?:(?:fit|put|slide|push|press|screw|clip|drop|set|lay|hang|hook) )?(?:the|a|an|its|another) (?:new|fresh|other|spare|replacement) (?:one|ones|pair|set|pieces?)\b)/i
+/** @returns the words of what comes off and is put on new in one step; empty where nothing is. */
+const swappedIn = (text: string): string => {
+  const found = SWAPS.exec(text)
+  const before = text.slice(0, found === null ? 0 : found.index + found[0].length - (found[1] ?? '').length)
+  const parts = before.split(/,|\b(?:and|then)\b/i).filter(part => part.trim() !== '')
+  return (parts.at(-1) ?? '').toLowerCase()
+}
 const DONE =
   /\b(?:refitted|replaced|reinstalled|fitted|in place|back on|back in|closed|shut|reconnected|connected|plugged in|tight|tightened|torqued|secured?|filled|refilled|full|latched|seated|restored|lowered)\b/i
 
@@ -30,6 +37,6 @@ export const tellsOf = onceForText((text: string) => ({
   isLeftSo: LEFT_SO.test(text),
   isDisposal: isDisposing(text),
   isDone: DONE.test(text),
-  isSwap: SWAPS.test(text),
+  swapped: swappedIn(text),
   renews: newHeadsIn(text),
 }))

@@ -21,7 +21,7 @@ export const DEEDS_OF_FALLING: readonly Hazard[] = [
     alias: ['height', 'fall', 'falling', 'fall-from-height', 'working-at-height'],
     signals:
       /\b(?:podium(?: steps)?|step ?ladders?|ladders?|scaffold\w*|folding platform|hop-up|trestle board|climb\w*)\b(?! (?:rack|frame|truck))/i,
-    not: /\b(?:climb\w*\b[^.;]*\b(?:sprocket|rail|flange|teeth|guide)|away|down from|rope ladder|put the ladder|cable ladder|fold the|carry)\b/i,
+    not: /\b(?:(?<=[a-z] )climb\w* (?:(?:up|over|on|onto|off|out of) )?(?:(?:the|a|its|no|any) )?(?:[a-z]+ )?(?:sprocket|rail|flange|teeth|guide)|away|down from|rope ladder|put the ladder|cable ladder|fold the|carry)\b/i,
     known:
       /\b(?:falls?\b(?! (?:out|in)\b)|falling|fell|slips?|ladders?|height|climb\w*|harness|rungs?|podium|steps|brakes)\b/i,
     level: 'warning',

@@ -9,7 +9,7 @@ export const ENERGY: readonly Hazard[] = [
     alias: ['acid', 'burn', 'electrical', 'short-circuit', 'electric-shock', 'explosion', 'spark', 'arc'],
     signals:
       /\b(?:(?:disconnect|reconnect|remove|connect|unplug|lift out|refit|fit|install|jump|top up|take out|clean)\w*\b[^.;]*\b(?:batter(?:y|ies)|battery (?:lead|terminal|cable|clamp|post)s?)|battery acid|electrolyte)\b/i,
-    not: /\b(?:(?:ground|earth|negative|black|minus) (?:battery )?(?:cable|lead|terminal|clamp|strap)|battery (?:ground|earth|negative|minus) (?:cable|lead|terminal|clamp|strap)|(?:black|negative|minus|ground|earth) battery|coin cell|button cell|AAA?|remote|battery (?:cover|door|compartment)|voltage|torch|meter)\b/i,
+    not: /\b(?:(?:ground|earth|negative|black|minus) (?:battery )?(?:cable|lead|terminal|clamp|strap)\b(?![^.;]*\b(?:lift|take|remove|pull|slide|unbolt)\w*\b[^.;]*\bbattery\b|[^.;]*\b(?:positive|red|plus)\b)|battery (?:ground|earth|negative|minus) (?:cable|lead|terminal|clamp|strap)|(?:black|negative|minus|ground|earth) battery|coin cell|button cell|AAA?|remote|battery (?:cover|door|compartment)|voltage|torch|meter)\b/i,
     known: /\b(?:batter\w*|acid|hydrogen|sparks?|short\w*|bridg\w*|terminals?|jewell?ery|rings?)\b/i,
     level: 'warning',
     caution:

@@ -18,7 +18,7 @@ export type Waste = {
 
 /** Words of getting rid of something. */
 export const DISPOSAL =
-  /\b(?:dispos\w*|recycl\w*|collection (?:point|site|centre|center)|hazardous[- ]waste|waste (?:drum|oil|bin|container|tank|can|station|site|collection|contractor)|scrap(?:yard| ?bin| metal| heap| box| pile| dealer| it| them| the)\b|take\b[^.;]*\bto\b[^.;]*\b(?:recycl\w*|depot|tip|dealer|shop|garage|collection|council|point|facility|centre|center|bin)|hand (?:it |them )?in|return(?:ed|s)?\b[^.;]*\b(?:supplier|dealer|store|retailer|core|point)|in(?:to)? the [^.;]*\b(?:drum|bin|trash|waste|skip)\b|not (?:down|in) the drain|\bbin (?:it|them|the)\b|in(?:to)? the scrap\b|to be (?:ground|sharpened|rebuilt|recycled)\b|(?:up|cut) for scrap|binned\b|throw(?:n)? away|neutrali[sz]\w*|discard(?:ed)?|oily[- ](?:rag|water|waste)|sharps (?:tub|box|bin|tin|container)|dry\b[^.;]*\b(?:rag|cloth|towel)s?\b[^.;]*\b(?:outdoors|outside|flat))/i
+  /\b(?:dispos\w*|recycl\w*|collection (?:point|site|centre|center)|hazardous[- ]waste|waste (?:drum|oil|bin|container|tank|can|station|site|collection|contractor)|scrap(?:yard| ?bin| metal| heap| box| pile| dealer| it| them| the)\b|take\b[^.;]*\bto\b[^.;]*\b(?:recycl\w*|depot|tip|dealer|shop|garage|collection|council|point|facility|centre|center|bin)|hand (?:it |them )?in|return(?:ed|s)?\b[^.;]*\b(?:supplier|dealer|store|retailer|core|point)|in(?:to)? the [^.;]*\b(?:drum|bin|trash|waste|skip)\b|not (?:down|in) the drain|\bbin (?:it|them|the)\b|in(?:to)? the scrap\b|to be (?:ground|sharpened|rebuilt|recycled)\b|(?:up|cut) for scrap|binned\b|throw(?:n)? away|neutrali[sz]\w*|discard(?:ed)?|oily[- ](?:rag|water|waste)|sharps (?:tub|box|bin|tin|container)|dry (?:(?:out|off|the|all|any|your|used|old|oily|soaked|wet|dirty|greasy|solvent) )*(?:rag|cloth|towel)s?\b[^.;]*\b(?:outdoors|outside|flat))/i
 
 /** How stuff comes out of a machine. English, no source. */
 const OUT =
@@ -111,7 +111,7 @@ export const WASTES: readonly Waste[] = [
     id: 'solvent',
     arises:
       /\b(?:solvents?|(?:wash|clean|rinse|soak|wipe|flush|swill|degrease)\w*\b[^.;]*\b(?:paraffin|kerosene)|white spirit|mineral spirits|thinners?|acetone|turpentine|parts cleaner|(?:degreaser|(?:brake|carb(?:urett?or)?|contact|engine|throttle body|gun) cleaner)\b(?=[^.;]*\b(?:rags?|cloths?|towels?|wipes?|bath|tray|tub|tank|soak\w*)\b)|(?:blanket|press|roller|plate|screen|type|brush) wash|naphtha|white gas|panel wipe|paint stripper|resin cleaner|xylene|toluene|mek|flushing agent)\b/i,
-    not: /\bdry\b[^.;]*\b(?:rag|cloth|towel)s?\b[^.;]*\b(?:outdoors|outside|flat|open air)\b/i,
+    not: /\bdry (?:(?:out|off|the|all|any|your|used|old|oily|soaked|wet|dirty|greasy|solvent) )*(?:rag|cloth|towel)s?\b[^.;]*\b(?:outdoors|outside|flat|open air)\b/i,
     named: /\b(?:solvents?|paraffin|kerosene|degreaser|spirits?|thinners?|acetone|rags?|liquids?|cleaner)\b/i,
     isHazardous: true,
     advice:

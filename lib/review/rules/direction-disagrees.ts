@@ -81,8 +81,12 @@ const TURNED = new Set(
   ),
 )
 
-/** What is set is wound up again. */
-const wayOf = ({ does }: Turn): Turn['does'] => (does === 'sets' ? 'tightens' : does)
+/** Whether two turns can't both be so. What is set may be turned either way, only not as it was slackened. */
+const isAgainst = (a: Turn, b: Turn): boolean => {
+  const isOneDirection = a.direction === b.direction
+  if (a.does === 'sets' || b.does === 'sets') return isOneDirection && (a.does === 'loosens' || b.does === 'loosens')
+  return isOneDirection !== (a.does === b.does)
+}
 
 const usual = ({ direction, does }: Turn): boolean =>
   does === 'turns' ||
@@ -136,7 +140,7 @@ const check = ({ project, sheet }: Subject): readonly Found[] => {
           row.turn.does !== 'turns' &&
           turn.does !== 'turns' &&
           isOneWay(row.turn.direction, turn.direction) &&
-          (row.turn.direction === turn.direction) !== (wayOf(row.turn) === wayOf(turn)),
+          isAgainst(row.turn, turn),
       )
     if (other !== undefined)
       return [

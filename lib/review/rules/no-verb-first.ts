@@ -11,6 +11,7 @@ const STATE = /\b(?:on|off|in|out|down|up|back|shut|open|tight|loose)[.]?$/i
 /** An article or pronoun first is a statement: "The cover is then put back". */
 const NO_ORDER = /^(?:the|an?|this|that|these|those|it|they|its|there)\b(?![^.;]*[:,])/i
 
+/** "Rope off the stage": whatever the word, its particle makes it a verb. */
 const PHRASAL = /^[a-z]{3,} (?:off|out|up|down|away) (?:the|a|an|both|all|each|every|your|its|any|two|three|four)\b/i
 
 /** "Have the electrician test the supply" tells somebody else to do it. */
@@ -29,10 +30,8 @@ export const noVerbFirst: Rule = {
     const text = mark.text.trim()
     if (text === '' || BY_ANOTHER.test(text) || (STATE.test(text) && text.split(/\s+/).length <= 4)) return []
     const [first = ''] = tokensOf(text)
-    // "Rope off the stage": whatever the word, its particle makes it a verb.
-    if (PHRASAL.test(text)) return []
     const isTold = /(?:ing|ed)$/.test(first) && verbOf(first) !== undefined && verbOf(first) !== first
-    if (leadingVerb(text) !== undefined && !isTold && !NO_ORDER.test(text)) return []
+    if (!isTold && !NO_ORDER.test(text) && (leadingVerb(text) !== undefined || PHRASAL.test(text))) return []
     return [
       {
         place: atMark(mark),

@@ -15,9 +15,9 @@ const areNear = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Mat
 const valuesOf = ({ low, high, nominal }: Quantity): readonly number[] =>
   [low, high, nominal].filter(value => value !== undefined)
 
-/** One, said without a figure: "a minute", "every month", "yearly". English, no source. */
+/** One, said without a figure: "a minute", "every month", "yearly"; not "half a turn", nor "a turn and a half". English, no source. */
 const ONE =
-  /\b(?:an?|each|every|per|once an?) (?:(?:good|full|whole|half|couple of|bare|solid|single) )?(?:seconds?|minutes?|hours?|days?|weeks?|months?|years?|seasons?|shifts?|turns?|rounds?|drops?|lit(?:re|er)|metre|meter|inch|foot|bar|millimet(?:re|er)|mil|kilo\w*|pint|quart|gallon|volt|degree|per ?cent|percent)\b|\b(?:yearly|annual(?:ly)?|monthly|weekly|daily|hourly)\b/i
+  /(?<!\b(?:half|(?:quarters?|thirds?|fifths?|eighths?|tenths?|fraction) of) )\b(?:an?|each|every|per|once an?) (?:(?:good|full|whole|bare|solid|single) )?(?:seconds?|minutes?|hours?|days?|weeks?|months?|years?|seasons?|shifts?|turns?|rounds?|drops?|lit(?:re|er)|metre|meter|inch|foot|bar|millimet(?:re|er)|mil|kilo\w*|pint|quart|gallon|volt|degree|per ?cent|percent)\b(?! and an? (?:half|quarter))|\b(?:yearly|annual(?:ly)?|monthly|weekly|daily|hourly)\b/i
 
 /** The number as said, or said in another unit. */
 const isSaid = (value: number, unit: string | undefined, words: string): boolean => {

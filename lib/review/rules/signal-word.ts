@@ -22,9 +22,10 @@ const GRAVE =
   /\b(?:explo\w*|fire|ignit\w*|flam\w*|shock|volt\w*|live|mains|crush\w*|inject\w*|poison\w*|toxic|suffocat\w*|asphyx\w*|burst\w*|blind\w*|falls?|falling|drops?|topple\w*|eject\w*|fl(?:y|ies|ying)|thrown?|scald\w*|crash\w*|drag\w*|entangl\w*|drawn?|catch\w*|pressur\w*|jet|refrigerant|gas|spring|airbag|limb|through (?:the )?skin|freez\w*|roll\w*|nail)\b/i
 /** "It slips and scratches the key" hurts nobody. */
 const SURFACES =
-  /\b(?:scratch|chafe|graze?|bruise?|pinch|nip)\w* (?:the|a|an|its|any) (?!skin|hand|finger|thumb|palm|arm|leg|eye|face|foot|toe|person|user)[a-z]+/gi
-/** "The lacquer burns": it may be the lacquer that suffers. */
-const BURNS_ITSELF = /\b(?:the|its) [a-z]+ burns?(?: out| up)?(?=\s*(?:$|[.;,]))/i
+  /\b(?:scratch|chafe|graze?|bruise?|pinch|nip)\w* (?:the|a|an|its|any) (?!(?:skin|hand|finger|fingertip|fingernail|thumb|knuckle|palm|wrist|arm|elbow|shoulder|leg|knee|shin|ankle|eye|eyelid|face|nose|ear|scalp|foot|feet|toe|person|people|user|rider|operator|worker|helper|bystander|child|children)s?\b)[a-z]+/gi
+/** "The lacquer burns": it may be the lacquer that suffers. Not what is hot or eats skin. */
+const BURNS_ITSELF =
+  /\b(?:the|its) (?!(?:acid|alkali|lye|caustic|bleach|cleaner|descaler|stripper|chemical|fluid|electrolyte|refrigerant|flux|resin|steam|water|oil|coolant|exhaust|manifold|muffler|silencer|pipe|flame|torch|iron|element|plate|ice|sun)s?\b)[a-z]+ burns?(?: out| up)?(?=\s*(?:$|[.;,]))/i
 /** A scratch in a seal seat heals no more than it hurts: only what people suffer is minor. */
 const isMinor = (text: string): boolean =>
   MINOR.test(text.replaceAll(SURFACES, ' ')) &&

@@ -17,7 +17,7 @@ const DUE = /\b(interval|every|due|schedule|service life|recheck distance|re-che
 
 /** What it is rated or set to begin with, and by how much it is raised: no reading is compared with it. */
 const NOMINAL =
-  /\b(?:fuses?|foil|shim stock|at a time|each time|per (?:step|turn)|increments?|(?:starting|first|initial) (?:[a-z]+ )*(?:pressure|fill|charge|speed|setting|heat))\b/i
+  /\b(?:fuses?(?! (?:[a-z]+ )*(?:torque|screws?|bolts?|nuts?))|foil|shim stock|at a time|each time|per (?:step|turn)|increments?|(?:starting|first|initial) (?:[a-z]+ )*(?:pressure|fill|charge|speed|setting|heat))\b/i
 
 const CALENDAR = new Set(['mo', 'a', 'wk', 'd'])
 

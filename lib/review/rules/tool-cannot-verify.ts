@@ -12,7 +12,10 @@ type Measuring = Mark & { readonly capability: NonNullable<Mark['capability']> }
 const isMeasuring = (mark: Mark): mark is Measuring => mark.kind === 'tool' && mark.capability !== undefined
 const TORQUE_TOOL = /\btorque\b|\bangle gauge\b|\bclick\w*\b/i
 
-/** A shop tool is trusted while its error is no wider than the tolerance; 4:1, as for calibration, would rule out most wrenches to ISO 6789. Common practice, no source. */
+/**
+ * A shop tool is trusted while its error is no wider than the tolerance, give or take what both figures are rounded by; 4:1, as for
+ * calibration, would rule out most wrenches to ISO 6789. Common practice, no source.
+ */
 const RATIO = 0.95
 
 const measures = (spec: Mark, { capability }: Measuring): ToolCheck | undefined =>

@@ -30,12 +30,13 @@ const MANNER = /\b(?:by|while) (?=[a-z]+ing\b)[^.;]*/gi
 
 const ROLLS = new Set(['push', 'roll', 'ride', 'spin', 'drive', 'walk', 'wheel'])
 const BRAKES = new Set(['brake', 'handbrake', 'lever', 'pedal'])
+const TRIES = new Set(['pull', 'press', 'apply', 'squeeze', 'try', 'work', 'brake', 'step'])
 
 /** Two actions that are one move: on one thing, screws with what they hold, or done at once. */
 const areOne = (a: Action, b: Action): boolean => {
   if (b.things.length === 0 || b.things.some(({ head }) => head === '') || a.things.length === 0) return true
   // "Push the trolley and pull the hand brake": the brake is tried by it.
-  if (ROLLS.has(a.verb) && b.things.some(({ head }) => BRAKES.has(head))) return true
+  if (ROLLS.has(a.verb) && TRIES.has(b.verb) && b.things.some(({ head }) => BRAKES.has(head))) return true
   if (MINOR.has(a.verb) || MINOR.has(b.verb) || ASIDE.has(b.verb)) return true
   if (
     a.things.some(thing =>
