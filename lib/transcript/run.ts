@@ -93,8 +93,9 @@ export const divideRun = (
   { timed, plain }: Odds,
   given: BoundaryModel,
 ): readonly number[] => {
+  const at = (i: number): string => words[i]?.word ?? ''
   for (let i = 0; i < words.length - 1; i++)
-    if (isInsideFigure(words[i - 1]?.word, words[i]?.word ?? '', words[i + 1]?.word ?? '')) timed[i] = plain[i] = NEVER
+    if (isInsideFigure(words[i - 1]?.word, at(i), at(i + 1), words[i + 2]?.word)) timed[i] = plain[i] = NEVER
   const phrased = heedPhrasing(words, plain, given.density)
   if (phrased !== undefined) return divide(phrased, words.length, given)
   if (words[0]?.start === words.at(-1)?.end)

@@ -120,15 +120,21 @@ describe('reflow', () => {
   })
 
   test.each([
-    [undefined, 'hundred', 'and', true],
-    ['hundred', 'and', 'twenty', true],
-    ['tight', 'and', 'twenty', false],
-    [undefined, 'forty', 'newton', true],
-    [undefined, 'at', 'forty', false],
-    ['plus', 'or', 'minus', true],
-    [undefined, 'ten', 'then', false],
-  ])('[T11] of %s, %s and %s', (before, last, next, isInside) => {
-    expect(isInsideFigure(before, last, next)).toBe(isInside)
+    [undefined, 'hundred', 'and', 'twenty', true],
+    [undefined, 'hundred', 'and', undefined, true],
+    [undefined, 'hundred', 'and', 'then', false],
+    ['hundred', 'and', 'twenty', undefined, true],
+    ['tight', 'and', 'twenty', undefined, false],
+    [undefined, 'forty', 'newton', 'metres', true],
+    [undefined, 'at', 'forty', undefined, false],
+    [undefined, 'two', 'point', 'five', true],
+    ['at', 'twenty', 'point', 'the', false],
+    ['is', 'point', 'five', undefined, true],
+    ['this', 'point', 'two', 'clips', false],
+    ['plus', 'or', 'minus', 'two', true],
+    [undefined, 'ten', 'then', undefined, false],
+  ])('[T11] of %s, %s, %s and %s', (before, last, next, after, isInside) => {
+    expect(isInsideFigure(before, last, next, after)).toBe(isInside)
   })
 
   test('[T11] numbers of a list are not said', () => {
