@@ -5,13 +5,14 @@ const anyOf = (...rows: readonly string[]): RegExp => new RegExp(`(?:${rows.join
 export const NUMBERS = 'one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|\\w+ty'
 /** A word that begins another figure: `at least two of them` bounds the figure after it. */
 const NEXT = `(?! (?:an?|half|${NUMBERS}|\\w+ty-\\w+)\\b)`
+/** Where words of a bound stand for themselves: `or under load` bounds nothing. */
+const ENDS = '(?=$|[,.;]| (?:is|are|and|but|at|in|for|if|before|when)\\b)'
 const IS = "(?:is|are|was|'s|would be|'d be)"
 const WHOSE = '(?:the|my|your|our|his|their|its)'
 
 /** Said after a figure, it is the most. @source common practice, no source */
 export const MOST_AFTER = anyOf(
-  `^[^,.;]{0,36} (?:passes|is (?:fine|ok|okay|all right|good)|will do|goes|lives|stays), (?:but )?(?:${NUMBERS}|an?)(?: [a-z]+)? (?:doesn't|isn't|won't|don't|is (?:not|too)|i don't|i won't|no)\\b`,
-  '^ (?:[a-z]+ ){1,3}or (?:anything )?(?:less|under|below|lower)\\b(?! (?:or|it|he|she|they|you|the|than)\\b)',
+  `^ (?:[a-z]+ ){1,3}or (?:anything )?(?:less|under|below|lower)\\b${ENDS}`,
   '^,? or (?:anything )?(?:less|under|below|quicker|faster|closer|tighter|lower|cooler|colder|smaller|thinner|shorter)\\b(?! (?:or|it|he|she|they|you|the)\\b)',
   `^,? (?:the |as |an? )?(?:absolute |very |bare )?(?:maximal|maximum|max|ceiling)\\b${NEXT}(?! (?:of )?$)`,
   '^[^.;?!]{0,30}(?:,|\\band\\b|\\bbut\\b) ?any (?:more|further|farther|higher|longer|wider|deeper|bigger|hotter|faster|looser)\\b(?! questions)',
@@ -43,9 +44,14 @@ export const MOST_AFTER = anyOf(
   "^[^,]{0,20}\\b(?:is|'s|would be|'d be) (?:far |way |already |getting )?(?:a lot(?: already)?|plenty already|too (?:much|many|far|hot|high|wide|deep|loose|slack|long|big|fast|thick))\\b",
   `^[^,.;]{0,30}(?:,| so| and| but)* (?:so |and |keep it |stay |it's |be )*(?:at or (?:below|under)|under|below|(?:no|not|never|nothing) (?:more than|over|above|past|beyond|higher than)|(?:don't|do not|never) (?:go |let it go )?(?:over|past|above|beyond)) that\\b`,
 )
+/** `two millimetres passes, three doesn't`: the figure that doesn't tells which end the first is. */
+export const OTHER_FAILS = new RegExp(
+  `^[^,.;]{0,36} (?:passes|is (?:fine|ok|okay|all right|good)|will do|goes|lives|stays), (?:but )?(${NUMBERS}|an?)(?: [a-z]+)? (?:doesn't|isn't|won't|don't|is (?:not|too)|i don't|i won't|no)\\b`,
+  'i',
+)
 /** Said after a figure, it is the least. */
 export const LEAST_AFTER = anyOf(
-  '^ (?:[a-z]+ ){1,3}or (?:anything )?(?:more|over|above|better|higher|thicker)\\b(?! (?:less|it|he|she|they|you|the|than)\\b)',
+  `^ (?:[a-z]+ ){1,3}or (?:anything )?(?:more|over|above|better|higher|thicker)\\b${ENDS}`,
   '^[^,]{0,30},? (?:and )?if not (?:more|longer|higher|better|deeper|thicker|later)\\b',
   `^[^.;?!]{0,30}, (?:and |but )?(?:if (?:it's|it is|there's) )?(?:any )?less(?: than that)?(?:,| is\\b| and\\b| means\\b)(?! (?:fine|ok|okay|good|better|even|nice|always|no harm|welcome|than enough))`,
   '^,? or (?:anything )?(?:longer|more|over|above|better|higher|thicker|warmer|hotter|bigger|wider|deeper|stronger|heavier|later|taller|stiffer|up)\\b(?! (?:less|it|he|she|they|you|the)\\b)',
@@ -83,7 +89,8 @@ export const TO_DO = /^ (?:to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+|bef
 export const LEAVE_FOR =
   /\b(?:don't|do not|never|nobody|no one|can't|mustn't)\b[^.,;\d]{0,16}\b(?:open|touch|crack|move|disturb|walk|use|ride|load|lift|peek|drive|go near|handle|step|turn it on|switch it on|close|wet)\w*\b[^.,;\d]{0,24}\bfor(?: at least| about)?(?: an?)? $/i
 /** `leave twenty millimetres poking out or the collar won't bite`: more does no harm. */
-export const LEAVES = /\b(?:leave|keep|allow|needs?|wants?|want|need)\b[^.,;\d]{0,30}$/i
+export const LEAVES =
+  /(?<!\b(?:never|not|don't|can't|mustn't) )\b(?:leave|allow|needs?|wants?|want|need|keep(?![^.,;]* (?:at|to) $))\b[^.,;\d]{0,30}$/i
 export const OR_SHORT =
   /^[^.;?!]{0,36}?,? (?:or|otherwise|else|or else) (?:it|they|she|he|you|the [a-z]+(?: [a-z]+)?)(?:'ll| will| won't| can't| doesn't| don't| just| simply|(?<=\bit|\bshe|\bhe) [a-z]+s)\b/i
 /** `if it can't make seven bar`, `it has to see sixty, or it survives`. */
@@ -131,7 +138,7 @@ export const MOST_IS =
 export const LEAST_IS =
   /\bthe (?:very |absolute )?(?:least|lowest|thinnest|smallest|shortest|tightest|narrowest|coldest|slowest|fewest) (?:[a-z]+ ){0,2}?(?:you|i|we|it|they|that|one|this|these|he|she)\b[^,.;\d]{0,30}(?:is|'s|are|be)(?: about| around| just)? $/i
 /** `a bend no tighter than`: the radius is the least. */
-export const TIGHTER = /\b(?:tighter|sharper) (?:[a-z]+ ){0,2}?than\b[^,.;]{0,30}$/i
+export const TIGHTER = /\b(?:tighter|sharper) (?:[a-z]+ ){0,2}?than\b(?:[^,.;]|\.\d){0,30}$/i
 export const BENDS =
   /\b(?:bends?|bent|bending|radius|radii|curves?|curved|loops?|coil\w*|corner|turns?|kinks?|elbows?|sweep)\b/i
 /** `it should hold for a good minute`: what something must last, it may last longer. */
@@ -159,7 +166,7 @@ export const GOES_NOT_IN =
 export const IN_AFTER = /^ (?:in|into|under|between|through|anywhere)\b/i
 /** `six is where I stop`, `one point six is the law`. */
 export const STOPS_AT =
-  /^[^,.;]{0,16} is (?:the (?:law|legal limit|legal minimum)\b|(?:about )?(?:where|when) (?:i|we|you|they|it)(?:'d|'ll| would| will)? )(?:$|[,.;]|stop|stops|quit|(?:start to )?(?:fret|worry|complain|frown)|draw|give up|call|bin|change|replace|scrap|retire)/i
+  /^[^,.;]{0,16} is (?:the (?:law|legal limit|legal minimum)(?= (?:on|for|here|in|and|so)\b|$|[,.;])|(?:about )?(?:where|when) (?:i|we|you|they|it)(?:'d|'ll| would| will)? (?:stop|stops|quit|(?:start to )?(?:fret|worry|complain|frown)|draw|give up|call|bin|change|replace|scrap|retire))/i
 /** `once it passes 25`. */
 export const PASSES_BEFORE =
   /\b(?:pass(?:es|ed)?|exceed(?:s|ed)?|reach(?:es|ed)?|hits?|sees?|gets? to|is up to|(?:grown|stretched|sagged|opened(?: up)?|moved|dropped|spread|thinned|shrunk|worn) by)(?: about| around)? $/i

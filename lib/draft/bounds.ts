@@ -45,6 +45,7 @@ import {
   OR_ELSE,
   OR_FAULT,
   OR_SHORT,
+  OTHER_FAILS,
   PASSES_BEFORE,
   READ_OFF,
   RENEWED,
@@ -63,6 +64,7 @@ import { isCondemned } from './condemned'
 import { toldEnd } from './deadline'
 import { toDimension } from './dimension'
 import { figureAs } from './figure-as'
+import { under100 } from './said-plainly'
 
 /** "Half a turn and no more" is how far to turn; "half a turn, no more" is the most. */
 const AND_NO_MORE = /(?:^| )and (?:no|not) more\b(?! than)/i
@@ -239,5 +241,8 @@ export const boundAtDistance = (
   }
   if (PASSES_BEFORE.test(ahead) && isRefused())
     return /\b(?:reach|hits?|sees?|gets? to)/i.test(ahead) && isWorn() ? toLow(quantity) : toHigh(quantity)
+  const other = OTHER_FAILS.exec(after)?.[1]
+  if (other !== undefined)
+    return (under100(other) ?? quantity.nominal) < quantity.nominal ? toLow(quantity) : toHigh(quantity)
   return MOST_AFTER.test(after) || MOST_BEFORE.test(ahead) || MOST_IS.test(ahead) ? toHigh(quantity) : quantity
 }

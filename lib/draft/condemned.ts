@@ -82,7 +82,7 @@ const AND_IT =
   /^[^,.;]{0,20},? and (?:it|they|you|she|he|that|there|the \w+)(?:'ll|'s|'re| will| won't| can't| doesn't| gets?| goes?| starts?| is| are| comes?)\b/i
 /** `below twelve volts it's charged first`. */
 const IT_IS =
-  /^,? (?:it|they|she|he|that)(?:'s|'re| is| are| gets?| goes?| comes?| has to| have to) (?!a|an|the|in|on|at|good|fine|your|my|still|only|just|about|too|not|where|when|what|how|like)[a-z]+/i
+  /^,? (?:it|they|she|he|that)(?:'s|'re| is| are| gets?| goes?| comes?| has to| have to) (?!(?:a|an|the|in|inside|within|on|at|good|fine|ok|okay|all|ready|safe|done|set|full|healthy|happy|enough|warm enough|hot enough|cool enough|charged(?! (?:first|up|again))|your|my|still|only|just|about|too|not|where|when|what|how|like)\b)[a-z]+/i
 /** `under twenty-five degrees of pitch leaks`, `past a hundred you shut down`. */
 const DOES =
   /^(?: of [a-z]+)?,? (?:(?:leaks?|slips?|cracks?|fails?|burns?|sags?|binds?|jams?|freezes?|chatters?|squeals?|overheats?|melts?|stalls?|won't [a-z]+|doesn't [a-z]+)\b|(?:you|i|we)(?:'d|'ll)? (?:shut|stop|bin|scrap|change|replace|renew|throw|send|call|walk|quit|strip|reject|refuse|start (?:again|over)|go home)\b)/i

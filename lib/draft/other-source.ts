@@ -25,20 +25,29 @@ const FIGURE =
   /(?:\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]{2,5}teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|half|quarter|point|and|hundredths?|tenths?)\b[ -]?)+|\d+(?:\.\d+)?/gi
 /** What sets one figure off against another. */
 const AGAINST =
-  /\b(?:not|and not|instead of|rather than|i (?:gave|told|said)(?: you)?|hold me to|used to say|always said)(?: \w+){0,2}? $/i
+  /\b(?:not(?! (?:more|less|over|under|above|below|past|beyond|until|before|for|to|so|too)\b)|instead of|rather than|i (?:gave|told|said)(?: you)?|hold me to|used to say|always said)(?: \w+){0,2}? $/i
 
 /** A sentence without any of these sets no figure aside. */
 const MAY_SET_ASIDE =
   /\b(?:not|instead of|rather than|i (?:gave|told|said)|hold me to|said)(?: \w+){0,2}? (?:\d|an?\b|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|hundred|\w+teen|\w+ty)/i
 
+/** A figure without an "and" that belongs to the words around it; none of an "and" alone. */
+const toFigure = (found: string): readonly string[] => {
+  const figure = found
+    .toLowerCase()
+    .replace(/^and[ -]|[ -]and[ -]?$/g, '')
+    .trim()
+  return figure === '' || figure === 'and' ? [] : [figure]
+}
+
 /** Figures of a sentence that it sets others against: `sixty percent, not fifty`. */
 const setAside = (text: string): readonly string[] =>
   [...text.matchAll(FIGURE)].flatMap(({ 0: figure, index }) =>
-    AGAINST.test(text.slice(0, index)) ? [figure.trim().toLowerCase()] : [],
+    AGAINST.test(text.slice(0, index)) ? toFigure(figure) : [],
   )
 
 const saysFigure = ({ said }: Said, figures: readonly string[]): boolean => {
-  const own = [...said.toLowerCase().matchAll(FIGURE)].map(([figure]) => figure.trim())
+  const own = [...said.matchAll(FIGURE)].flatMap(([figure]) => toFigure(figure))
   return figures.some(figure => own.includes(figure))
 }
 

@@ -10,7 +10,7 @@ const TEN = [...TENS.keys()].join('|')
 const NUMBER_NEXT = `(?= \\d| (?:an?|half|${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)\\b)`
 
 /** Value of a number under a hundred, in words or figures; undefined for others. */
-const under100 = (said: string): number | undefined =>
+export const under100 = (said: string): number | undefined =>
   /^\d+$/.test(said) ? Number(said) : readSmall(toTokens(said), 0)?.value
 
 type Rule = {
@@ -65,7 +65,7 @@ const RULES: readonly Rule[] = [
   // `one up or one down`, `and I'll take one either way`, after a figure.
   {
     needs: 'down',
-    pattern: new RegExp(`, (?:and )?(\\d+|${ONE}|ten|half) (?:up (?:or|and|and|to) \\1 down)\\b`, 'gi'),
+    pattern: new RegExp(`, (?:and )?(\\d+|${ONE}|ten|half) (?:up (?:or|and|to) \\1 down)\\b`, 'gi'),
     plain: (by = '') => `, ± ${by}`,
   },
   {
@@ -163,7 +163,7 @@ const RULES: readonly Rule[] = [
   {
     needs: ' below',
     pattern: new RegExp(
-      `\\b((?:\\d+|${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)) below(?=[,.;?!]|$| zero\\b| freezing\\b)(?=.*\\b(?:celsius|frost|freez\\w*|cold\\w*|fahrenheit)\\b)`,
+      `\\b((?:\\d+|${ONE}|ten|${TEEN}|(?:${TEN})(?:-(?:${ONE}))?)) below(?: zero\\b|(?=[,.;?!]|$| freezing\\b))(?=.*\\b(?:celsius|frost|freez\\w*|cold\\w*|fahrenheit)\\b)`,
       'gi',
     ),
     plain: (figure = '') => {

@@ -67,9 +67,9 @@ const alternativesOf = (a: Limit, b: Limit, text: string, isListed: boolean): Li
   const said = /^(?:maybe|perhaps|or) /i.test(b.text) ? `${between}${b.text.split(' ')[0]} ` : between
   if (!ALTERNATIVE.test(said)) return undefined
   if (b.quantity.unit === 'circ' && a.quantity.unit === undefined) return undefined
-  // "Seven, eight, nine" counts; a comma alone needs a unit at the end.
   // `Point seven, a millimetre's too wide`.
   if (TOO_MUCH.test(text.slice(b.to))) return undefined
+  // "Seven, eight, nine" counts; a comma alone needs a unit at the end.
   if (LONE_COMMA.test(said) && (isListed || b.quantity.unit === undefined || COUNTED.test(text.slice(0, a.at))))
     return undefined
   return rangeOf(a, b, low, high, text)
