@@ -42,6 +42,8 @@ const isIdle = (tokens: readonly Token[], i: number): boolean => {
     const next = tokens[i + 1]
     return token.isAfterPause || next === undefined || next.isAfterPause || next.tag === 'number'
   }
+  // "Not just at the wall" is there too.
+  if (token.word === 'just' && tokens[i - 1]?.word === 'not') return false
   // "These guys" are parts.
   return IDLE.has(token.word) && !/^(?:this|these|that|those|little|big)$/.test(tokens[i - 1]?.word ?? '')
 }

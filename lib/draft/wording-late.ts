@@ -118,8 +118,15 @@ const fromWanting = (reading: Reading, { from, to }: Stretch): string | undefine
   const as = deed === undefined ? undefined : verbOf(deed.word)
   if (at < 0 || as?.form !== 'ing' || !isAct(as.base) || isTelling(tokens, from, at)) return undefined
   const thing = objectOf(sayTokens(text, tokens, from, at))
+  if (thing === undefined || thing === 'it') return undefined
+  const next = tokens.findIndex(({ tag }, i) => i > at && i < to && tag === 'and')
+  const also = next === at + 2 && next + 2 === to ? verbOf(tokens[next + 1]?.word ?? '') : undefined
+  if (also?.form === 'ing' && isAct(also.base)) return `${as.base} and ${also.base} ${thing}`
+  const more = next < 0 ? undefined : fromWanting(reading, { from: next + 1, to })
+  if (more !== undefined)
+    return [as.base, thing, sayTokens(text, tokens, at + 2, next), 'and', more].filter(part => part !== '').join(' ')
   const rest = sayTokens(text, tokens, at + 2, to).replace(/^(?:and )?all$|,? and all$/i, '')
-  return thing === undefined || thing === 'it' ? undefined : `${as.base} ${thing} ${rest}`.trim()
+  return `${as.base} ${thing} ${rest}`.trim()
 }
 
 const AGAIN = /^(?:once more|again) (?=(?:with|at|on|in|from|until|for|the)\b)/i

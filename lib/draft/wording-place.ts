@@ -48,7 +48,8 @@ export const tellsWay = (said: string): boolean => {
 }
 
 /** "in an X": the pattern fasteners are tightened in. */
-const IN_TURN = /^(?:down )?in (?:an? |the )?(?:x|star|cross|circle|pattern|sequence|order|crisscross|criss-cross)\b/i
+const IN_TURN =
+  /^(?:down )?in (?:an? |the )?(?:x|star|cross|circle|pattern|sequence|order|crisscross|criss-cross)(?=[,.;]|$| (?:pattern|shape|sequence|order|and|so|to|until|with|at|by|from)\b)/i
 
 const FROM_PEOPLE =
   /^from (?:[\w']+ ){0,2}?(?:you|people|everybody|everyone|anybody|anyone|faces?|eyes|hands?|skin|flames?|heat|fire|sparks?|bystanders|children)\b/i
@@ -113,7 +114,7 @@ export const orderOfPlace = (said: string, where: string): string => {
     return join('switch off', tail.replace(/^(?!at|by|with|in|on)/, tail && 'at '))
   if (isBody && /^(?:on|in)$/.test(where)) return join('put', where)
   if (first === 'up' && WORN.test(thing)) return join('put on')
-  if (first === 'on' && WORN.test(thing)) return join('put on', tail)
+  if (first === 'on' && WORN.test(thing)) return join('put on', tail.replace(/^(and \S+) on$/, '$1'))
   if (first === 'on' && tail === '' && POWER.test(thing)) return join('switch on')
   if (BRAKE.test(thing) && tail === '' && /^(?:up|down)$/.test(first)) return join(first === 'up' ? 'apply' : 'release')
   if (first === 'away' && second === 'from') return join(FROM_PEOPLE.test(tail) ? 'keep' : 'move', where)

@@ -71,6 +71,7 @@ export const torqueTold = (said: string, whole: string): string | undefined => {
   if (found === null || TORQUE.test(said.slice(found.index + found[0].length))) return undefined
   const ahead = said
     .slice(0, found.index)
+    .replace(/ (?:gets?|takes?|wants?|needs?) ?$/i, '')
     .replace(/,? (?:goes|go|done up|torqued?|set|tightened|is|are|'s|be|to|at|up)+$/gi, '')
   const thing = (ahead.split(/, | and | then /).at(-1) ?? '')
     .replace(

@@ -31,6 +31,7 @@ describe('[D9] a caution says how to avoid the harm, then what happens otherwise
       'Take care: the press is heavy and the spring can fly out at your face.',
     ],
     ['Never by the cable, it tears.', 'Never by the cable, it tears.'],
+    ['Switch off the power, not just at the wall.', 'Switch off the power; not just at the wall.'],
     ['Goggles, because what comes there is acid.', 'Put on goggles; what comes there is acid.'],
     // the talk about the talk goes
     [

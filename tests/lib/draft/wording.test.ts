@@ -36,6 +36,9 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Last job down here, pull the drain plug.', 'Pull the drain plug.'],
   ['There are two set screws in the hub, so each gets a dab of threadlock.', 'Give each a dab of threadlock.'],
   ['Strainer wants scrubbing and all.', 'Scrub the strainer.'],
+  ['The baffle wants scraping and rinsing.', 'Scrape and rinse the baffle.'],
+  ['Nuts get twelve newton metres.', 'Tighten the nuts to twelve newton metres.'],
+  ['The baffle needs scraping and the screen needs washing.', 'Scrape the baffle and wash the screen.'],
   ['Two more screws hold the tray to the case, take the tray out.', 'Undo two more screws and take the tray out.'],
   // what looks like an order or a deed by its first word
   ['Mould cleaner is sprayed onto the cloth.', 'Spray the mould cleaner onto the cloth.'],
@@ -88,6 +91,8 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Handbrake up.', 'Apply the handbrake.'],
   ['Bolts down again, corner to corner.', 'Tighten the bolts.'],
   ['Cap screws in a star.', 'Tighten the cap screws in a star.'],
+  ['Bolts in the cross member.', 'Put the bolts in the cross member.'],
+  ['Gloves on and goggles on.', 'Put on the gloves and goggles.'],
   ['Nozzle away from people.', 'Keep the nozzle away from people.'],
   ['Lip end away from the stop.', 'Move the lip end away from the stop.'],
   ['The spirit goes back in its tin.', 'Put the spirit back in its tin.'],
