@@ -27,6 +27,8 @@ const LOCKS = wordSet('lock tag label notice sign padlock lockout isolation isol
 const VEHICLES = wordSet('car vehicle machine jack bike van truck stand')
 /** Small plugs inside a machine, not the one in the wall. */
 const LEADS = wordSet('connector lead cable hose sensor harness wire plug')
+/** A plug out of which something runs is none of a socket. */
+const LETS_RUN = /\b(?:drain\w*|runs?|oil|fluid|coolant|fuel|sump|tank)\b/i
 /** "Roll the mower off the ramps" lowers it. */
 const STOOD_ON = wordSet('ramp ramps stand stands trestle trestles blocks lift hoist')
 /** Lifted and lowered by themselves, whatever the machine stands on. */
@@ -195,7 +197,8 @@ export const isMadeGood = (open: Open, action: Action, stems: ReadonlySet<string
     action.verb === 'plug' &&
     action.particle === 'in' &&
     thing.head === 'plug' &&
-    (thing.words.length === 1 || isCord(thing))
+    (thing.words.length === 1 || isCord(thing)) &&
+    !LETS_RUN.test(step.text)
   )
     return true
   if (!redoneBy(action).has(undone)) return false

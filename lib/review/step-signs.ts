@@ -24,7 +24,10 @@ const ONLY_SWITCHED =
 const IDLE =
   /^(?:then |now )?(?:plug\b[^.;]*\bin\b|(?:push|put|press)\b[^.;]*\bplug\b[^.;]*\b(?:in|into|home)\b|(?:re-?open|open|turn on)\b[^.;]*\b(?:air|water) supply(?: (?:valve|tap|cock))?$|open\b[^.;]*\b(?:door|window|hatch|shutter)s?\b[^.;]*\b(?:to (?:ventilate|air)|for (?:fresh )?air)\b)(?![^.;]*\b(?:and|then|when|while)\b)/i
 /** @returns whether a step brings no hazard of its own, whatever its words: it gets rid of what is left, plugs in, airs. */
-const isIdle = (text: string): boolean => IDLE.test(text) || isDisposing(text)
+const isIdle = (text: string): boolean => IDLE.test(text) || (isDisposing(text) && !POURS.test(text))
+/** What eats or burns splashes and fumes when it is poured away too. */
+const POURS =
+  /^(?:[a-z]+ly,? )?(?:pour|tip|empty|decant|drain|siphon|pump)\b[^.;]*\b(?:acids?|alkali|lye|caustic|bleach|electrolyte|petrol|gasoline|fuel|solvents?|thinners?|acetone|stripper)\b(?! (?:waste )?(?:drum|bin|can|tin|container)\b)/i
 const NOTHING: readonly never[] = []
 /** @returns what a step says of power and of hazards, what is only its lists' apart. */
 export const signsIn = atSteps(step => {

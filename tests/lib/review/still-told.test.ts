@@ -99,6 +99,19 @@ describe('what is near to something left alone is told all the same', () => {
     expect(left('Slide the old seal out and the new one in')).toEqual([])
   })
 
+  test('[R3] a plug that let the oil run out is not back when the heater is plugged in', () => {
+    const left = (...texts: string[]) => openItems(toSheet(sample(steps(...texts)))).map(({ thing }) => thing.name)
+    expect(left('Remove the plug and let the oil run out', 'Plug the heater in')).toContain('plug')
+    expect(left('Remove the plug', 'Plug the heater in')).toEqual([])
+  })
+
+  test('[R3] old acid poured away is acid still; cloths put in the drum bring nothing', () => {
+    const of = (text: string) => asked('hazard-no-caution', steps(text))
+    expect(of('Pour the used acid into the waste drum')).toBeGreaterThan(0)
+    expect(of('Tip the old petrol into the waste can')).toBeGreaterThan(0)
+    expect(of('Put the used cloths in the lidded solvent waste drum')).toBe(0)
+  })
+
   test('[R3] a block of wood is a wood block, a roll of tape is tape', () => {
     const head = (text: string) => listedThing(text).head
     expect([head('Block of wood'), head('Block of soft wood')]).toEqual(['block', 'block'])
