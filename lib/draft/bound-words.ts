@@ -88,6 +88,8 @@ export const TO_DO = /^ (?:to (?!(?:the|a|an|one|two|each|every|go)\b)[a-z]+|bef
 /** `don't touch it for twelve hours`: it may be left longer. */
 export const LEAVE_FOR =
   /\b(?:don't|do not|never|nobody|no one|can't|mustn't)\b[^.,;\d]{0,16}\b(?:open|touch|crack|move|disturb|walk|use|ride|load|lift|peek|drive|go near|handle|step|turn it on|switch it on|close|wet)\w*\b[^.,;\d]{0,24}\bfor(?: at least| about)?(?: an?)? $/i
+/** `never run it for an hour with the lid off`: the way is refused, not the time asked for. */
+export const IN_A_WAY = /^ (?:with|without|at a time|at once|on end|straight|flat out)\b/i
 /** `leave twenty millimetres poking out or the collar won't bite`: more does no harm. */
 export const LEAVES =
   /(?<!\b(?:never|not|don't|can't|mustn't) )\b(?:leave|allow|needs?|wants?|want|need|keep(?![^.,;]* (?:at|to) $))\b[^.,;\d]{0,30}$/i

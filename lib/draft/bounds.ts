@@ -26,6 +26,7 @@ import {
   GROWS,
   HAS,
   HAVE_BEEN,
+  IN_A_WAY,
   IN_AFTER,
   IS_OVER,
   LASTS,
@@ -211,7 +212,8 @@ export const boundAtDistance = (
   if (OR_SOONER.test(after) && dimension !== 'interval' && !FAR_UNITS.has(quantity.unit ?? '')) return toHigh(quantity)
   if ((dimension === 'time' || dimension === 'mass') && GOOD_FOR.test(ahead)) return toHigh(quantity)
   if (dimension === 'time' && HAVE_BEEN.test(ahead)) return toLow(quantity)
-  if (dimension === 'time' && LEAVE_FOR.test(ahead)) return toLow(quantity)
+  if ((dimension === 'time' || dimension === 'interval') && LEAVE_FOR.test(ahead) && !IN_A_WAY.test(after))
+    return toLow(quantity)
   if (SHORT_OF.has(dimension ?? '') && LEAVES.test(ahead) && OR_SHORT.test(after)) return toLow(quantity)
   if (NOT_BEFORE_IT.test(ahead) || OR_FAULT.test(after)) return toLow(quantity)
   if (GOOD_UNTIL.test(ahead) && dimension === 'length') return isWorn() ? toLow(quantity) : toHigh(quantity)

@@ -168,6 +168,8 @@ describe('limits as a fourth lot of trades and manners tells them', () => {
     ['nominal=3 mm', 'Never leave three millimetres poking out or it’ll snag.'],
     ['nominal=10 min', 'Ten minutes by hand or under load.'],
     ['low=10 mm', 'Ten millimetres of thread or more.'],
+    ['low=2 d', 'Don’t walk on it for two days.'],
+    ['nominal=1 h', 'Never load it for an hour with the lid off.'],
     ['low=1.6 mm', 'One point six is the law on tread depth, millimetres.'],
     [
       'high=60 %',
