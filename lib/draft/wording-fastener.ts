@@ -125,6 +125,9 @@ export const fastenersAt = (
 const HELD =
   /^(?:is|are|'s|'re|has|have|got|just|only|both|all|held|fixed|secured|fastened|kept|hung|on|down|in|together|by|with)$/
 
+/** "Two bolts missing", "two screws are seized": what they are like, not what they hold. */
+const HOW_IT_IS = /^(?:is|are|was|were|have|has|'re|missing|gone|loose|short|seized|stripped|broken)$/
+
 /** "The side panels are four quarter-turn clips", "the cover's held by two screws": the part with what holds it. */
 export const heldBy = (
   { tokens, text, clauses }: Reading,
@@ -138,7 +141,7 @@ export const heldBy = (
   const pause = tokens.findIndex(({ isAfterPause, tag }, i) => i > number && (isAfterPause || tag === 'and'))
   const to = pause < 0 ? tokens.length : pause
   const end = tokens.findIndex(({ word }, i) => i > number && i < Math.min(to, number + 5) && kind.FASTENERS.test(word))
-  if (tokens[number]?.tag !== 'number' || end < 0) return undefined
+  if (tokens[number]?.tag !== 'number' || end < 0 || HOW_IT_IS.test(tokens[end + 1]?.word ?? '')) return undefined
   const held = sayTokens(text, tokens, number, to)
   const thing = objectOf(sayTokens(text, tokens, from, at))
   if (thing === undefined || /^(?:it|them)$/.test(thing) || NOT_BARE.test(held) || isTelling(tokens, from, at))

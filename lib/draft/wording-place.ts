@@ -4,7 +4,7 @@ import { FASTENERS } from './wording-kinds'
 const POWER =
   /\b(?:power|isolator|engine|breaker|heaters?|ignition|pump|gas|water|fuel|supply|mains|motor|light|lights|current|air|compressor|machine|switch|heat|blower|fan|vacuum|steam|disconnect|battery|charger|electricity)$/i
 const WORN =
-  /\b(?:glasses|goggles|gloves|mask|respirator|visor|shield|muffs|plugs|defenders|apron|boots|protection|helmet|harness|spectacles)$/i
+  /\b(?:glasses|goggles|gloves|mask|respirator|visor|shield|muffs|plugs|defenders|apron|boots|protection|helmets?|hard hats?|hairnets?|gauntlets|harness|spectacles)$/i
 const BRAKE = /\b(?:brakes?|handbrake|choke|tension|pressure|load)$/i
 const SETTLED =
   /^(?:the|a|an|your|my|our|its|his|her|their|this|that|these|those|both|all|each|every|everything|everyone|some|any|no|what|what's|whatever|it|them|him|one|two|three|four|five|six|seven|eight|nine|ten|half|another|either|new ones?|\d\S*)\b/i
@@ -114,7 +114,8 @@ export const orderOfPlace = (said: string, where: string): string => {
     return join('switch off', tail.replace(/^(?!at|by|with|in|on)/, tail && 'at '))
   if (isBody && /^(?:on|in)$/.test(where)) return join('put', where)
   if (first === 'up' && WORN.test(thing)) return join('put on')
-  if (first === 'on' && WORN.test(thing)) return join('put on', tail.replace(/^(and \S+) on$/, '$1'))
+  if (first === 'on' && WORN.test(thing) && !/^(?:the|an?|your|my|its|top of)\b/i.test(tail))
+    return join('put on', tail.replace(/^(and \S+) on$/, '$1'))
   if (first === 'on' && tail === '' && POWER.test(thing)) return join('switch on')
   if (BRAKE.test(thing) && tail === '' && /^(?:up|down)$/.test(first)) return join(first === 'up' ? 'apply' : 'release')
   if (first === 'away' && second === 'from') return join(FROM_PEOPLE.test(tail) ? 'keep' : 'move', where)

@@ -93,6 +93,8 @@ const TABLE: readonly (readonly [said: string, text: string])[] = [
   ['Cap screws in a star.', 'Tighten the cap screws in a star.'],
   ['Bolts in the cross member.', 'Put the bolts in the cross member.'],
   ['Gloves on and goggles on.', 'Put on the gloves and goggles.'],
+  ['Gloves on the bench.', 'Put the gloves on the bench.'],
+  ['Hard hats on.', 'Put on the hard hats.'],
   ['Nozzle away from people.', 'Keep the nozzle away from people.'],
   ['Lip end away from the stop.', 'Move the lip end away from the stop.'],
   ['The spirit goes back in its tin.', 'Put the spirit back in its tin.'],
@@ -226,6 +228,7 @@ describe('[D1] where no action is named', () => {
     ['Caliper, two bolts at thirty.', 'Do this: caliper, two bolts at thirty.'],
     // how it is, what happens, a figure taken back, a fragment
     ['A child gets a shock.', 'Do this: a child gets a shock.'],
+    ['My van has two bolts missing.', 'Do this: my van has two bolts missing.'],
     [
       "Twelve newton metres, no, wait, that's the other one, nine.",
       "Do this: twelve newton metres, no, wait, that's the other one, nine.",
