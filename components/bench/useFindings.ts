@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Project } from '@/lib/procedure/project'
 import type { Transcript } from '@/lib/procedure/recording'
+import { onceFor } from '@/lib/review/memo'
 import type { Finding } from '@/lib/review/rule'
 import type { ShopRules } from '@/lib/review/shop'
 import type { FromReviewer, ToReviewer } from './review.worker'
@@ -14,13 +15,16 @@ const NOT_YET: FromReviewer = { ...NONE }
 /** @returns whether that is a review, not what stands there before the first one is done. */
 export const isReviewed = (reviewed: FromReviewer): boolean => reviewed !== NOT_YET
 
+/** What a finding says, all of it; one that was kept is not spelt out again. */
+const keyOf = onceFor((finding: Finding): string => JSON.stringify(finding))
+
 /**
  * Takes over from the last review what it found alike, as the same objects: so that what shows them need not be drawn anew.
  * Exported for its test.
  */
 export const keptFindings = (before: readonly Finding[], now: readonly Finding[]): readonly Finding[] => {
-  const known = new Map(before.map(finding => [JSON.stringify(finding), finding]))
-  return now.map(finding => known.get(JSON.stringify(finding)) ?? finding)
+  const known = new Map(before.map(finding => [keyOf(finding), finding]))
+  return now.map(finding => known.get(keyOf(finding)) ?? finding)
 }
 
 /** One review in work at most; the newest project waits, older ones are passed over. */

@@ -23,3 +23,7 @@ export type Command = {
   /** @returns the exit code */
   readonly run: (args: readonly string[], io: Io) => Promise<number>
 }
+
+/** @returns a file, or standard input for `-`, as text (UTF-8). @throws TellwrightError `cannot-read` */
+export const readText = async ({ read }: Io, path: string): Promise<string> =>
+  new TextDecoder().decode(await read(path))

@@ -8,7 +8,7 @@ import { toSheet } from '@/lib/procedure/sheet'
 import { toPublishedFindings } from '@/lib/publish/findings'
 import { isSafePath } from '@/lib/publish/manifest'
 import type { PublishOptions } from '@/lib/publish/publication'
-import type { Io } from './command'
+import { type Io, readText } from './command'
 
 /** A project to publish, with what is its own. */
 export type Input = { readonly path: string; readonly project: Project; readonly options: PublishOptions }
@@ -19,7 +19,7 @@ const tellProblems = (problems: readonly Problem[], io: Io): void => {
 
 /** Reads a project file. @returns undefined after saying on standard error why it could not be read */
 const readProject = async (path: string, io: Io): Promise<Project | undefined> => {
-  const text = new TextDecoder().decode(await io.read(path))
+  const text = await readText(io, path)
   const parsed = parseProject(text, path === '-' ? 'standard input' : path)
   if (parsed.ok) return parsed.value
   tellProblems(parsed.problems, io)

@@ -34,6 +34,10 @@ export const decapitalize = (said: string): string => {
 const decapitalizeAt = (text: string, token: Token, word: string): string =>
   /^\p{L}\d/u.test(text.slice(token.at)) ? word : decapitalize(word)
 
+/** "Not just the switch": that too, so that nothing is refused. */
+export const isNotOnly = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i]?.word === 'not' && /^(?:just|only|merely)$/.test(tokens[i + 1]?.word ?? '')
+
 /** "like" between pauses or before an amount fills; "like a wallet" compares. */
 const isIdle = (tokens: readonly Token[], i: number): boolean => {
   const token = tokens[i]
@@ -43,7 +47,7 @@ const isIdle = (tokens: readonly Token[], i: number): boolean => {
     return token.isAfterPause || next === undefined || next.isAfterPause || next.tag === 'number'
   }
   // "Not just at the wall" is there too.
-  if (token.word === 'just' && tokens[i - 1]?.word === 'not') return false
+  if (token.word === 'just' && isNotOnly(tokens, i - 1)) return false
   // "These guys" are parts.
   return IDLE.has(token.word) && !/^(?:this|these|that|those|little|big)$/.test(tokens[i - 1]?.word ?? '')
 }

@@ -1,4 +1,5 @@
 import { hasNumber, type Quantity } from '@/lib/quantity/quantity'
+import { NUMBERS } from './bound-words'
 import { figureAs } from './figure-as'
 import { isAlike, lastSaid, sharesThing, sizeOf } from './said-before'
 import type { Around, Said } from './settle'
@@ -28,8 +29,10 @@ const AGAINST =
   /\b(?:not(?! (?:more|less|over|under|above|below|past|beyond|until|before|for|to|so|too)\b)|instead of|rather than|i (?:gave|told|said)(?: you)?|hold me to|used to say|always said)(?: \w+){0,2}? $/i
 
 /** A sentence without any of these sets no figure aside. */
-const MAY_SET_ASIDE =
-  /\b(?:not|instead of|rather than|i (?:gave|told|said)|hold me to|said)(?: \w+){0,2}? (?:\d|an?\b|half|quarter|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|hundred|\w+teen|\w+ty)/i
+const MAY_SET_ASIDE = new RegExp(
+  `\\b(?:not|instead of|rather than|i (?:gave|told|said)|hold me to|said)(?: \\w+){0,2}? (?:\\d|an?\\b|half|quarter|hundred|${NUMBERS})`,
+  'i',
+)
 
 /** A figure without an "and" that belongs to the words around it; none of an "and" alone. */
 const toFigure = (found: string): readonly string[] => {

@@ -41,12 +41,9 @@ const placedAt = ({ tokens, text }: Reading, { from, start, to }: Clause, isHeld
   const end = at < 0 ? to : at
   const thing = sayTokens(text, tokens, start, end)
   const last = thing.split(' ').at(-1) ?? ''
+  const named = sayTokens(text, tokens, from, end)
   if (at < 0 && tag !== 'number' && singular(last) === last) return undefined
-  if (
-    end - start > 6 ||
-    !kind.FASTENERS.test(last) ||
-    NOT_BARE.test(sayTokens(text, tokens, from, end).replace(isHeld ? MORE : /^$/, ''))
-  )
+  if (end - start > 6 || !kind.FASTENERS.test(last) || NOT_BARE.test(isHeld ? named.replace(MORE, '') : named))
     return undefined
   if (at < 0) return end
   const opens = tokens[at + 1]
@@ -98,11 +95,10 @@ export const fastenersAt = (
   if (clause.frame !== 'nominal' && clause.frame !== 'fragment') return undefined
   const { text, tokens } = reading
   const next = tokens[clause.to]
-  const end = placedAt(reading, clause, HOLDS.test(next?.isAfterPause === false ? (next.base ?? next.word) : ''))
-  if (end === undefined) return undefined
   const said = next !== undefined && !next.isAfterPause && next.tag !== 'and' ? (next.base ?? next.word) : ''
-  if (WANTS.test(said)) return undefined
   const isSubject = HOLDS.test(said)
+  const end = placedAt(reading, clause, isSubject)
+  if (end === undefined || WANTS.test(said)) return undefined
   const tool = toolBehind(reading, clauses[i + 1])
   const until = tool === undefined && !isSubject ? i : i + 1
   const rest = clauses

@@ -39,14 +39,16 @@ export const fromStrokes: Rule = ({ all }) => {
 
 const FOR_WHOM = / for (?:that|this|both of (?:us|you)|the same reason|it)\b/i
 
+/** "goggles on", but for "gloves on the bench". */
 const WORN_ON = /^((?:\S+ ){1,3}?)on\b(?! (?:the|its|an?|your|top|each)\b)/i
 
-export const fromWorn: Rule = ({ noun, all }) =>
-  WORN_ON.test(all) && kind.WORN.test(WORN_ON.exec(all)?.[1] ?? '')
-    ? sure(`put on ${yours((WORN_ON.exec(all)?.[1] ?? '').trim())}`)
-    : kind.WORN.test(noun) && !/\b(?:off|out)\b| on\b/i.test(all)
-      ? sure(`put on ${yours(all.replace(FOR_WHOM, ''))}`)
-      : undefined
+export const fromWorn: Rule = ({ noun, all }) => {
+  const worn = WORN_ON.exec(all)?.[1]?.trim()
+  if (worn !== undefined && kind.WORN.test(worn)) return sure(`put on ${yours(worn)}`)
+  return kind.WORN.test(noun) && !/\b(?:off|out)\b| on\b/i.test(all)
+    ? sure(`put on ${yours(all.replace(FOR_WHOM, ''))}`)
+    : undefined
+}
 
 /** A time, a way or a time of doing, no place a part is put. */
 const NO_PLACE =
@@ -108,10 +110,10 @@ export const fromMeans: Rule = scene => {
 }
 
 export const fromTool: Rule = scene => {
-  const { head, noun, rest, all, holdsFasteners } = scene
+  const { head, noun, rest, all, holders } = scene
   const hasWay = all.length > head.length || / (?:first|twice|once)$/i.test(head)
   if (/^(?:off|out|away)$/.test(scene.word)) return undefined
-  if (!hasWay || holdsFasteners || kind.FASTENERS.test(noun) || !isHandy(scene)) return undefined
+  if (!hasWay || holders.length > 0 || kind.FASTENERS.test(noun) || !isHandy(scene)) return undefined
   return sure(`use ${kind.withA(yours(head), noun)}${rest}`)
 }
 
@@ -119,22 +121,16 @@ export const fromFresh: Rule = ({ head, rest }) =>
   kind.FRESH.test(head) && head.includes(' ') ? sure(`fit ${withArticle(head)}${rest}`) : undefined
 
 /** "idler, one bolt": who puts things back says so, who takes them off names them with what holds them. */
-const isTakenOff = ({ reading: { tokens, text }, stretches, around, noun, head }: Scene): boolean =>
+const isTakenOff = ({ reading: { tokens, text }, holders, around, noun, head }: Scene): boolean =>
   !kind.tellsFitting([text, ...around]) &&
   !/^(?:\d|one|two|three|four|five|six)\b.* (?:and|of) /i.test(head) &&
   !/nails?$/i.test(noun) &&
-  (kind.FASTENERS.test(noun) ||
-    stretches
-      .slice(1, 3)
-      .some(
-        ({ from, to }) =>
-          to - from < 6 && tokens[from]?.tag === 'number' && kind.FASTENERS.test(sayTokens(text, tokens, from, to)),
-      ))
+  (kind.FASTENERS.test(noun) || holders.some(({ from }) => tokens[from]?.tag === 'number'))
 
 export const fromFasteners: Rule = scene => {
-  const { noun, head, rest, all, around, holdsFasteners } = scene
+  const { noun, head, rest, all, around, holders } = scene
   const isFastener = kind.FASTENERS.test(noun)
-  if (!(isFastener || holdsFasteners) || / or (?:the|it|you) /i.test(all)) return undefined
+  if (!(isFastener || holders.length > 0) || / or (?:the|it|you) /i.test(all)) return undefined
   const way = kind.direction([all, ...around]) ?? (isTakenOff(scene) ? 'off' : undefined)
   if (way === undefined) return undefined
   return guess(`${way === 'on' ? 'fit' : isFastener ? 'undo' : 'remove'} ${withArticle(yours(head))}${rest}`)

@@ -5,8 +5,10 @@ import type { Stretch } from './wording-stretch'
 
 const TOOLS = new Set(TOOL_HEADS)
 
-export const WORN =
-  /\b(?:(?:safety |reading )?glasses|goggles|gloves|masks?|respirator|visor|face shield|shield|muffs|ear ?plugs|defenders|apron|boots|helmets?|harness|spectacles|hard hats?|hairnets?|gauntlets|overalls|sleeves|wrist strap|hi-vis)\b/i
+/** What is always worn, wherever in a name it stands. */
+export const ALWAYS_WORN =
+  'glasses|goggles|gloves|respirator|visor|shield|muffs|defenders|apron|boots|helmets?|harness|spectacles|hard hats?|hairnets?|gauntlets'
+export const WORN = new RegExp(`\\b(?:${ALWAYS_WORN}|masks?|ear ?plugs|overalls|sleeves|wrist strap|hi-vis)\\b`, 'i')
 /** Tools that do their work in a hand; others ("jack", "tray", "stand") are put somewhere. */
 export const HANDY =
   /\b(?:brush(?:es)?|grease gun|spinner|toothbrush|spanners?|wrench|ratchet|sockets?|screwdrivers?|driver|pliers|grips|tweezers|knife|scraper|file|vacuum|hammer|mallet|punch|drift|chisel|meter|multimeter|tester|micrometer|calipers?|verniers?|gauges?|feelers?|indicator|ruler|straightedge|square|syringe|allen|torx|hex|hex key|hexes|emery|sandpaper|saw|iron|heat gun|torch|bar|lever|puller|press|extractor|scope|thermometer|loupe|stone|swabs?|buds?|rag|cloth|tissue|sponge|steel wool|wire wool|scrub pad|pad|skewer|toothpick|cocktail stick|tape measure|flathead|phillips|pozi|spatula|marker|pencil|pen)$/i
@@ -30,6 +32,9 @@ export const BEARS = /^(?:of|at|by|for|from|near|per|about|without|within|than|u
 export const PUTS =
   /^(?:into|onto|over|under|underneath|beneath|below|round|around|through|against|between|across|along|on|in|to|down|up|inside|behind|towards?|beside)$/
 export const ONLY_THERE = /^(?:on|under|in|behind|inside|below|under|between|beside|along)$/
+
+/** What parts do only where a hand makes them: "the mesh slides out". */
+export const BY_HAND = 'slide|pull|lift|swing|pop|peel|tilt|slip|flip|prise|twist|unscrew|unhook|unclip|unplug'
 
 export const NO_THING =
   /^(?:upstairs|downstairs|outdoors|outside|inside|all (?:the way|round)|same|other way|each way|yes)\b/i

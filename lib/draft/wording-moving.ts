@@ -1,6 +1,7 @@
 import { verbOf } from '@/lib/trade/morphology'
 import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
+import { BY_HAND } from './wording-kinds'
 import { orderOfPlace } from './wording-place'
 import {
   CHAIN,
@@ -25,9 +26,10 @@ export const fromStaying = (reading: Reading, { from, to }: Stretch): string | u
   return thing === undefined || thing === 'it' ? undefined : `keep ${thing} ${sayTokens(text, tokens, at + 1, to)}`
 }
 
-/** Parts do these only where a hand makes them: "the ring lifts with the tweezers". */
-const BY_HAND =
-  /^(?:slide|pull|lift|unhook|unscrew|unclip|unbolt|unplug|unwind|unlatch|unthread|swing|roll|twist|pop|drop|push|press|snap|peel|tilt|draw|slip|flip|prise|pry|screw|clip|hook|tap|thread|wind|bolt|slot|turn|spin|rotate|fold|tuck|lower|stand|rest)$/
+/** Those, and what parts do with another thing: "the loop drops over the post". */
+const MADE = new RegExp(
+  `^(?:${BY_HAND}|unbolt|unwind|unlatch|unthread|roll|drop|push|press|snap|draw|pry|screw|clip|hook|tap|thread|wind|bolt|slot|turn|spin|rotate|fold|tuck|lower|stand|rest)$`,
+)
 
 const LIKE_THINGS = /^(?:clips|hooks|screws|taps|drops|threads|turns|presses|bolts|slots|folds|stands|rests)$/
 
@@ -62,8 +64,7 @@ export const fromMoving = (reading: Reading, { from, to }: Stretch, ahead: strin
       at > from &&
       NAMES.test(tokens[at - 1]?.tag ?? '') &&
       isPlural(tokens[at - 1]?.word ?? '')
-    const isMade =
-      BY_HAND.test(verb?.base ?? '') && (verb?.form === 'third' || (hasTo && verb?.form === 'base') || isMany)
+    const isMade = MADE.test(verb?.base ?? '') && (verb?.form === 'third' || (hasTo && verb?.form === 'base') || isMany)
     if (!isGoing && !isMade) continue
     const start = subjectAt(tokens, from, chain)
     if (start === undefined) return undefined

@@ -1,4 +1,5 @@
 import type { Token } from '@/lib/trade/tagger'
+import { NUMBERS } from './bound-words'
 import type { Clause } from './clause'
 import { countWords, isLooseEnded, sayTokens } from './clause-text'
 import type { Reading } from './feature'
@@ -17,8 +18,10 @@ const RUNS_ON =
   /(?<!\b(?:until|before|after|when|where|while|as|if|once|that|which|what|unless|how|than|because|so)(?: just)?) (?:i|we|you) (?:[a-z]+)\b.*$/i
 
 /** "Nuts | get twelve newton metres": what they are given, never an order. */
-const GETS_LIMIT =
-  /^(?:get|want|take|need) (?:about |only |around )?(?:\d[\d.]*|(?:[a-z]+-)?(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen|[a-z]+ty|hundred))[ -](?:[\w-]+ ){0,3}?(?:newton|foot|inch|pound|n\.?m)/i
+const GETS_LIMIT = new RegExp(
+  `^(?:get|want|take|need) (?:about |only |around )?(?:\\d[\\d.]*|(?:[a-z]+-)?(?:${NUMBERS}|hundred))[ -](?:[\\w-]+ ){0,3}?(?:newton|foot|inch|pound|n\\.?m)`,
+  'i',
+)
 
 /** Whether a phrase can stand as an order on the sheet. */
 export const isSound = (phrase: string): boolean =>

@@ -1,7 +1,7 @@
 import { singular, verbOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import type { Clause } from './clause'
-import { sayTokens } from './clause-text'
+import { isNotOnly, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { fromAgent, fromCleft, fromRequest } from './wording-agent'
 import { fromInverted, orderOfPlace, withArticle, yours } from './wording-place'
@@ -50,8 +50,6 @@ const isRunTogether = (tokens: readonly Token[], at: number, to: number): boolea
     )
 }
 
-const BESIDES = /^(?:just|only|merely)$/
-
 /** "wheel off", "cap back on", "bike in the stand"; but "hose that down" has a verb in front. */
 const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
   const { tokens, text } = reading
@@ -64,11 +62,7 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
       (tag === 'particle' || (tag === 'preposition' && word !== 'of') || tag === 'to'),
   )
   if (at < 0) return undefined
-  // "Not just the switch": that one too, besides another.
-  const isBesides = tokens
-    .slice(clause.from, at)
-    .some(({ word }, i) => word === 'not' && BESIDES.test(tokens[clause.from + i + 1]?.word ?? ''))
-  if (isBesides) return undefined
+  for (let i = clause.from; i < at; i++) if (isNotOnly(tokens, i)) return undefined
   const thing = sayTokens(text, tokens, clause.start, at).replace(/,? (?:goes|go|comes|gets|is|are)$/, '')
   if (
     thing === '' ||

@@ -1,10 +1,9 @@
 import { verbOf } from '@/lib/trade/morphology'
-import { FASTENERS } from './wording-kinds'
+import { ALWAYS_WORN, BY_HAND, FASTENERS } from './wording-kinds'
 
 const POWER =
   /\b(?:power|isolator|engine|breaker|heaters?|ignition|pump|gas|water|fuel|supply|mains|motor|light|lights|current|air|compressor|machine|switch|heat|blower|fan|vacuum|steam|disconnect|battery|charger|electricity)$/i
-const WORN =
-  /\b(?:glasses|goggles|gloves|mask|respirator|visor|shield|muffs|plugs|defenders|apron|boots|protection|helmets?|hard hats?|hairnets?|gauntlets|harness|spectacles)$/i
+const WORN = new RegExp(`\\b(?:${ALWAYS_WORN}|mask|plugs|protection)$`, 'i')
 const BRAKE = /\b(?:brakes?|handbrake|choke|tension|pressure|load)$/i
 const SETTLED =
   /^(?:the|a|an|your|my|our|its|his|her|their|this|that|these|those|both|all|each|every|everything|everyone|some|any|no|what|what's|whatever|it|them|him|one|two|three|four|five|six|seven|eight|nine|ten|half|another|either|new ones?|\d\S*)\b/i
@@ -22,7 +21,7 @@ export const withArticle = (thing: string): string =>
 export const yours = (said: string): string => said.replace(/\b(?:my|our)\b/gi, 'your')
 
 /** "it", "them" for what moves by itself in the talk: "she goes", "they come". */
-const asObject = (thing: string): string => {
+export const asObject = (thing: string): string => {
   if (/^(?:it|he|she|him|her)$/i.test(thing)) return 'it'
   return /^(?:they|them)$/i.test(thing) ? 'them' : withArticle(yours(thing))
 }
@@ -54,8 +53,7 @@ const IN_TURN =
 const FROM_PEOPLE =
   /^from (?:[\w']+ ){0,2}?(?:you|people|everybody|everyone|anybody|anyone|faces?|eyes|hands?|skin|flames?|heat|fire|sparks?|bystanders|children)\b/i
 
-/** Parts do these only where a hand makes them. */
-const BY_HAND = /^(?:slide|pull|lift|swing|pop|peel|tilt|slip|flip|prise|twist|unscrew|unhook|unclip|unplug)$/
+const MOVED = new RegExp(`^(?:${BY_HAND})$`)
 
 /** "this little mesh slides" and "out" tell what a hand does: the verb with its thing. */
 const movedBy = (thing: string, first: string): string | undefined => {
@@ -63,7 +61,7 @@ const movedBy = (thing: string, first: string): string | undefined => {
   const verb = verbOf(words.at(-1) ?? '')
   if (
     verb?.form !== 'third' ||
-    !BY_HAND.test(verb.base) ||
+    !MOVED.test(verb.base) ||
     words.length < 3 ||
     !/^(?:the|this|that|it)$/i.test(words[0] ?? '')
   )

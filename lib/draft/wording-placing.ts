@@ -108,10 +108,10 @@ export const fromPlaced: Rule = ({
   at,
   word,
   hasPauses,
-  holdsFasteners,
+  holders,
 }) => {
   const { tokens, text } = reading
-  if (holdsFasteners || kind.FASTENERS.test(noun) || !isNamed(reading, first.from, at)) return undefined
+  if (holders.length > 0 || kind.FASTENERS.test(noun) || !isNamed(reading, first.from, at)) return undefined
   const next = tokens[at + 1]?.tag ?? ''
   const second = tokens[stretches[1]?.from ?? -1]
   if (at === first.to)

@@ -59,7 +59,8 @@ export type Scene = {
   readonly at: number
   readonly word: string
   readonly hasPauses: boolean
-  readonly holdsFasteners: boolean
+  /** Fasteners named right behind the thing: what holds it. */
+  readonly holders: readonly Stretch[]
 }
 
 export type Rule = (scene: Scene) => Named | undefined
@@ -94,9 +95,9 @@ export const toScene = (
     /. (?:where|which|that|what|every|now (?=\w))\b/i.test(head)
   )
     return undefined
-  const holdsFasteners = stretches
+  const holders = stretches
     .slice(1, 3)
-    .some(({ from, to }) => to - from < 6 && kind.FASTENERS.test(sayTokens(text, tokens, from, to)))
+    .filter(({ from, to }) => to - from < 6 && kind.FASTENERS.test(sayTokens(text, tokens, from, to)))
   const whole = sayTokens(text, tokens, first.from, first.to)
   const rest = all.slice(head.length)
   return {
@@ -112,6 +113,6 @@ export const toScene = (
     at,
     word,
     hasPauses: isPaused,
-    holdsFasteners,
+    holders,
   }
 }

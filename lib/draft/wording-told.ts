@@ -4,7 +4,7 @@ import type { Clause } from './clause'
 import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { fromAgent, fromCleft } from './wording-agent'
-import { orderOfPlace, withArticle, yours } from './wording-place'
+import { asObject, orderOfPlace, withArticle, yours } from './wording-place'
 import {
   actionFrom,
   baseOf,
@@ -125,11 +125,9 @@ export const fromMove = (reading: Reading, clause: Clause, verb: number): string
   if (OPENS_PLACE.test(thing) || (!/^(?:it|she|he|they)$/i.test(thing) && TELLS.test(thing))) return undefined
   if (thing === '' || /^(?:i|you|we|that|this|there|what|which|who|people)$/i.test(thing)) return undefined
   const no = isRefused(tokens, clause.start, end, verb) ? 'do not ' : ''
-  if (no !== '' && ON_ME.test(where))
-    return `keep ${withArticle(yours(thing)).replace(/^the they$/i, 'them')} on ${where.replace(ON_ME, '')}`.trim()
-  if (ROUND_TO.test(where))
-    return `${no}turn ${withArticle(yours(thing))} ${where.replace(/^(?:round|over|across) /, '')}`
-  if (TO_WASTE.test(where)) return `${no}put ${withArticle(yours(thing))} ${where}`
+  if (no !== '' && ON_ME.test(where)) return `keep ${asObject(thing)} on ${where.replace(ON_ME, '')}`.trim()
+  if (ROUND_TO.test(where)) return `${no}turn ${asObject(thing)} ${where.replace(/^(?:round|over|across) /, '')}`
+  if (TO_WASTE.test(where)) return `${no}put ${asObject(thing)} ${where}`
   if (/^home\b/.test(where)) return `${no}seat ${withArticle(yours(thing))} ${where.replace(/^home ?/, '')}`.trim()
   return /^(?:off|out|away|on|in|back|up|down|into|onto|over|under|through|inside|behind|between|around|to|at|where)\b/.test(
     where,

@@ -112,16 +112,13 @@ const asked = (text: string): Worded => ({ text: asSentence(cutToWords(text)), q
 const impliedIn = ({ text, tokens, clauses: [first, ...more] }: Reading): string | undefined => {
   if (first?.frame !== 'fragment') return undefined
   const order = impliedOrder(sayTokens(text, tokens, first.start, first.to))
+  if (order?.startsWith('fit ') !== true || more.length < 2) return order
   // "New gasket, spring, cap": all of them go in.
-  const areNames =
-    more.length > 1 &&
-    more.every(
-      ({ frame, marker, from, to }) =>
-        frame === 'fragment' && marker === undefined && to - from < 3 && tokens.slice(from, to).every(isName),
-    )
-  return order?.startsWith('fit ') && areNames
-    ? joinOrders([order, ...more.map(({ from, to }) => sayTokens(text, tokens, from, to))])
-    : order
+  const areNames = more.every(
+    ({ frame, marker, from, to }) =>
+      frame === 'fragment' && marker === undefined && to - from < 3 && tokens.slice(from, to).every(isName),
+  )
+  return areNames ? joinOrders([order, ...more.map(({ from, to }) => sayTokens(text, tokens, from, to))]) : order
 }
 
 const isName = ({ tag }: Token): boolean => /^(?:part|material|noun|tool|and|determiner)$/.test(tag)

@@ -73,3 +73,7 @@ export type SpokenWord = {
   readonly end: number
   readonly cue: number
 }
+
+/** @returns where a talk ends, in seconds; 0 for none and for one without times. */
+export const talkEnd = (transcript: Transcript | null): number =>
+  transcript?.cues.reduce((latest, { end }) => Math.max(latest, end), 0) ?? 0

@@ -1,5 +1,6 @@
 import { countOf } from '@/lib/procedure/count'
 import type { Project } from '@/lib/procedure/project'
+import { talkEnd } from '@/lib/procedure/recording'
 import { toSheet } from '@/lib/procedure/sheet'
 import { factList, jobFacts, noticeBlock, toContents } from './contents'
 import { toNotices } from './head'
@@ -27,10 +28,8 @@ const clipFiles = ({ project, options }: PacketJob): readonly PublishedFile[] =>
   ).files.filter(({ type }) => /^(?:video|audio)\//.test(type))
 
 /** How long a job runs, seconds: its footage, else its talk; undefined where neither has a length. */
-const lengthOf = ({ recording: { footage, transcript } }: Project): number | undefined => {
-  const talk = transcript?.cues.reduce((latest, { end }) => Math.max(latest, end), 0) ?? 0
-  return footage?.seconds ?? (talk > 0 ? talk : undefined)
-}
+const lengthOf = ({ recording: { footage, transcript } }: Project): number | undefined =>
+  footage?.seconds ?? (talkEnd(transcript) || undefined)
 
 const jobFiles = async (job: PacketJob, folder: string): Promise<readonly PublishedFile[]> => {
   const all: PublishedFile[] = []

@@ -6,7 +6,7 @@ import { singular } from './words'
 const GENERAL =
   /\b(?:in reverse|reverse order|(?:put|build|bolt|screw|assemble) (?:it|them|everything|the lot|all) (?:all |up )?(?:back )?together|back together (?:again|in reverse)|(?:reassemble|refit|replace|reinstall|fasten|secure|reconnect|return|put) (?:back )?(?:everything|the (?:rest|remaining|others?|machine|unit|parts)|all (?:the )?(?:(?:removed|other|remaining) )?(?:parts|components|covers|panels|guards|items|connections))\b)/i
 const LEFT_SO =
-  /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b|\bfor the (?:night|day|weekend|winter|season|holidays?)\b|\bovernight\b/i
+  /\b(?:leave|keep)\b.*\b(?:out|off|open|disconnected|loose|drained|empty|closed|shut|unplugged|removed)\b/i
 /** "Slide the old seal out and the new one in": off and on in one step. */
 const SWAPS =
   /\b(?:out|off|away|remove|strip|peel)\b[^.;]*?(\b(?:and|then|,) (?:(?:fit|put|slide|push|press|screw|clip|drop|set|lay|hang|hook) )?(?:the|a|an|its|another) (?:new|fresh|other|spare|replacement) (?:one|ones|pair|set|pieces?)\b)/i
@@ -34,7 +34,7 @@ const newHeadsIn = (text: string): ReadonlySet<string> =>
 /** @returns what a step tells besides its actions: everything back, left as it is, old out and new in, what is new. */
 export const tellsOf = onceForText((text: string) => ({
   isGeneral: GENERAL.test(text),
-  isLeftSo: LEFT_SO.test(text),
+  isLeftSo: LEFT_SO.test(text) || ENDS.test(text),
   isDisposal: isDisposing(text),
   isDone: DONE.test(text),
   swapped: swappedIn(text),

@@ -1,7 +1,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
 import { TellwrightError } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
-import type { Transcript } from '@/lib/procedure/recording'
+import { type Transcript, talkEnd } from '@/lib/procedure/recording'
 import { openLastWords, type QuickStore, quickStore } from './last-words'
 import type { BenchEntry, FootageSource, ProjectStore } from './store'
 
@@ -64,7 +64,7 @@ const entryOf = (id: string, project: Project, changed: number): BenchEntry => {
     changed,
     marks: project.marks.length,
     pencilled: project.marks.filter(mark => mark.pencilled !== undefined).length,
-    seconds: footage?.seconds ?? transcript?.cues.reduce((latest, cue) => Math.max(latest, cue.end), 0) ?? 0,
+    seconds: footage?.seconds ?? talkEnd(transcript),
   }
 }
 

@@ -6,7 +6,7 @@ import { isAtLeast, reviewProject } from '@/lib/review/review'
 import { FINDING_LEVELS, type FindingLevel } from '@/lib/review/rule'
 import { toSarif } from '@/lib/review/sarif'
 import { parseArguments } from '../arguments'
-import { type Command, EXIT, type Io } from '../command'
+import { type Command, EXIT, type Io, readText } from '../command'
 import { readShopFile } from '../shop-file'
 
 const usage = `usage: tellwright review PROJECT [--json | --sarif] [--level stop|fix|consider] [--rules FILE]
@@ -27,8 +27,6 @@ Reads a project file as a careful foreman would and lists what is doubtful.
 PROJECT may be - for standard input. Exit: 0 nothing at or over the level, 1 findings, 2 bad input or misuse.
 Waived findings are listed and don't count. No findings does not mean that a procedure is safe.
 `
-
-const decode = (bytes: Uint8Array): string => new TextDecoder().decode(bytes)
 
 const fail = (io: Io, problems: readonly Problem[]): number => {
   for (const problem of problems) io.err(`tellwright review: ${formatProblem(problem)}`)
@@ -55,7 +53,7 @@ const run = async (args: readonly string[], io: Io): Promise<number> => {
   if (!isLevel(level)) return misuse(`--level is "${level}"; expected one of ${FINDING_LEVELS.join(', ')}.`)
   const rules = await readShopFile(typeof options.rules === 'string' ? options.rules : undefined, path, io)
   if (!rules.ok) return fail(io, rules.problems)
-  const project = parseProject(decode(await io.read(path)), basename(path))
+  const project = parseProject(await readText(io, path), basename(path))
   if (!project.ok) return fail(io, project.problems)
   const findings = reviewProject(project.value, { rules: rules.value })
   const report = toReport(project.value, findings)

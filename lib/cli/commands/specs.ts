@@ -1,7 +1,7 @@
 import { formatQuantity } from '@/lib/quantity/format'
 import { type Reading, readQuantities } from '@/lib/quantity/read'
 import { parseArguments } from '../arguments'
-import { type Command, EXIT } from '../command'
+import { type Command, EXIT, readText } from '../command'
 
 const USAGE = `usage: tellwright specs TEXTFILE|- [--json]
 
@@ -51,7 +51,7 @@ export const specs: Command = {
       io.err('tellwright specs: name one text file, or - for standard input. tellwright specs --help says more.')
       return EXIT.misuse
     }
-    const text = new TextDecoder().decode(await io.read(path))
+    const text = await readText(io, path)
     const read = linesOf(text).map(line => readQuantities(line))
     if (parsed.value.options.json === true) io.out(`${JSON.stringify(read.map(readings => readings.map(toEntry)))}\n`)
     else

@@ -1,5 +1,6 @@
 import { readSentence } from '@/lib/draft/feature'
 import { findLimits } from '@/lib/draft/spec-feature'
+import { sameQuantity } from '@/scripts/fit-draft/same-quantity'
 
 /** Limits of a talk without the words they were read from, those of its last sentence only. */
 export const limitsOf = (talk: readonly string[]) => {
@@ -26,3 +27,14 @@ export const toQuantity = (said: string): Record<string, number | string> =>
       return value === undefined ? ['unit', name] : [name, Number(value)]
     }),
   )
+
+/**
+ * Of the limits wanted (`low=3 high=4 A ; nominal=5 mm`) those that the last sentence of a talk has not.
+ *
+ * @param said sentences split by ` // `, in a talk that counts in metric units, or in US ones behind `[us] `
+ */
+export const missingOf = (wanted: string, said: string): readonly string[] => {
+  const parts = said.replace('[us] ', '').split(' // ')
+  const found = limitsOf([said.startsWith('[us] ') ? US : METRIC, ...parts])
+  return wanted.split(' ; ').filter(one => !found.some(quantity => sameQuantity(quantity, toQuantity(one))))
+}

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { sameQuantity } from '@/scripts/fit-draft/same-quantity'
-import { limitsOf, METRIC, toQuantity, US } from './limits-of'
+import { missingOf } from './limits-of'
 
 describe('limits as a second lot of trades and manners tells them', () => {
   test.for([
@@ -98,9 +97,6 @@ describe('limits as a second lot of trades and manners tells them', () => {
     ['nominal=6 mo', '[us] Twice a year, spring and fall, those bearings get packed.'],
     ['nominal=500 [mi_i]', '[us] Retorque the lugs at five hundred miles.'],
   ] as const)('[D11] %s: %s', ([wanted, said]) => {
-    const parts = said.replace('[us] ', '').split(' // ')
-    const found = limitsOf([said.startsWith('[us] ') ? US : METRIC, ...parts])
-    const missing = wanted.split(' ; ').filter(one => !found.some(quantity => sameQuantity(quantity, toQuantity(one))))
-    expect(missing).toEqual([])
+    expect(missingOf(wanted, said)).toEqual([])
   })
 })

@@ -1,11 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { reviewProject } from '@/lib/review/review'
-import { sample } from '@/lib/review/sample'
-
-type Options = Parameters<typeof sample>[1]
-const asked = (rule: string, marks: Parameters<typeof sample>[0], options?: Options): number =>
-  reviewProject(sample(marks, options)).filter(finding => finding.rule === rule).length
-const steps = (...texts: readonly string[]): Parameters<typeof sample>[0] => texts.map(text => ['step', text] as const)
+import { asked, steps } from './asked'
 
 describe('what a sound sheet says is left alone', () => {
   test('[R3] plugged in, aired or carried away, nothing brings a hazard', () => {

@@ -4,14 +4,9 @@ import { isDisposing } from '@/lib/review/disposing'
 import { hazardsIn } from '@/lib/review/hazard-signs'
 import { openItems } from '@/lib/review/ledger'
 import { listedThing } from '@/lib/review/listed'
-import { reviewProject } from '@/lib/review/review'
 import { sample } from '@/lib/review/sample'
 import { DISPOSAL } from '@/lib/trade/waste'
-
-type Marks = Parameters<typeof sample>[0]
-const asked = (rule: string, marks: Marks, options?: Parameters<typeof sample>[1]): number =>
-  reviewProject(sample(marks, options)).filter(finding => finding.rule === rule).length
-const steps = (...texts: readonly string[]): Marks => texts.map(text => ['step', text] as const)
+import { asked, steps } from './asked'
 
 describe('what is near to something left alone is told all the same', () => {
   test('[R3] a screw set to two values turns both ways, but is not set as it was slackened', () => {
