@@ -38,8 +38,8 @@ const recognised = (old: Mark, mark: Mark, isUntimed: boolean, under: string | u
 }
 
 /**
- * A line whose time link was taken out or broken says no more which mark it is of: it is known by its kind and text, where the
- * recording has such a mark that no other line speaks of.
+ * A line whose time link was taken out or broken says no more which mark it is of: it is known by its kind and text, or by its
+ * kind and the time written, where the recording has such a mark that no other line speaks of.
  *
  * @returns the sheet with such marks under their own ids
  */
@@ -48,15 +48,20 @@ export const adopt = (project: Project, read: ReadBack): ReadBack => {
   const fresh = new Set(read.fresh)
   const untimed = new Set(read.untimed)
   const names = new Map<string, Mark>()
-  for (const mark of read.marks) {
-    if (!fresh.has(mark.id)) continue
-    const old = project.marks.find(
-      ({ id, kind, text }) => !taken.has(id) && kind === mark.kind && toLine(text) === toLine(mark.text),
-    )
-    if (old === undefined) continue
-    taken.add(old.id)
-    names.set(mark.id, old)
+  const nameBy = (isOf: (old: Mark, mark: Mark) => boolean) => {
+    for (const mark of read.marks) {
+      if (!fresh.has(mark.id) || names.has(mark.id)) continue
+      const old = project.marks.find(each => !taken.has(each.id) && each.kind === mark.kind && isOf(each, mark))
+      if (old === undefined) continue
+      taken.add(old.id)
+      names.set(mark.id, old)
+    }
   }
+  const isSameText = (old: Mark, mark: Mark) => toLine(old.text) === toLine(mark.text)
+  const isSameTime = (old: Mark, mark: Mark) => !untimed.has(mark.id) && formatSpan(old) === formatSpan(mark)
+  nameBy((old, mark) => isSameText(old, mark) && isSameTime(old, mark))
+  nameBy(isSameText)
+  nameBy(isSameTime)
   if (names.size === 0) return read
   const above = stepsAbove(project)
   const idOf = (id: string): string => names.get(id)?.id ?? id
@@ -72,5 +77,6 @@ export const adopt = (project: Project, read: ReadBack): ReadBack => {
     return loose
   })
   const lines = new Map([...read.lines].map(([id, line]) => [idOf(id), line]))
-  return { ...read, marks, lines, fresh: read.fresh.filter(id => !names.has(id)) }
+  const echoes = read.echoes.map(echo => ({ ...echo, ids: echo.ids.map(idOf) }))
+  return { ...read, marks, lines, echoes, fresh: read.fresh.filter(id => !names.has(id)) }
 }

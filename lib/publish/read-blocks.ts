@@ -20,7 +20,12 @@ export type Sighting = {
 export type StepSighting = Sighting & { readonly owned: readonly Sighting[] }
 
 /** The text being read, for quoting what was not understood. */
-export type Source = { readonly text: string; readonly unread: Unread[] }
+export type Source = {
+  readonly text: string
+  /** Whether no time link is left in it. */
+  readonly isLinkless: boolean
+  readonly unread: Unread[]
+}
 
 type Block = RootContent | BlockContent | DefinitionContent | ListItem
 
@@ -42,7 +47,7 @@ const NO_LABEL = 'expected a line that opens with Spec:, Tool:, Material:, Check
 
 /** Reads a line that must say its kind. */
 const readLabelled = (source: Source, node: Block, children: readonly PhrasingContent[]): Sighting | undefined => {
-  const read = readLine(children, 'labelled')
+  const read = readLine(children, 'labelled', source.isLinkless)
   const kind = read.shown.label === undefined ? undefined : kindOfLabel(read.shown.label)
   if (kind === undefined || kind === 'step') {
     noteUnread(source, node, NO_LABEL, read.note?.id)
@@ -95,7 +100,7 @@ export const readSteps = (source: Source, list: List, before: readonly Sighting[
       else if (block.type === 'blockquote') owned.push(...readQuote(source, block))
       else noteUnread(source, block, 'expected a picture, or a list of what belongs to the step')
     }
-    const read = readLine(children, 'step')
+    const read = readLine(children, 'step', source.isLinkless)
     noteTime(source, lineOf(item), read)
     return [{ kind: 'step', read, line: lineOf(item), owned, ...(alt === undefined ? {} : { alt }) }]
   })

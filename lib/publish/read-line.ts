@@ -96,9 +96,13 @@ const readParts = (nodes: readonly PhrasingContent[], form: LineForm): Shown => 
   }
 }
 
-/** @returns a line that defines a mark, taken apart. */
-export const readLine = (given: readonly PhrasingContent[], form: LineForm): ReadLine => {
-  const nodes = given.some(isTimeLink) ? given : withMendedLink(given)
+/**
+ * @param isLinkless the whole sheet has no time link left: times at the end of lines are read in their place
+ * @returns a line that defines a mark, taken apart
+ */
+export const readLine = (given: readonly PhrasingContent[], form: LineForm, isLinkless: boolean): ReadLine => {
+  const lost = isLinkless ? (form === 'step' ? 'all-spans' : 'all-times') : 'some'
+  const nodes = given.some(isTimeLink) ? given : withMendedLink(given, lost)
   const at = nodes.findLastIndex(isTimeLink)
   const link = nodes[at]
   const isFlag = (node: PhrasingContent) => node.type === 'emphasis' && toPlain(node).trim() === PENCILLED
@@ -114,9 +118,15 @@ export const readLine = (given: readonly PhrasingContent[], form: LineForm): Rea
   }
 }
 
+/** Where a mark is said, as a list's line names it. */
+const WHERE = /^\((?:steps? )?(?:\d+|footage)(?:, (?:\d+|footage))*(?:, pencilled)?\)$/
+
+const isWhere = (node: PhrasingContent): boolean =>
+  node.type === 'emphasis' && (node.children.some(isTimeLink) || WHERE.test(toPlain(node).trim()))
+
 /** @returns a line of a summary or list, taken apart. */
 export const readEcho = (nodes: readonly PhrasingContent[], form: LineForm): ReadEcho => {
-  const at = nodes.findLastIndex(node => node.type === 'emphasis' && node.children.some(isTimeLink))
+  const at = nodes.findLastIndex(isWhere)
   const links = nodes[at]
   const ids =
     links?.type === 'emphasis' ? links.children.filter(isTimeLink).flatMap(link => noteOf(link)?.id ?? []) : []

@@ -1,16 +1,17 @@
 import type { Root, RootContent } from 'mdast'
 import { toString as toPlain } from 'mdast-util-to-string'
+import type { Mark } from '@/lib/procedure/mark'
 import { type Result, refusal, success } from '@/lib/procedure/problem'
 import type { Heading } from '@/lib/procedure/project'
 import { type Assembled, assemble, type FrontSighting } from './assemble'
-import { echoesOf } from './echo'
+import { echoesOf, type SeenEcho } from './echo'
 import { shownScope } from './front-matter'
 import { markdown } from './processor'
 import type { ReadBack } from './read-back'
 import { lineOf, noteUnread, type Source } from './read-blocks'
 import { MISSING_FRONT, readFrontMatter } from './read-front-matter'
 import { type Gathered, readHead } from './read-head'
-import { SECTION_READERS } from './read-sections'
+import { SECTION_READERS, sectionByContent } from './read-sections'
 import { SECTIONS } from './sections'
 import { toLine } from './text'
 
@@ -42,12 +43,18 @@ const partsOf = (root: Root): readonly Part[] => {
 const sectionReader = (title: string) =>
   SECTION_READERS.get(title) ?? [...SECTION_READERS].find(([name]) => name.toLowerCase() === title.toLowerCase())?.[1]
 
-const readPart = (g: Gathered, { title, blocks }: Part): void => {
-  const read = sectionReader(title)
-  if (read !== undefined) read(g, blocks.slice(1))
-  else
-    for (const node of blocks)
-      noteUnread(g.source, node, `a sheet has no section "${title}"; it has ${[...SECTION_READERS.keys()].join(', ')}`)
+const readPart = (g: Gathered, { title, blocks }: Part, parts: readonly Part[]): void => {
+  const meant = sectionByContent(blocks)
+  const isThere = meant !== undefined && parts.some(part => part.title.toLowerCase() === meant.toLowerCase())
+  const read = sectionReader(title) ?? (meant === undefined || isThere ? undefined : sectionReader(meant))
+  if (read !== undefined) {
+    read(g, blocks.slice(1))
+    return
+  }
+  const [heading, ...rest] = blocks
+  const why = `a sheet has no section "${title}"; it has ${[...SECTION_READERS.keys()].join(', ')}`
+  if (heading !== undefined) noteUnread(g.source, heading, why)
+  for (const node of rest) noteUnread(g.source, node, `it stands under "${title}", which is no section of a sheet`)
 }
 
 const toHeading = ({ front, scope, references }: Gathered): Heading => {
@@ -75,6 +82,15 @@ const asShown = (list: Heading['references']): Heading['references'] =>
     return name === '' ? [{ title: rest, part: '' }] : [{ title: name, part: rest }]
   })
 
+/** A repetition whose link is gone is of the marks of its name. */
+const withIds =
+  (marks: readonly Mark[]) =>
+  (echo: SeenEcho): SeenEcho => {
+    if (echo.ids.length > 0) return echo
+    const same = marks.filter(({ kind, text }) => kind === echo.kind && toLine(text) === echo.shown.text)
+    return { ...echo, ids: same.map(({ id }) => id) }
+  }
+
 const toReadBack = (g: Gathered, { marks, lines, fresh, untimed }: Assembled): ReadBack => ({
   heading: toHeading(g),
   front: g.front.lines,
@@ -83,7 +99,7 @@ const toReadBack = (g: Gathered, { marks, lines, fresh, untimed }: Assembled): R
   lines,
   fresh,
   untimed,
-  echoes: [...g.said, ...echoesOf(marks, g.echoes)],
+  echoes: [...g.said, ...echoesOf(marks, g.echoes.map(withIds(marks)))],
   unread: [...g.front.unread, ...g.source.unread].sort((a, b) => a.line - b.line),
   isKeptOnly: g.front.isKeptOnly,
 })
@@ -93,7 +109,7 @@ const isRepetition = (g: Gathered, { kind, read: { shown }, line }: FrontSightin
   const all = [...g.steps.flatMap(step => [step, ...step.owned]), ...g.loose]
   const same = all.filter(other => other.kind === kind && other.read.shown.text === shown.text)
   const ids = same.flatMap(({ read }) => read.note?.id ?? [])
-  if (ids.length > 0) g.echoes.push({ ids, kind, shown, section: 'list', line })
+  if (same.length > 0) g.echoes.push({ ids, kind, shown, section: 'list', line })
   return same.length > 0
 }
 
@@ -105,7 +121,8 @@ const isRepetition = (g: Gathered, { kind, read: { shown }, line }: FrontSightin
  *   otherwise, and what was not understood; problem `not-a-sheet` where there is nothing of a sheet in it. Never throws.
  */
 export const parseSheetMarkdown = (text: string): Result<ReadBack> => {
-  const source: Source = { text: withStraightQuotes(text.replace(/^\uFEFF/, '')), unread: [] }
+  const straight = withStraightQuotes(text.replace(/^\uFEFF/, ''))
+  const source: Source = { text: straight, isLinkless: !straight.includes('#t='), unread: [] }
   const root = markdown.parse(source.text)
   const parts = partsOf(root)
   const [yaml] = root.children
@@ -130,7 +147,7 @@ export const parseSheetMarkdown = (text: string): Result<ReadBack> => {
   }
   for (const [i, part] of parts.entries())
     if (i === 0) readHead(g, part.blocks)
-    else readPart(g, part)
+    else readPart(g, part, parts)
   const added = g.added.filter(each => !isRepetition(g, each))
   const assembled = assemble({ steps: g.steps, loose: g.loose, front: added })
   return success(toReadBack(g, assembled))

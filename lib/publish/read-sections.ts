@@ -1,11 +1,12 @@
-import type { Paragraph, RootContent, Table } from 'mdast'
+import type { Nodes, Paragraph, RootContent, Table } from 'mdast'
 import { toString as toPlain } from 'mdast-util-to-string'
 import type { Kind } from '@/lib/procedure/kinds'
+import { parseSpanAddress } from './address'
 import { SIGN_OFF_ROWS } from './head'
 import { lineOf, lineText, noteUnread, readDetails, readQuote, readSteps, type Sighting } from './read-blocks'
 import { type Gathered, saidOfHeading } from './read-head'
 import { readEcho, readSpecRow } from './read-line'
-import { SECTIONS } from './sections'
+import { SECTIONS, SPEC_COLUMNS } from './sections'
 import { kindOfLabel } from './shown'
 import { toLine } from './text'
 import { CLOSING_HEADING, CLOSING_NOTE } from './words'
@@ -159,3 +160,19 @@ export const SECTION_READERS: ReadonlyMap<string, (g: Gathered, blocks: readonly
     }),
   ],
 ])
+
+const hasTimeLink = (node: Nodes): boolean =>
+  (node.type === 'link' && parseSpanAddress(node.url) !== undefined) ||
+  ('children' in node && node.children.some(hasTimeLink))
+
+/**
+ * @param blocks a part whose heading is no section's, as where it was translated
+ * @returns the section that alone holds the like: numbered lines with times, or the table that leads to the specs
+ */
+export const sectionByContent = (blocks: readonly RootContent[]): string | undefined => {
+  const timed = blocks.filter(hasTimeLink)
+  if (timed.some(node => node.type === 'list' && node.ordered === true)) return SECTIONS.steps
+  const isSpecs = (node: RootContent) =>
+    node.type === 'table' && node.children[0]?.children.length === SPEC_COLUMNS.length
+  return timed.some(isSpecs) ? SECTIONS.specs : undefined
+}

@@ -167,13 +167,37 @@ describe('a sheet whose syntax a hand broke', () => {
   })
 
   test('[P3] with a section under another name, or bullets for numbers, drops nothing that still stands there', () => {
-    const renamed = compared(project, text.replace('## Steps', '## What to do'))
+    const renamed = compared(project, text.replace('## Tools', '## To have at hand'))
     expect(renamed.changes).toEqual([])
-    expect(renamed.unread[0]?.why).toContain('a sheet has no section "What to do"; it has Scope')
+    expect(renamed.unread.map(({ why }) => why)).toEqual([
+      expect.stringContaining('a sheet has no section "To have at hand"; it has Scope'),
+      'it stands under "To have at hand", which is no section of a sheet',
+    ])
     expect(compared(project, text.replace('## Steps', '## STEPS'))).toEqual({ changes: [], unread: [] })
     const bulleted = compared(project, text.replace(/^\d+\. /gm, '* '))
     expect(bulleted.changes.filter(({ edit }) => edit.do === 'drop-marks')).toEqual([])
     expect(bulleted.unread[0]?.why).toContain('expected numbered steps')
+  })
+
+  test('[P3] knows the steps and the table of specs by what they hold where their headings were translated', () => {
+    const translated = text.replace('## Steps', '## Schritte').replace('## Specs', '## Werte')
+    expect(compared(project, translated)).toEqual({ changes: [], unread: [] })
+    const more = translated.replace('1. Pull the mains plug', '1. Pull the plug').replace('| 25 N·m', '| 27 N·m')
+    expect(compared(project, more).changes.map(({ edit }) => edit)).toEqual([
+      { do: 'change-mark', id: 'step-1', to: { text: 'Pull the plug' } },
+      expect.objectContaining({ do: 'change-mark', id: 'spec-2' }),
+    ])
+  })
+
+  test('[P3] knows every line by its text and the time written where a text processor took all links out', () => {
+    const bare = text.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+    expect(bare).not.toContain('#t=')
+    expect(compared(project, bare)).toEqual({ changes: [], unread: [] })
+    const more = bare.replace('1. Pull the mains plug', '1. Pull the plug').replace('| 25 N·m', '| 27 N·m')
+    expect(compared(project, more).changes.map(({ edit }) => edit)).toEqual([
+      { do: 'change-mark', id: 'step-1', to: { text: 'Pull the plug' } },
+      expect.objectContaining({ do: 'change-mark', id: 'spec-2' }),
+    ])
   })
 
   test('[P3] with the curly quotation marks of a text processor says nothing changed', () => {
