@@ -1,85 +1,58 @@
 import { hasNumber } from '@/lib/quantity/quantity'
 import type { Reading as Limit } from '@/lib/quantity/read'
+import {
+  AFAR,
+  ALSO,
+  ALSO_COMMA,
+  ALSO_WHEN,
+  AMENDS,
+  BELOW_ZERO,
+  BETWEEN,
+  COUNTED_TO,
+  DECLARED_REACH,
+  DRIVEN,
+  ENDS,
+  EVERY,
+  EVERY_REACH,
+  EVERY_WORD,
+  FASTENED,
+  FINE_FIGURE,
+  FINE_INCHES,
+  FINE_SAID,
+  FRACTION,
+  IDLES,
+  IMPERIAL,
+  IN_TIME,
+  IN_TIME_SAID,
+  INHERITED,
+  INHERITED_OR_TURN,
+  LEAST_COARSE,
+  LEAST_FAR,
+  LEAST_HEAT,
+  LEAST_REVS,
+  NEAR_TIME,
+  OF_POUNDS,
+  PERCENT,
+  POUNDS,
+  POUNDS_OF,
+  RECALLED,
+  RECALLED_OR_TORQUE,
+  RECURS,
+  RULER,
+  RUN_AT,
+  TIMES,
+  TOLD_ANEW,
+  TURNED,
+  TURNED_AFTER,
+  TURNS,
+  UNITLESS,
+} from './bare-words'
 import { isCount } from './counted'
 import { toDimension } from './dimension'
 import { habitOf, toInstrument, toMeasurand } from './measurand'
 import { NEAR_SOURCE, toldByAnother } from './other-source'
 import { isAlike, lastSaid, sizeOf } from './said-before'
 import type { Around, Said } from './settle'
-
-/** Units that a bare number can take over from one said before. */
-const INHERITED = new Set([
-  'torque',
-  'length',
-  'pressure',
-  'temperature',
-  'voltage',
-  'current',
-  'resistance',
-  'speed',
-  'volume',
-  'mass',
-])
-
-const INHERITED_OR_TURN = new Set([...INHERITED, 'angle', 'turn'])
-
-const FRACTION = /\b(?:half|third|quarter|fifth|sixth|eighth)s?\b|\d\/\d/i
-const RULER = /\b(?:sixteenth|thirty-second|sixty-fourth)s?\b|\/(?:16|32|64)\b/i
-/** What joins a second figure to the one before it: `every six months, or three`, `ten minutes, fifteen when it's damp`. */
-const ALSO = /\b(?:or|rather|make it)(?: every| about| only| just)? $/i
-const ALSO_COMMA = /, (?:and |but |maybe |or )?$/i
-const ALSO_WHEN = /^ (?:if|when|where) (?:it's|it is|you|they|the|there|that|she|he)\b/i
-const TIMES = new Set(['time', 'interval'])
-const TURNED =
-  /\b(?:turn\w*|screw\w*|back(?:ed)? (?:it |them )?off|touch\w*|contact|hand[- ]?tight|finger[- ]?tight|snug|clockwise|nut|slacken\w*|undo)\b/i
-
-/** `then a quarter back`. */
-const TURNED_AFTER = /^ (?:more|back|further|past|tighter|looser|backwards?)\b/i
-
-/** Lengths of another order than what is set on a bench. */
-const AFAR = new Set(['m', 'km', '[mi_i]', '[ft_i]'])
-
-/** Said in passing by those who count in metric units. */
-const IMPERIAL = new Set(['[in_i]', '[ft_i]', '[psi]', '[ft_i].[lbf_av]', '[in_i].[lbf_av]', '[degF]'])
-
-/** Nothing in a shop is set to fewer degrees than this without a word for them. Common practice, no source. */
-const LEAST_HEAT = 5
-
-/** `count to thirty`, `a slow count of twenty`. */
-const COUNTED_TO = /\bcount(?:ing|ed|s)?(?: slowly| out| up)?(?: to| of| off)?(?: about| around| maybe)? $/i
-/** `every six months, and the belt every two`. */
-const EVERY =
-  /\b(?:every|each|(?:again|next|then|it's|is) (?:at|after|in)|it's(?: more like)?|more like every)(?: about| around)? $/i
-const EVERY_WORD = /\b(?:every|each)(?: about| around)? $/i
-const EVERY_REACH = 2
-/** Takes back what was said just before, so that what follows is of the same. */
-const AMENDS =
-  /(?:,|^| )(?:no|nah|nope|sorry|wait|excuse me|hang on|hold on|i mean|correction|i tell a lie|scratch that|what am i (?:saying|talking about))\b[^.;?!]{0,60}$/i
-/** Units of how often something is done. */
-const RECURS = new Set(['d', 'wk', 'mo', 'a', 'km', '[mi_i]'])
-/** Nothing is done every so many days, months or years. */
-const LEAST_FAR = 1000
-const DRIVEN =
-  /\b(?:ride|rides|riding|drive|driven|road|oil|brakes?|tyres?|tires?|belt|chain|car|bike|truck|trailer|engine|service|miles|kilomet\w+|inspect\w*|look|rivers?)\b/i
-
-/** What turns at hundreds or thousands of revs. */
-const TURNS =
-  /\b(?:engine|motor|idl(?:e|es|ed|ing)|throttle|revs?|revving|rpm|pto|shaft|spindle|blade|rotor|drum|fan|governor|tick ?over|flat out|wide open)\b/i
-const IDLES = /\b(?:idl(?:e|es|ed|ing)|revs?|tick ?over)\b/i
-/** Nothing else is set to so many without a unit near what turns. Common practice, no source. */
-const LEAST_REVS = 300
-
-/** `run it at five hundred`. */
-const RUN_AT =
-  /\b(?:run|runs|running|spin|spins|spinning|rev|revs|idles?|idling)(?: (?:it|her|him|them|the \w+))?(?: [a-z]+){0,4} (?:at|up to|to|around|about) $/i
-
-/** Figures this fine are lengths where nothing else is named: `0.05`, `two tenths`, `five hundredths`. Common practice, no source. */
-const FINE_SAID = /\b(?:tenths?|hundredths?|thousandths?)\b/i
-const FINE_FIGURE = /(?:^|[^\d])0?\.\d\d+/
-/** Inches have three decimals or more: `.030`. */
-const FINE_INCHES = /(?:^|[^\d])0?\.\d{3}/
-/** Inches in decimals are no coarser than this. */
-const LEAST_COARSE = 0.26
 
 /** @returns the unit of a figure so fine that it can but be a length */
 const fineUnit = (text: string, size: number, system: Around['system']): string | undefined => {
@@ -88,32 +61,12 @@ const fineUnit = (text: string, size: number, system: Around['system']): string 
   return system === 'us' && size < LEAST_COARSE && FINE_INCHES.test(text) ? '[in_i]' : undefined
 }
 
-/** Sentences for which a unit told without a figure holds. */
-const DECLARED_REACH = 8
-
-const PERCENT = /%|\bper ?cent\b/i
-const POUNDS = /\bpounds?\b/i
-/** What pounds may be of, by what is measured. */
-const POUNDS_OF: Readonly<Record<string, string>> = { torque: '[ft_i].[lbf_av]', pressure: '[psi]', mass: '[lb_av]' }
-const OF_POUNDS = new Set(Object.values(POUNDS_OF))
-
-/** `0.3 to 0.8 between pin and jaw`, `within 25 of centre`: how far apart. */
-const BETWEEN = /^ (?:between (?:the )?[a-z]+(?: [a-z]+)? and|of (?:the )?(?:cent(?:re|er)|middle|edge)) ?\b/i
-
-/** What is told by a figure without a unit. */
-const UNITLESS =
-  /\bp ?h\b|\b(?:specific gravity|hydrometer|shore|rockwell|octane|parts (?:per|of the|in a) million|ppm)\b/i
-/** Nothing else bare is told below nought in a shop. Common practice, no source. */
-const BELOW_ZERO = /\bminus (?!or\b)|^-\d/i
-
 /** How near an earlier sentence's figure must be to lend its unit before what is measured is asked. */
 const FRESH = 2
 
 /** Whether a value said before may lend its unit to a figure of a size, being at most so many times more or less. */
-const fits = ({ quantity }: Said, size: number, most: number): boolean =>
-  INHERITED.has(toDimension(quantity.unit) ?? '') &&
-  !AFAR.has(quantity.unit ?? '') &&
-  isAlike(size, sizeOf(quantity), most)
+const fits = ({ quantity }: Said, size: number, most: number, of: ReadonlySet<string> = INHERITED): boolean =>
+  of.has(toDimension(quantity.unit) ?? '') && !AFAR.has(quantity.unit ?? '') && isAlike(size, sizeOf(quantity), most)
 
 /** The unit of a dimension as said before of the same, else by the talk's habit. */
 const unitOf = (dimension: string, size: number, { recent, system, scale }: Around): string | undefined => {
@@ -143,7 +96,7 @@ export type Found = { readonly unit: string; readonly by: string }
  * then of the last value of its size; none rather than a wild guess.
  */
 export const findBareUnit = (limit: Limit, around: Around): Found | undefined => {
-  const { text, sentence, recent, system, scale, before } = around
+  const { text, sentence, recent, system, scale, before, previous } = around
   const { quantity } = limit
   if (quantity.unit !== undefined || !hasNumber(quantity) || /degrees?\b|°/i.test(limit.text)) return undefined
   const take = (by: string, unit: string | undefined): Found | undefined =>
@@ -189,15 +142,29 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
     (measuring === 'share' && PERCENT.test(limit.text) ? undefined : measuring) ??
     (PULLED.test(ahead) ? 'torque' : undefined)
   const own = warmOnly(measured, size) ?? (BETWEEN.test(text.slice(limit.to)) ? 'length' : undefined)
+  // "It must answer inside thirty."
+  const soon =
+    (own === undefined || own === 'time') &&
+    (IN_TIME.test(ahead) || IN_TIME_SAID.test(limit.text)) &&
+    ENDS.test(text.slice(limit.to))
+      ? lastSaid(
+          recent,
+          sentence - 1,
+          ({ quantity: said }) => TIMES.has(toDimension(said.unit) ?? '') && isAlike(size, sizeOf(said), 40),
+        )
+      : undefined
+  if (soon !== undefined) return take('soon', soon.quantity.unit)
   const amended = AMENDS.test(ahead) ? lastSaid(recent, sentence - 1, said => fits(said, size, 6)) : undefined
   if (amended !== undefined) return take('amended', amended.quantity.unit)
-  const beside = lastSaid(recent, sentence, said => fits(said, size, 10))
+  const beside = lastSaid(recent, sentence, said => fits(said, size, 10, own === undefined ? INHERITED : TOLD_ANEW))
   if (beside !== undefined && (own === undefined || toDimension(beside.quantity.unit) === own))
     return take('beside', beside.quantity.unit)
-  const told = toldByAnother(
-    around,
-    said => fits(said, size, NEAR_SOURCE) && (own === undefined || own === toDimension(said.quantity.unit)),
-  )
+  const told = toldByAnother(around, said => {
+    const of = toDimension(said.quantity.unit)
+    return (
+      fits(said, size, TIMES.has(of ?? '') ? NEAR_TIME : NEAR_SOURCE, TOLD_ANEW) && (own === undefined || own === of)
+    )
+  })
   if (told !== undefined) return take('source', told.quantity.unit)
   if (
     size >= LEAST_REVS &&
@@ -212,6 +179,13 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   )
   if (declared !== undefined) return take('declared', declared.unit)
   if (own === 'length' && isFraction && system === 'us') return take('own', '[in_i]')
+  // "To what pressure?" "Forty."
+  const asked =
+    own === undefined && previous.endsWith('?')
+      ? toMeasurand(previous, previous.length, previous.length, { isNamed: true })
+      : undefined
+  const answer = asked === undefined ? undefined : take('asked', unitOf(asked, size, around))
+  if (answer !== undefined) return answer
   const named = own === undefined ? undefined : take('own', unitOf(own, size, around))
   if (named !== undefined) return named
   const fresh = lastSaid(recent, sentence - FRESH, said => fits(said, size, 3))
@@ -221,16 +195,29 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   const shown = read === undefined ? undefined : take('instrument', unitOf(read, size, around))
   if (shown !== undefined && toDimension(fresh?.quantity.unit) !== read) return shown
   if (fresh !== undefined) return take('fresh', fresh.quantity.unit)
+  // "Five minutes warms it, and two more."
+  const lasting = lastSaid(recent, sentence - 1)
+  if (
+    measured === undefined &&
+    lasting !== undefined &&
+    TIMES.has(toDimension(lasting.quantity.unit) ?? '') &&
+    isAlike(size, sizeOf(lasting.quantity), 3)
+  )
+    return take('lasting', lasting.quantity.unit)
   const twin = around.twins.get(size)
   if (twin !== undefined && INHERITED_OR_TURN.has(toDimension(twin) ?? '')) return take('twin', twin)
   // By the two sentences before, where this one names nothing.
-  const all = before.trim()
+  const all = around.earlier.trim()
   const earlier =
     measured === undefined && all !== ''
       ? warmOnly(toMeasurand(all, all.length, all.length, { isNamed: true }), size)
       : undefined
   return (
     (earlier === undefined ? undefined : take('earlier', unitOf(earlier, size, around))) ??
-    take('recent', recent.findLast(said => fits(said, size, 3))?.quantity.unit)
+    take(
+      'recent',
+      recent.findLast(said => fits(said, size, 3, FASTENED.test(`${before} ${text}`) ? RECALLED_OR_TORQUE : RECALLED))
+        ?.quantity.unit,
+    )
   )
 }

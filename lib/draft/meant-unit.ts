@@ -3,9 +3,16 @@ import type { Reading as Limit } from '@/lib/quantity/read'
 import { sizeOf } from './said-before'
 
 const HEAT =
-  /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam)\b/i
+  /\b(?:heat\w*|hot\w*|warm\w*|cool\w*|cold\w*|temp\w*|boil\w*|bak\w*|cook\w*|cur(?:e|es|ing)\b|melt\w*|oven|iron|thermo\w*|firing|rinse|tank|bath|water|oil|grease|cycle|celsius|fahrenheit|freez\w*|chill\w*|flame|burn\w*|steam|wash\w*|room|air|kilns?|fires?|butter|syrup|honey|wax|thaw\w*|caustic|fridge|outside|outdoors|weather|summer|winter|paint|lacquer|varnish|glue|glued|resin|adhesive|dough|milk|mash|wort)\b/i
 const ANGLE =
   /\b(?:angle\w*|bevel\w*|tilt\w*|handle|pitch|protractor|lean\w*|latch\w*|squeegee|ski|skis|joints?|folds?|twist\w*|vane|apart|plumb|spirit level|torpedo level|(?:be|is|sit|sits|stand|stands) (?:dead )?level|arc|backcheck|hinge|crank\w*|steering|elbow|bend|offset|turn(?:s|ed|ing)?(?! (?:it |them |her |the \w+ )?(?:on|off)\b)|rotat\w*|square|slope|camber|caster|toe|mitre|miter|edge|hon(?:e|es|ed|ing)\b|sharpen\w*|grind\w*|whet\w*|chamfer\w*|(?:knife|knives|chisels?|scissors|blades?)(?=,|'s|\b.{0,24}\bdegrees)|a side|fence|ladder|jib|off the (?:ground|floor|vertical|horizontal)|flatter|steeper|back(?:ed)? (?:it |them )?off|rake|past contact|swing|clockwise)\b/i
+
+/** What makes degrees an angle though something near may be hot or wet. */
+const SURE_ANGLE =
+  /\b(?:protractor|bevel\w*|(?:in)?clinometer|(?:spirit|digital|torpedo) level|before top|top dead|dead cent(?:re|er)|tilt\w*|tips?|nose[- ]down|grind\w*|sharpen\w*|hon(?:e|es|ed|ing)|ladder|angles?|rake|mit(?:re|er)|slopes?|lean\w*|skew\w*|clockwise)\b/i
+/** What makes them heat though something near is turned. */
+const SURE_HEAT =
+  /\b(?:heat\w*|hot|hotter|warm\w*|cool\w*|cold\w*|temp|temps|temperature|boil\w*|oven|kilns?|celsius|fahrenheit|freez\w*|chill\w*|room)\b/i
 
 /** What heat is read off: where it is named, no degrees are of an angle. */
 const HEAT_READ = /\b(?:thermometer|thermocouple|infra-?red|pyrometer|temperature)\b/i
@@ -19,16 +26,28 @@ export type Scale = 'Cel' | '[degF]' | undefined
 const DEGREES = new Set(['deg', 'Cel', '[degF]'])
 
 /** "82 degrees" of a rinse is no angle and "45 degrees" of a bevel no heat: what the sentence speaks of tells, and the talk which scale. */
-const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scale): Quantity => {
+const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, talkScale: Scale, previous: string): Quantity => {
+  const scale = talkScale !== undefined && sizeOf(quantity) <= FAR_BELOW ? 'Cel' : talkScale
   const isOpen = quantity.unit === undefined && hasNumber(quantity) && /degrees?\b|°/i.test(limit.text)
   if (
     !(isOpen || DEGREES.has(quantity.unit ?? '')) ||
     /celsius|centigrade|fahrenheit|°\s?[CF]|\d\s?[CF]\b/i.test(limit.text)
   )
     return quantity
-  const isHot = HEAT.test(text)
-  const isTurned = ANGLE.test(text) && !HEAT_READ.test(text)
-  const isLikelyHot = isHot || (/degrees?$/i.test(limit.text) && !COMMON_ANGLES.has(Math.abs(sizeOf(quantity))))
+  const isSurelyTurned = SURE_ANGLE.test(text) && !SURE_HEAT.test(text) && !HEAT_READ.test(text)
+  const isSilent = !(isSurelyTurned || HEAT.test(text) || ANGLE.test(text))
+  const isReadBefore = HEAT_READ.test(previous)
+  const isHot =
+    !isSurelyTurned &&
+    (HEAT.test(text) || isReadBefore || (isSilent && SURE_HEAT.test(previous) && !SURE_ANGLE.test(previous)))
+  const isTurned =
+    isSurelyTurned ||
+    (ANGLE.test(text) && !HEAT_READ.test(text) && (SURE_ANGLE.test(text) || !(SURE_HEAT.test(text) || isReadBefore))) ||
+    (isSilent && !isHot && SURE_ANGLE.test(previous) && !SURE_HEAT.test(previous))
+  const isBound = (quantity.low === undefined) !== (quantity.high === undefined) && quantity.nominal === undefined
+  const isLikelyHot =
+    isHot ||
+    ((/degrees?$/i.test(limit.text) || (isBound && !isTurned)) && !COMMON_ANGLES.has(Math.abs(sizeOf(quantity))))
   if (isOpen) {
     if (isTurned && !isHot) return { ...quantity, unit: 'deg' }
     return isLikelyHot && scale !== undefined ? { ...quantity, unit: scale } : quantity
@@ -42,9 +61,15 @@ const heatOrAngle = (quantity: Quantity, limit: Limit, text: string, scale: Scal
 const CELSIUS = /\b(?:celsius|centigrade)\b|°\s?C/gi
 const FAHRENHEIT = /\bfahrenheit\b|°\s?F/gi
 const BRITISH =
-  /\b(?:\w*(?:metre|litre)s?|colour\w*|tyres?|spanners?|grey|centre|petrol|whilst|mould|plough|kerb|aluminium|lorry|torch|mum|fibre|calliper\w*|bar|newton|kilos?|chapel|quid)\b/gi
+  /\b(?:\w*(?:metre|litre)s?|colour\w*|tyres?|spanners?|grey|centre|petrol|whilst|mould|plough|kerb|aluminium|lorry|torch|mum|fibre|calliper\w*|bar|newton|kilos?|chapel|quid|celsius|wee|bloody|tap|taps|mains|lads?|lass|telly|rubbish|grandad|biro|tin|tins|bin|pence|euros?|washing-up|hoover|spirit level|bonnet|cuppa|blokes?|kettle|skirting|aye)\b/gi
 const AMERICAN =
-  /\b(?:color\w*|tires?|gray|center|gasoline|psi|foot[- ]pounds?|inch[- ]pounds?|quarts?|gallons?|gonna|ain't|y'all|mom|aluminum|fahrenheit)\b/gi
+  /\b(?:color\w*|tires?|gray|center|gasoline|psi|foot[- ]pounds?|inch[- ]pounds?|quarts?|gallons?|gonna|ain't|y'all|mom|aluminum|fahrenheit|(?<!torque |click )wrench(?:es)?|trucks?|faucet|flashlight|dollars?|bucks|trash|sidewalk|gotta|kinda|grandpa|nickel|vise|gals?|okay|garbage|yard|buddy|guys|folks|ma'am|tubing|half-inch|quarter-inch)\b/gi
+
+/** Degrees Fahrenheit are seldom told finer than whole ones, or so far below nought. Common practice, no source. */
+const FINE_DEGREES =
+  /\b(?:half|fifth|tenth)(?: of)? a degree\b|\d\.\d degrees\b|\bpoint \w+ degrees\b|\bminus (?:eighteen|twenty|twenty-five|thirty|18|20|25|30)\b/i
+/** What is told so far below nought is told in Celsius. Common practice, no source. */
+const FAR_BELOW = -10
 
 const count = (pattern: RegExp, text: string): number => text.match(pattern)?.length ?? 0
 
@@ -55,6 +80,7 @@ const count = (pattern: RegExp, text: string): number => text.match(pattern)?.le
 export const scaleOf = (text: string, system: 'us' | 'metric' | undefined): Scale => {
   const named = count(CELSIUS, text) - count(FAHRENHEIT, text)
   const vote = named === 0 ? count(BRITISH, text) - count(AMERICAN, text) : named
+  if (vote === 0 && system !== undefined) return system === 'metric' || FINE_DEGREES.test(text) ? 'Cel' : '[degF]'
   if (vote === 0) return undefined
   return vote > 0 || (named === 0 && system === 'metric') ? 'Cel' : '[degF]'
 }
@@ -102,6 +128,7 @@ const pouredMils = (quantity: Quantity, limit: Limit, text: string): Quantity =>
  * is poured, inches of water as a depth, turns by the hundred as a speed.
  *
  * @param scale in which the talk tells temperatures
+ * @param previous the sentence before, which tells where this one does not
  */
-export const asMeant = (quantity: Quantity, limit: Limit, text: string, scale: Scale): Quantity =>
-  pouredMils(depthOfWater(turnsOrSpeed(heatOrAngle(quantity, limit, text, scale)), text), limit, text)
+export const asMeant = (quantity: Quantity, limit: Limit, text: string, scale: Scale, previous: string): Quantity =>
+  pouredMils(depthOfWater(turnsOrSpeed(heatOrAngle(quantity, limit, text, scale, previous)), text), limit, text)

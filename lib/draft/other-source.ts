@@ -6,7 +6,7 @@ import type { Around, Said } from './settle'
 
 /** What another source says of a value told before: the book, the label, somebody's word. */
 const SOURCE =
-  /\b(?:(?:book|manual|sheet|chart|sticker|label|plate|nameplate|leaflet|decal|card|placard|drawing|paper|website|bulletin|plaque|tag|lid|sidewall|guide|handbook|instructions?|maker|makers|factory|dealer|ticket|board)(?: \w+){0,4}? (?:says?|said|gives?|reads?|wants?|calls? for|asks? for|has|goes|puts|reckons?|recommends?|states?|quotes?|lists?|allows?|lets?)|(?:sheet|book|card|drawing)'s got|(?:it|he|she|they) (?:says?|said|gives?|reckons?|recommends?|told me)|(?:on|in) (?:my|your|his|her) (?:sheet|card|chart|booklet|manual|leaflet|label|sticker|list|drawing)|according to|recommends?|printed|stamped|marked)\b/i
+  /\b(?:(?:tin|tube|tub|packet|bottle|jug|drum|procedure|rule|book|manual|sheet|chart|sticker|label|plate|nameplate|leaflet|decal|card|placard|drawing|paper|website|bulletin|plaque|tag|lid|sidewall|guide|handbook|instructions?|maker|makers|factory|dealer|ticket|board)(?: \w+){0,4}? (?:says?|said|gives?|reads?|wants?|calls? for|asks? for|has|goes|puts|reckons?|recommends?|states?|quotes?|lists?|allows?|lets?)|(?:sheet|book|card|drawing)'s got|(?:it|he|she|they) (?:says?|said|gives?|reckons?|recommends?|told me)|(?:on|in) (?:my|your|his|her) (?:sheet|card|chart|booklet|manual|leaflet|label|sticker|list|drawing)|according to|recommends?|printed|stamped|marked)\b/i
 /** How close two sources stand. Common practice, no source. */
 export const NEAR_SOURCE = 1.8
 /** And where the other is named: `sixty, not fifty`. */

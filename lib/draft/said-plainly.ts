@@ -105,6 +105,12 @@ const RULES: readonly Rule[] = [
   },
   // `more than a single volt`.
   { pattern: /\ban? single(?= \w)/gi, plain: () => 'one' },
+  // `one second's burst`, `a minute's soak`.
+  {
+    needs: "'s ",
+    pattern: /\b(second|minute|hour|day|week|month|year|inch|foot|metre|meter|millimetre|litre)'s(?= [a-z])/gi,
+    plain: unit => unit,
+  },
   // `two metres twelve`.
   {
     needs: 'met',
@@ -179,7 +185,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up (?:or|and|to) \w+|up or) down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:'s |16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up (?:or|and|to) \w+|up or) down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

@@ -185,6 +185,8 @@ export type Around = {
   readonly previous: string
   /** What was said in the two sentences before. */
   readonly before: string
+  /** The same with blanks for the figures that have a unit: what they measure is told. */
+  readonly earlier: string
   /** Things the sentence speaks of, each by its last word in the singular. */
   readonly things: ReadonlySet<string>
   /** Units told last without a figure, for those that follow. */
@@ -201,9 +203,9 @@ export type Around = {
  * @param bare the unit found for a number without one
  */
 export const settleQuantity = (limit: Limit, around: Around, bare: Found | undefined): Quantity => {
-  const { text, sentence, recent, before, scale } = around
+  const { text, sentence, recent, before, previous, scale } = around
   const own = bare === undefined ? limit.quantity : { ...limit.quantity, unit: bare.unit }
-  const read = aboutSaid(asMeant(own, limit, text, scale), limit, around)
+  const read = aboutSaid(asMeant(own, limit, text, scale, previous), limit, around)
   const settled = limitNotFault(lastsSoLong(read, limit, text), limit, text)
   const from = recent.findLastIndex(said => said.sentence < sentence - 3) + 1
   const near = recent.slice(from).map(said => said.quantity)

@@ -158,8 +158,7 @@ const sameLimits = (a: Quantity, b: Quantity): boolean =>
 const straight = (text: string): string => (text.includes('’') ? text.replaceAll('’', "'") : text)
 
 /** A text with blanks for the limits whose unit was said, where others have none. */
-const withoutUnits = (text: string, limits: readonly Limit[]): string => {
-  if (!limits.some(({ quantity }) => quantity.unit === undefined && hasNumber(quantity))) return text
+const withoutUnits = ({ text, limits }: Told): string => {
   let said = text
   for (const { quantity, at, to } of limits)
     if (quantity.unit !== undefined) said = said.slice(0, at) + ' '.repeat(to - at) + said.slice(to)
@@ -200,10 +199,30 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     if (limits.length === 0) return
     const previous = straight(sentences[i - 1]?.text ?? '')
     const before = straight(`${sentences[i - 2]?.text ?? ''} ${sentences[i - 1]?.text ?? ''}`)
-    const unitless = withoutUnits(text, limits)
+    const hasBare = limits.some(({ quantity }) => quantity.unit === undefined && hasNumber(quantity))
+    const unitless = hasBare ? withoutUnits({ text, limits }) : text
+    const earlier = hasBare
+      ? told
+          .slice(Math.max(0, i - 2), i)
+          .map(withoutUnits)
+          .join(' ')
+      : before
     const things = readings[i]?.things ?? NOTHING
     for (const limit of limits) {
-      const around = { text, sentence: i, recent, system, before, previous, scale, unitless, twins, declared, things }
+      const around = {
+        text,
+        sentence: i,
+        recent,
+        system,
+        before,
+        earlier,
+        previous,
+        scale,
+        unitless,
+        twins,
+        declared,
+        things,
+      }
       const bare = findBareUnit(limit, around)
       const by = bare?.by
       const { quantity, isSecond } = asSecondValue(settleQuantity(limit, around, bare), around)
