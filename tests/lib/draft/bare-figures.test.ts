@@ -10,7 +10,7 @@ describe('what a bare figure counts in, by what is said around it', () => {
     ],
     ['nominal=48 h', 'The glue needs twenty-four hours. // The tin says forty-eight.'],
     ['nominal=10 min', 'It warms up for five minutes, no load. // Make that 10 altogether.'],
-    ['high=30 s', 'Smoke in the hood for one second’s burst, and it must answer inside thirty.'],
+    ['high=30 s', 'Five seconds of smoke in the hood, and it must answer inside thirty.'],
     ['nominal=3.5 bar', 'To what pressure? // Three and a half.'],
     // Which instrument is read.
     ['low=250 high=310 Ohm', 'Meter across the heater, and a good one is somewhere from 250 to 310.'],
