@@ -99,15 +99,31 @@ const depthOfWater = (quantity: Quantity, text: string): Quantity => {
 /** So many turns are a speed. */
 const REVVED = 250
 
-const turnsOrSpeed = (quantity: Quantity): Quantity =>
-  (quantity.unit === 'circ' || quantity.unit === '{turn}') && sizeOf(quantity) >= REVVED
-    ? { ...quantity, unit: '{rev}/min' }
-    : quantity
+/** `60 turns a minute`, `no faster than eight turns in the minute`. */
+const A_MINUTE = /\b(?:a|per|each|every|(?:to|in) (?:a|the|one|every)) minute$/i
+const REACH_MINUTE = 22
+const REVS = /\brev(?:s|olutions?)?\b/i
+const RUNS = /\b(?:speeds?|runs?|running|slow(?:ly)?|fast(?:er)?|idles?|tick(?:s|ing)? over|platter)\b/i
+/** What is moved by hand by so many revs. */
+const WOUND = /\b(?:wind|wound|crank|by hand|give (?:it|her))\b/i
+
+const turnsOrSpeed = (quantity: Quantity, limit: Limit, text: string): Quantity => {
+  if (quantity.unit !== 'circ' && quantity.unit !== '{turn}') return quantity
+  const said = `${limit.text}${/^ [a-z ]{0,14}\bminute\b/i.exec(text.slice(limit.to, limit.to + REACH_MINUTE))?.[0] ?? ''}`
+  const isSpeed =
+    sizeOf(quantity) >= REVVED || A_MINUTE.test(said) || (REVS.test(limit.text) && RUNS.test(text) && !WOUND.test(text))
+  return isSpeed ? { ...quantity, unit: '{rev}/min' } : quantity
+}
 
 /** What is measured out by the mil where it flows. */
 const MILS = /\bmils?\b/i
 const FLOWS =
-  /\b(?:pour\w*|top(?:ped|ping)? (?:it |her )?up|fill\w*|squeez\w*|syringe|inject\w*|oil|fluid|coolant|detergent|descaler|additive|cleaner|ounces?|lit(?:re|er)s?|jug|beaker|cylinder full|bottle|mils? (?:altogether|a side|each side|a minute|per minute)|gear ?oil|water|shampoo|vinegar|bleach|acid)\b/i
+  /\b(?:pour\w*|top(?:ped|ping)? (?:it |her )?up|fill\w*|squeez\w*|syringe|inject\w*|oil|fluid|coolant|detergent|descaler|additive|cleaner|ounces?|lit(?:re|er)s?|jug|beaker|cylinder full|bottle|mils? (?:altogether|a side|each side|a minute|per minute)|gear ?oil|water|shampoo|vinegar|bleach|acid|lubricant|nozzle output|beaker|measuring (?:glass|cylinder)|cc)\b/i
+/** What is spread or left is as thick or as wide as so many mils. */
+const SPREAD =
+  /\b(?:gap|space|leave|plaster\w*|trowel\w*|spread|strip\w*|coat|layer|thick\w*|depth|deep|bury|buried|sticks? out|apart|cover(?:s|ed|ing)?)\b/i
+const POURS =
+  /\b(?:pour\w*|top(?:ped|ping)? (?:it |her )?up|syringe|inject\w*|jug|beaker|bottle|squirt\w*|drink\w*|takes?|holds?|cc)\b/i
 const SPANS =
   /\b(?:gap\w*|thick\w*|thin\w*|wide|width|long|deep|depth|deeper|diameter|spanner|wrench|socket|hex|allen|drill\w*|bit|feeler|clearance|play|travel|stroke|apart|above|below|over|under|off|from|hose|pipe|tube|bolts?|nuts?|screws?|stud|key|stands?|sits?|proud|movement|lift|lip|edge|face|worn|wear|groove|tread|slack|sag|deflection|between|hole|bore|ring|seal|plate|washer|high|level|line|mark)\b/i
 /** Less is seldom poured. Common practice, no source. */
@@ -119,8 +135,15 @@ const pouredMils = (quantity: Quantity, limit: Limit, text: string): Quantity =>
   MILS.test(limit.text) &&
   sizeOf(quantity) >= LEAST_POURED &&
   FLOWS.test(text) &&
-  !SPANS.test(text)
+  !SPANS.test(text) &&
+  !SPREAD.test(text)
     ? { ...quantity, unit: 'mL' }
+    : quantity
+
+/** "A gap of 150 to 200 mil" over what is wet is a length still. */
+const spannedMils = (quantity: Quantity, limit: Limit, text: string): Quantity =>
+  quantity.unit === 'mL' && MILS.test(limit.text) && SPREAD.test(text) && !POURS.test(text)
+    ? { ...quantity, unit: 'mm' }
     : quantity
 
 /**
@@ -131,4 +154,12 @@ const pouredMils = (quantity: Quantity, limit: Limit, text: string): Quantity =>
  * @param previous the sentence before, which tells where this one does not
  */
 export const asMeant = (quantity: Quantity, limit: Limit, text: string, scale: Scale, previous: string): Quantity =>
-  pouredMils(depthOfWater(turnsOrSpeed(heatOrAngle(quantity, limit, text, scale, previous)), text), limit, text)
+  spannedMils(
+    pouredMils(
+      depthOfWater(turnsOrSpeed(heatOrAngle(quantity, limit, text, scale, previous), limit, text), text),
+      limit,
+      text,
+    ),
+    limit,
+    text,
+  )

@@ -43,12 +43,14 @@ export const withoutTakenBack = (text: string): string => {
 }
 
 const OPENS_SLIP =
-  /^(?:(?:oh|ah|um|uh|er|and|so|well|right|okay|actually)[,.]? )*(?:sorry|correction|no[, ]+(?:wait|sorry|that|it|make|hang|hold|not|\d)|nope|wait|hang on|hold on|hold up|scratch that|strike that|forget that|i tell a lie|tell a lie|i mean\b|i meant|i misspoke|i should (?:have said|say)|make (?:that|it)|(?:that|it) (?:should be|should have been|was meant to be|is supposed to be)|let me correct|my (?:mistake|bad)|oops|whoops|i said (?:that|it) wrong|(?:no,? )?you (?:do not|don't|did not|didn't|will not|won't)\b(?=,| it| the)|(?:no,? )?(?:it|that) (?:is not|isn't|does not|doesn't)\b(?=,| it)|that's (?:wrong|not right)|wrong\b)\b/i
+  /^(?:(?:oh|ah|um|uh|er|and|so|well|right|okay|actually)[,.]? )*(?:sorry|correction|no[, ]+(?:wait|sorry|that|it|make|hang|hold|not|don't|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen|[a-z]+ty\b|half|\d)|ah,? no|ah,? wait|get away|hear me out|hold your horses|nope|wait|hang on|hold on|hold up|scratch that|strike that|forget that|i tell a lie|tell a lie|i mean\b|i meant|i misspoke|i should (?:have said|say)|make (?:that|it)|(?:that|it) (?:should be|should have been|was meant to be|is supposed to be)|let me correct|my (?:mistake|bad)|oops|whoops|i said (?:that|it) wrong|(?:no,? )?you (?:do not|don't|did not|didn't|will not|won't)\b(?=,| it| the)|(?:no,? )?(?:it|that) (?:is not|isn't|does not|doesn't)\b(?=,| it)|that's (?:wrong|not right)|wrong\b)\b/i
 
 const isOther = (a: LimitFound, b: LimitFound): boolean =>
   a.quantity.low !== b.quantity.low || a.quantity.high !== b.quantity.high || a.quantity.nominal !== b.quantity.nominal
 
 const isNumeric = ({ shape }: LimitFound): boolean => shape !== 'qualitative'
+
+const OF_OTHER = /^(?:'s| is| was|,? that's|,? that is)(?: for)?\b/i
 
 const POINTS_BACK =
   /^(?:it|that|those|these|this|them|they|one|ones|value|number|figure|torque|pressure|limit|setting)$/
@@ -84,7 +86,11 @@ export const findReplaced = (
   const replaced = new Map<number, Replaced>()
   for (const [i, own] of bySentence) {
     const [reading, before] = [readings[i], readings[i - 1]]
-    const [by, more] = own
+    // "No, six is the truck, four": the figure said again belongs to the truck.
+    const last = bySentence.get(i - 1)?.findLast(({ dimension }) => dimension === own.at(-1)?.dimension)
+    const [by, more] = own.filter(
+      one => last === undefined || isOther(one, last) || !OF_OTHER.test(reading?.text.slice(one.limit.to) ?? ''),
+    )
     if (reading === undefined || before === undefined || by === undefined || more !== undefined) continue
     if (!OPENS_SLIP.test(reading.text)) continue
     const from = bySentence.get(i - 1)?.findLast(({ dimension }) => dimension === by.dimension)

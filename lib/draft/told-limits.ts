@@ -221,7 +221,12 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
     limit => limit.equivalentOf === undefined,
   )
   const told = [...feelerLimits(text, options), ...shareLimits(text), ...countLimits(text, options)]
-  const rest = read.filter(limit => !told.some(other => limit.at < other.to && limit.to > other.at))
+  const rest = read.filter(
+    limit =>
+      !told.some(other => limit.at < other.to && limit.to > other.at) &&
+      // The minute of "sixty turns a minute".
+      !read.some(other => other !== limit && limit.at > other.at && limit.to <= other.to),
+  )
   const named = [...rest, ...told].sort((a, b) => a.at - b.at)
   const all = withoutShare(relativeLimits(text, named))
   return saidAgain(joinTold(text, joinEnds(text, endsCalled(text, offAfter(text, aboutLater(text, all))))))

@@ -22,7 +22,7 @@ const isCorrection = (lexemes: readonly Lexeme[], i: number): boolean => {
 }
 
 /** How many lexemes a correction may stand after the withdrawn value, and the new value after it. */
-const GAP = 3
+const GAP = 5
 const REACH = 18
 
 const GAP_WORDS = new Set([
@@ -32,6 +32,8 @@ const GAP_WORDS = new Set([
   '…',
   'is',
   'it',
+  'ah',
+  'eh',
   'uh',
   'um',
   'er',
@@ -150,6 +152,28 @@ const isDenied = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
 /** A value taken back and the one that stands in its place. */
 export type Replacement = { readonly gone: Draft; readonly by: Draft }
 
+const OF_OTHER = new Set(['is', "'s", 'was', 'for', 'goes', 'belongs', "that's"])
+
+/**
+ * What takes a withdrawn value's place, and the same figure said again of the thing it belongs to:
+ * `twelve, no, twelve is the fan, the pot gets eight`.
+ */
+const whatStands = (
+  lexemes: readonly Lexeme[],
+  draft: Draft,
+  after: readonly Draft[],
+): { readonly again: readonly Draft[]; readonly next: Draft | undefined } => {
+  const again: Draft[] = []
+  const live = after.filter(other => other.dropped === undefined)
+  for (const other of live) {
+    const isSame = other.nominal !== undefined && other.nominal === (draft.nominal ?? draft.high ?? draft.low)
+    const isForgot = ['forget', 'not'].includes(lexemes[other.from - 1]?.text ?? '')
+    if (isSame && (isForgot || OF_OTHER.has(lexemes[other.to]?.text ?? ''))) again.push(other)
+    else if (areAlike(draft, other)) return { again, next: live.indexOf(other) - again.length < 3 ? other : undefined }
+  }
+  return { again, next: undefined }
+}
+
 /** Withdrawn values leave; the value that takes their place says so. */
 export const applyCorrections = ({ text, lexemes, drafts }: Drafted): readonly Replacement[] => {
   const replaced: Replacement[] = []
@@ -163,14 +187,16 @@ export const applyCorrections = ({ text, lexemes, drafts }: Drafted): readonly R
     clarify(lexemes, draft)
     const marker = findCorrection(lexemes, draft)
     if (marker === undefined) continue
-    const next = drafts.slice(n + 1, n + 4).find(other => other.dropped === undefined && areAlike(draft, other))
-    const isNear = next !== undefined && next.from - marker <= REACH && sentenceStops(lexemes, marker, next.from) <= 1
+    const { again, next } = whatStands(lexemes, draft, drafts.slice(n + 1, n + 6))
+    const from = again.at(-1)?.to ?? marker
+    const isNear = next !== undefined && next.from - from <= REACH && sentenceStops(lexemes, from, next.from) <= 1
     if (!isNear || next === undefined) {
       renameUnit(lexemes, draft, marker)
       continue
     }
     const gone = sliceOf(text, lexemes, draft)
     draft.dropped = 'withdrawn by the speaker'
+    for (const other of again) other.dropped = 'said of what it belongs to'
     // What the corrected value leaves out, it takes from the one it replaces.
     if (next.unit === undefined && draft.unit !== undefined) {
       next.unit = draft.unit

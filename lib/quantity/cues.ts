@@ -40,6 +40,9 @@ export const CUES = {
   film: set(
     'film paint coating coat coats powder plastic sheeting poly thickness dry wet primer epoxy galvanizing anodize anodizing plating vapor vinyl liner tarp membrane dft zinc',
   ),
+  coat: set(
+    'film paint coating coat coats primer epoxy galvanizing anodizing plating liner tarp membrane dft poly sheeting',
+  ),
   angle: set(
     'cut dead swing arm sweep pull angle angles position rotation protractor inclinometer turn turned turning turns rotate rotated tighten tightened torque torqued another further past angle bolt bolts nut stretch yield clockwise anticlockwise counterclockwise handle lever btdc advance timing crank dwell tilt tilted bevel camber caster toe file filing sharpen sharpening grind bend bent elbow protractor rake pitch slope incline miter mitre quarter chamfer countersink newton foot-pounds steering retard tdc atdc swivel',
   ),

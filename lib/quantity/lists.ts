@@ -92,6 +92,8 @@ export const shareUnits = (drafted: Drafted): void => {
     if (!isValuePlace(lexemes, draft.to) || isCounted(lexemes, draft)) continue
     // "Every twenty-five, or once a year": how often in another unit.
     if (/^(?:once|twice)\b/.test(lexemes[next.from]?.text ?? '')) continue
+    // "No stronger than 0.3, for ten minutes": how long is of something else.
+    if (sized(next.unit)?.kind === 'time' && LASTS.has(lexemes[next.from - 1]?.text ?? '')) continue
     const between = gap(lexemes, draft.to, next.from)
     const isListed = between.isLinked && between.length <= 7 && between.length > 0
     const isSmallCount =
@@ -123,6 +125,9 @@ export const shareUnits = (drafted: Drafted): void => {
     if (between.hasLabel || hasLabelAfter || isMarked || isParallel) inherit(draft, before)
   }
 }
+
+/** Words before how long something lasts. */
+const LASTS = set('for in over within after during per')
 
 /** Figures of one list differ less than this. Common practice, no source. */
 const APART = 60

@@ -174,9 +174,13 @@ const idiomDoubt: Doubt = ({ lexemes }, draft) => {
     : undefined
 }
 
-/** `it used to be forty but now`, `the old spec was twenty`, `don't go to fifty`. */
-const oldDoubt: Doubt = ({ lexemes }, draft) => {
+const USED_TO =
+  /^[^.;?!]{0,24}, (?:that's|which is|that is|that was) (?:what|how|the way) (?:it|they|we|you|i) (?:used to|was\b|had\b)/i
+
+/** `it used to be forty but now`, `forty, that's what it used to be`, `the old spec was twenty`, `don't go to fifty`. */
+const oldDoubt: Doubt = ({ text: whole, lexemes }, draft) => {
   if (!isPlain(draft)) return undefined
+  if (USED_TO.test(whole.slice(lexemes[draft.to]?.at ?? whole.length))) return 'what used to be'
   const words = before(lexemes, draft, 6)
   const said = words.slice(words.findLastIndex(word => [',', '.', ';', 'but', 'now'].includes(word)) + 1)
   if (said.includes('used') && said.at(-1) === 'be') return 'what used to be'

@@ -52,8 +52,8 @@ const mil = (around: Surroundings, word: string): Settled => {
   if (!isFilm && around.value >= 50 && distance('liquid', around) <= 6)
     return settled('mL', '“mil” read as millilitres, by the liquid beside it')
   const film = distance('film', around)
-  // Where millimetres are counted, only a coat or a film right beside makes it a thousandth.
-  if (around.system === 'metric' && word !== 'mils' && film > 3)
+  // Where millimetres are counted, only a coat right beside makes it a thousandth.
+  if (around.system === 'metric' && word !== 'mils' && distance('coat', around) > 3)
     return settled('mm', '“mil” read as millimetres, as the talk counts in metric units')
   if (film < 8 || word === 'mils') {
     if (film < 8 || around.system !== 'metric')

@@ -41,3 +41,18 @@ describe('degrees of heat or of an angle', () => {
     expect(missingOf(wanted, said)).toEqual([])
   })
 })
+
+describe('units that are said, as they are meant', () => {
+  test.for([
+    ['high=0.3 nominal=0.2 %', 'Acid at 0.2 percent, no stronger than 0.3, for ten minutes.'],
+    ['nominal=60 {rev}/min', 'Slow, like 60 turns a minute.'],
+    ['high=8 {rev}/min', 'No faster than eight turns a minute to begin.'],
+    ['low=33.2 high=33.5 {rev}/min', 'The platter runs at 33.2 to 33.5 revolutions.'],
+    ['nominal=3 circ', 'Give it three full revs by hand.'],
+    ['low=44.5 high=45.5 nominal=45 mm', 'Check the thickness, forty-five mil, give or take half a mil.'],
+    ['low=150 high=200 mm', 'Leave a gap up top of 150 to 200 mil, so the water can lift the sand.'],
+    ['nominal=20 mL', 'Squirt 20 mil of oil down the bore with the syringe.'],
+  ] as const)('[D11] %s: %s', ([wanted, said]) => {
+    expect(missingOf(wanted, said)).toEqual([])
+  })
+})
