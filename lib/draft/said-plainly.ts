@@ -64,8 +64,10 @@ const RULES: readonly Rule[] = [
   },
   // `one up or one down`, `and I'll take one either way`, after a figure.
   {
-    needs: 'down',
-    pattern: new RegExp(`, (?:and )?(\\d+|${ONE}|ten|half) (?:up (?:or|and|to) \\1 down)\\b`, 'gi'),
+    pattern: new RegExp(
+      `, (?:and )?(\\d+|${ONE}|ten|half) (?:(?:up|over|more|above|plus) (?:or|and|to) \\1 (?:down|under|less|below|minus))\\b`,
+      'gi',
+    ),
     plain: (by = '') => `, ± ${by}`,
   },
   {
@@ -110,6 +112,12 @@ const RULES: readonly Rule[] = [
     needs: "'s ",
     pattern: /\b(second|minute|hour|day|week|month|year|inch|foot|metre|meter|millimetre|litre)'s(?= [a-z])/gi,
     plain: unit => unit,
+  },
+  // `fifty-two turns a minute`.
+  {
+    needs: ' minute',
+    pattern: /\b(?:turns|revs|revolutions|rounds) (?:a|per|to the|in the|in a|every|each) minute\b/gi,
+    plain: () => 'rpm',
   },
   // `two metres twelve`.
   {
@@ -185,7 +193,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:'s |16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up (?:or|and|to) \w+|up or) down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:'s | minute|16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up|over|more|above|plus) (?:or|and|to) \w+|up or down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

@@ -10,6 +10,7 @@ import { isCondemned, isEventTold, isHarmTold, isRemedied } from './condemned'
 import { toDimension } from './dimension'
 import { figureAs } from './figure-as'
 import { asMeant, type Scale } from './meant-unit'
+import { leadOf, tellsTolerance } from './tolerated'
 
 /** Which system of units the whole talk counts in. */
 export type System = ReturnType<typeof voteSystem>
@@ -158,7 +159,9 @@ const aboutSaid = (quantity: Quantity, limit: Limit, { text, sentence, recent }:
     /^(?:to )?within\b/i.test(limit.text) && (JUST_SAID.test(ahead) || (AGREES.test(ahead) && OF_IT.test(after)))
   const isEither = low === undefined && (isClose || EITHER.test(after))
   const isTolerance = low === undefined && TOLERANCE.test(ahead)
-  if (by === undefined || by <= 0 || !(isLone || isEither || isTolerance)) return quantity
+  const isTold =
+    !isLone && (low === undefined || high === undefined) && tellsTolerance(`${ahead}${leadOf(limit)}`, after)
+  if (by === undefined || by <= 0 || !(isLone || isEither || isTolerance || isTold)) return quantity
   const isShare = quantity.unit === '%'
   const target = recent.findLast(
     said =>

@@ -1,12 +1,12 @@
 import { matchesOf } from '@/lib/quantity/matches'
 import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
-import { aboutTarget } from './about'
 import { isCondemned } from './condemned'
 import { countLimits } from './counted'
 import { sayPlainly } from './said-plainly'
 import { relativeLimits, shareLimits } from './shares'
 import { joinTold } from './told-together'
+import { aboutLater, offAfter, toleranceAfter } from './tolerated'
 import { joinEnds } from './two-ends'
 
 /** What goes into a gap to tell how wide it is. */
@@ -116,76 +116,6 @@ const endsCalled = (text: string, limits: readonly Limit[]): readonly Limit[] =>
   return limits
 }
 
-const ABOUT = /^,? ?(?:either (?:way|side)|each (?:way|side)|up or down|one way or the other)(?: of| from| on)?,? $/i
-
-const ALLOWED =
-  /^,? ?(?:and |but |with |so )?(?:(?:you|it|they|that) (?:can|may|could) be |you(?:'ve| have)(?: got)? |there's |(?:i |we |they )?allow(?:s|ing)? (?:it |you )?|(?:i|we)(?:'ll|'d| will| would)? (?:accept|take|tolerate|give you|have|let it (?:drift|vary|wander|be off) by) |it (?:can|may) (?:drift|vary|wander|be off|differ)(?: by)? |let it be |with )?(?:about |up to |an? |some )*$/i
-/** `twenty, I'd let it wander a degree`. */
-const LET_OFF =
-  /^,? (?:and |but )?(?:i|we|you can|they)(?:'d|'ll| would| will)? let (?:it|them|her|him) (?:wander|drift|be off|vary|move about|move|swing|differ)(?: by)?(?: about| up to| an?)* $/i
-const OFF =
-  /^ (?:off|out|over or under|under or over|above or below|up or down|in either direction|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|to play with|one way or (?:the other|another))\b/i
-
-/** `11 bar, and you can be half a bar off`: a tolerance put in other words after its target. */
-const offAfter = (text: string, limits: readonly Limit[]): readonly Limit[] => {
-  const kept: Limit[] = []
-  for (const limit of limits) {
-    const before = kept.at(-1)
-    const [target, by] = [before?.quantity.nominal, limit.quantity.nominal ?? limit.quantity.high]
-    const isOff =
-      before !== undefined &&
-      target !== undefined &&
-      before.quantity.low === undefined &&
-      before.quantity.high === undefined &&
-      by !== undefined &&
-      by > 0 &&
-      target > 3 * by &&
-      (limit.quantity.unit === undefined || limit.quantity.unit === before.quantity.unit) &&
-      (LET_OFF.test(text.slice(before.to, limit.at)) ||
-        (ALLOWED.test(text.slice(before.to, limit.at)) &&
-          OFF.test(`${/ or less$| or more$/.test(limit.text) ? ' more or less' : ''}${text.slice(limit.to)}`)))
-    if (!isOff) {
-      kept.push(limit)
-      continue
-    }
-    kept[kept.length - 1] = {
-      ...before,
-      quantity: aboutTarget(target, by, before.quantity.unit),
-      text: text.slice(before.at, limit.to),
-      to: limit.to,
-    }
-  }
-  return kept
-}
-
-/** `ten degrees either way of two hundred`: a tolerance said before its target. */
-const aboutLater = (text: string, limits: readonly Limit[]): readonly Limit[] => {
-  const kept: Limit[] = []
-  for (const limit of limits) {
-    const before = kept.at(-1)
-    const [by, target] = [before?.quantity.nominal, limit.quantity.nominal]
-    const isAbout =
-      before !== undefined &&
-      by !== undefined &&
-      target !== undefined &&
-      by > 0 &&
-      target > 3 * by &&
-      ABOUT.test(text.slice(before.to, limit.at))
-    if (!isAbout) {
-      kept.push(limit)
-      continue
-    }
-    const { doubt: _, ...rest } = limit
-    kept[kept.length - 1] = {
-      ...rest,
-      quantity: aboutTarget(target, by, limit.quantity.unit ?? before.quantity.unit),
-      text: text.slice(before.at, limit.to),
-      at: before.at,
-    }
-  }
-  return kept
-}
-
 /** `it's six, only six newton metres`: the same figure again with its unit says it better. */
 const saidAgain = (limits: readonly Limit[]): readonly Limit[] =>
   limits.filter(
@@ -229,5 +159,7 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   )
   const named = [...rest, ...told].sort((a, b) => a.at - b.at)
   const all = withoutShare(relativeLimits(text, named))
-  return saidAgain(joinTold(text, joinEnds(text, endsCalled(text, offAfter(text, aboutLater(text, all))))))
+  return saidAgain(
+    joinTold(text, joinEnds(text, endsCalled(text, toleranceAfter(text, offAfter(text, aboutLater(text, all)))))),
+  )
 }

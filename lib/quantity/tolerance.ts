@@ -32,6 +32,8 @@ const sizeOf = (term: Term, base: Base): number | undefined => {
     return term.value
   }
   if (unit.code === '%' && base.unit?.code !== '%') return (Math.abs(base.value) * term.value) / 100
+  // "Five and a half litres, give or take two hundred mil."
+  if (unit.ambiguous === 'mil' && base.unit?.code === 'L') return term.value / 1000
   const mine = FACTORS.get(unit.code ?? '')
   const code = base.unit?.code ?? (unit.code === '[mil_i]' && Math.abs(base.value) < 1 ? '[in_i]' : undefined)
   const theirs = FACTORS.get(code ?? '')
