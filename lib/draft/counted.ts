@@ -12,6 +12,8 @@ const IS_TIMES = /^[ -](?:full )?times\b/i
 const WOUND = /\b(?:wraps?|winds|rounds)\b/i
 /** How often: `forty drops a minute`. */
 const RATE = /^,? (?:a|per|each|every|to the|in (?:a|the|each|every|one)|in one) (?:minute|second|hour)\b/i
+/** `between the two notches`: which ones, no count. */
+const WHICH = /\b(?:the|those|these|its|both|all) (?:two|three|four|2|3|4)$/i
 /** Characters before it in which the number is said. */
 const REACH = 48
 
@@ -31,6 +33,7 @@ export const countLimits = (text: string, options: ReadOptions): readonly Limit[
     (match): readonly Limit[] => {
       const start = Math.max(0, match.index - REACH)
       const said = text.slice(start, match.index)
+      if (WHICH.test(said)) return []
       // Read as a length, since a number alone is read with more doubt; the unit is taken off again.
       const read = readQuantities(`${said} mm`, { ...options, keepsDoubtful: true }).at(-1)
       if (read?.quantity.unit !== 'mm' || read.to < said.length) return []

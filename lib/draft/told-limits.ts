@@ -3,6 +3,7 @@ import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
 import { isCondemned } from './condemned'
 import { countLimits } from './counted'
+import { asPartFull } from './part-full'
 import { sayPlainly } from './said-plainly'
 import { relativeLimits, shareLimits } from './shares'
 import { joinTold } from './told-together'
@@ -159,7 +160,6 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   )
   const named = [...rest, ...told].sort((a, b) => a.at - b.at)
   const all = withoutShare(relativeLimits(text, named))
-  return saidAgain(
-    joinTold(text, joinEnds(text, endsCalled(text, toleranceAfter(text, offAfter(text, aboutLater(text, all)))))),
-  )
+  const ends = endsCalled(text, toleranceAfter(text, offAfter(text, aboutLater(text, all))))
+  return saidAgain(joinTold(text, joinEnds(text, ends)).map(limit => asPartFull(text, limit)))
 }
