@@ -4,6 +4,8 @@ import { isWarning } from '@/lib/trade/warned'
 import { gradeCaution } from './caution'
 import { wordCaution } from './caution-wording'
 import { asSentence, sayTokens } from './clause-text'
+import { nameDeed } from './deed'
+import { type Course, furtherCourse } from './deed-feature'
 import { explain } from './explain'
 import type { Reading } from './feature'
 import { toFeatureIndex } from './indexed'
@@ -104,15 +106,19 @@ const harmIn = (reading: Reading): Harm => {
 }
 
 /** Marks of the kinds that whole sentences tell, in order; ids and places are still to come. */
-export const draftSentences = ({ sentences, readings, told, limitNames, replaced }: Talk): readonly Drafted[] =>
-  sentences.flatMap((sentence, i) => {
+export const draftSentences = ({ sentences, readings, told, limitNames, replaced }: Talk): readonly Drafted[] => {
+  let course: Course = { share: 0, undone: new Set(), before: '' }
+  return sentences.flatMap((sentence, i) => {
     const reading = told[i]
     // "Sorry, that should be thirty": told in the step it corrects.
     if (reading === undefined || (replaced.has(i - 1) && !ordersAnew(reading))) return []
     const indices = features.at(readings, i, limitNames)
     return kindsOf(indices, harmIn(reading)).flatMap(({ kind, odds }): readonly Drafted[] => {
-      const { more, ...first } = textOf(kind, reading, told[i - 1], told[i + 1])
-      if (kind === 'step' && (onlyNeeds(reading, first.text) || isTitle(reading, i))) return []
+      const { more, ...plain } = textOf(kind, reading, told[i - 1], told[i + 1])
+      if (kind === 'step' && (onlyNeeds(reading, plain.text) || isTitle(reading, i))) return []
+      course = { ...course, share: i / sentences.length }
+      const first = kind === 'step' ? nameDeed(plain, reading, course) : plain
+      if (kind === 'step') course = furtherCourse(course, first.text)
       const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
       const toDrafted = ({ text, question }: Worded, source: Source): Drafted => {
         const asks = question === undefined ? {} : { question }
@@ -127,3 +133,4 @@ export const draftSentences = ({ sentences, readings, told, limitNames, replaced
       ]
     })
   })
+}

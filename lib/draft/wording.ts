@@ -102,7 +102,8 @@ const worded = (said: string, reading: Reading, before?: Reading, after?: Readin
   return { ...named, text: asSentence(cutToWords(named.text)) }
 }
 
-const GUESSED = 'Is this what is done? The talk names no action; what is said here and around it suggests this one.'
+export const GUESSED =
+  'Is this what is done? The talk names no action; what is said here and around it suggests this one.'
 const QUESTION = 'What is done here? The talk names no action.'
 
 /** A step whose action nobody names. */

@@ -40,7 +40,7 @@ export type Case = {
   readonly weight: number
 }
 
-const OTHERS = 3
+export const OTHERS = 3
 
 /** Reads every case of a folder in the forms asked for. */
 export const readCases = (folder: string, forms: readonly string[], only?: RegExp): readonly Case[] =>

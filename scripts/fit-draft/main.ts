@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { fitBoundaries } from './boundaries'
 import { type Case, readCases } from './cases'
+import { fitDeeds } from './deeds'
 import { fitSentences } from './sentences'
 import { fitSpecs } from './specs'
 import { readTalks } from './talks'
@@ -31,6 +32,7 @@ export const fitDraft = (args: readonly string[]): void => {
       ? { 'sentence-model': fitSentences(cases, tests) }
       : {}),
     ...(values.only === undefined || values.only === 'things' ? { 'thing-model': fitThings(cases, tests) } : {}),
+    ...(values.only === undefined || values.only === 'deeds' ? { 'deed-model': fitDeeds(cases, tests) } : {}),
     ...(values.only === undefined || values.only === 'specs' ? { 'spec-model': fitSpecs(cases, tests) } : {}),
   }
   if (values.only === undefined || values.only === 'boundaries') {

@@ -1,0 +1,42 @@
+import { logit, type Model, toScorer } from '@/lib/trade/model'
+import { asSentence, cutToWords } from './clause-text'
+import { type Course, deedFeatures, deedOf, isOpenDeed, NO_ACTION } from './deed-feature'
+import deedModel from './deed-model.json'
+import { withDeed } from './deed-text'
+import type { Reading } from './feature'
+import { GUESSED, type Worded } from './wording'
+
+/**
+ * Says a step by the verb a procedure writer would use, where nobody spoke one ("lid on", "two knobs on the front") or one
+ * that says nothing ("put", "do this"). Learned from steps as writers worded them; where it is not sure enough, or the order
+ * would not read, the step stays as it is.
+ *
+ * @param course how far the talk has come
+ */
+export type NameDeed = (worded: Worded, reading: Reading, course: Course) => Worded
+
+/** From which probability on another verb is taken; below `SURE` it is asked about, and where nothing at all was named not taken. */
+const [LEAST, SURE] = [0.2, 0.5]
+
+/** @returns how steps are named by the verbs of a model */
+export const toNameDeed = (model: Model, least = LEAST): NameDeed => {
+  const scorer = toScorer<string>(model)
+  const deeds = Object.keys(model.weights)
+  return (worded, reading, course) => {
+    if (!isOpenDeed(worded.text, reading)) return worded
+    const indices = scorer.indicesOf(deedFeatures(worded.text, reading, course))
+    const own = deedOf(worded.text)
+    const ranked = deeds.map(deed => ({ deed, odds: scorer.logOdds(deed, indices) })).sort((a, b) => b.odds - a.odds)
+    const [best] = ranked
+    if (best === undefined || best.odds < logit(least) || best.deed === own) return worded
+    const isNameless = worded.text.startsWith(NO_ACTION)
+    const isSure = best.odds >= logit(SURE)
+    const text = isNameless && !isSure ? undefined : withDeed(worded.text, best.deed, reading)
+    if (text === undefined) return worded
+    const question = isNameless ? GUESSED : (worded.question ?? (isSure ? undefined : GUESSED))
+    return { ...worded, text: asSentence(cutToWords(text)), ...(question === undefined ? {} : { question }) }
+  }
+}
+
+/** `NameDeed` by the fitted model. */
+export const nameDeed = toNameDeed(deedModel as unknown as Model)
