@@ -9,6 +9,7 @@ import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import { type StemIndex, stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
+import { stemSet } from '../words'
 
 /** A step that sets a part in motion is where a caution against its motion belongs. */
 const MOVES =
@@ -34,7 +35,29 @@ const spokenOf = (
   return most.length === 0 ? undefined : steps[Math.min(...most) - 1]
 }
 
-const check = ({ sheet }: Subject): readonly Found[] => {
+/** How many steps the talk tells between a warning and the one it stands before, for it to have slipped down the sheet. */
+const FAR_BEHIND = 2
+
+/**
+ * The step right after which the talk gives the warning, where the sheet has it steps later: what is said at the front of all
+ * stands where it is wanted, what is said amid the work, about that work, is wanted there.
+ */
+const toldBefore = (caution: Mark, number: number, steps: readonly SheetStep[]): SheetStep | undefined => {
+  let from = number - 1
+  while (from > 0 && (steps[from - 1]?.mark.start ?? 0) >= caution.end) from--
+  const between = steps.slice(from, number - 1)
+  const [next] = between
+  if (next === undefined || between.length < FAR_BEHIND) return undefined
+  const isOfThese = between.some(({ mark }) => sharesStem(caution, mark.text))
+  const own = steps[number - 1]
+  return isOfThese && (own === undefined || !sharesStem(caution, own.mark.text)) ? next : undefined
+}
+const sharesStem = (caution: Mark, text: string): boolean => {
+  const stems = stemSet(text)
+  return ownStems(caution.text).some(stem => stems.has(stem))
+}
+
+const check = ({ sheet, sentences }: Subject): readonly Found[] => {
   const index = stemIndex(sheet.steps)
   const found = new Map<Mark, SheetStep>()
   // Where the danger is only hinted at, lateness is arguable.
@@ -58,6 +81,12 @@ const check = ({ sheet }: Subject): readonly Found[] => {
       doneTooEarly(caution.text, sheet.steps, number) ??
       (FOR_LATER.test(caution.text) ? undefined : spokenOf(caution, number, sheet.steps, index))
     if (early !== undefined) found.set(caution, early)
+    else if (sentences.length > 0 && !FOR_LATER.test(caution.text)) {
+      const told = toldBefore(caution, number, sheet.steps)
+      if (told === undefined) continue
+      found.set(caution, told)
+      hinted.add(caution)
+    }
   }
   return [...found].map(([caution, step]) => ({
     place: atMark(caution),

@@ -33,6 +33,7 @@ import { notTightened } from './not-tightened'
 import { nothingToSee } from './nothing-to-see'
 import { numberNotSaid } from './number-not-said'
 import { orderNotMarked } from './order-not-marked'
+import { orderUnlikeTalk } from './order-unlike-talk'
 import { outsideFootage } from './outside-footage'
 import { powerNotRestored } from './power-not-restored'
 import { preparationLate } from './preparation-late'
@@ -68,6 +69,7 @@ export const RULES: readonly Rule[] = [
   cautionLate,
   stepLate,
   toldLate,
+  orderUnlikeTalk,
   preparationLate,
   needsLater,
   runUnready,

@@ -17,7 +17,8 @@ const OWNS_UP =
   /\b(?:sorry|stupid|silly|daft|dumb|oops|whoops|forgot\w*|only now|too fast|already|good catch|reminds me|my (?:bad|mistake|fault)|apolog\w*|pardon|missed|skipped|oh|ah)\b/i
 
 const isToldLate = (text: string): boolean => TOLD_LATE.test(text) || (BEFORE.test(text) && OWNS_UP.test(text))
-const lateIn = onceFor((sentences: Subject['sentences']) => sentences.filter(({ text }) => isToldLate(text)))
+/** @returns sentences of a talk that own up to telling something late; computed once a talk. */
+export const lateIn = onceFor((sentences: Subject['sentences']) => sentences.filter(({ text }) => isToldLate(text)))
 
 const check = ({ sheet, sentences }: Subject): readonly Found[] => {
   const late = lateIn(sentences)

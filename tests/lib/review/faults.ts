@@ -160,6 +160,22 @@ const outOfOrder: Seeder = sound =>
     }),
   )
 
+/** Every fifth step put behind the next one, whatever they do: only the talk tells that they are the other way round. */
+const moved: Seeder = ({ project }) =>
+  steps(project).flatMap((early, i) => {
+    const late = steps(project)[i + 1]
+    if (project.recording.transcript === null || late === undefined || i % 5 !== 2) return []
+    return [
+      {
+        what: `move "${early.text}" after "${late.text}", against the talk`,
+        kind: 'moved',
+        project: reordered(project, early, late),
+        rules: ['order-unlike-talk'],
+        isPlace: at(early.id, late.id),
+      },
+    ]
+  })
+
 const headless: Seeder = ({ project }) => {
   const { interval, ...heading } = project.procedure
   return [
@@ -498,6 +514,7 @@ export const SEEDERS: readonly Seeder[] = [
   unrestored,
   unproved,
   outOfOrder,
+  moved,
   headless,
   specs,
   cautions,
