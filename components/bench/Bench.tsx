@@ -11,6 +11,7 @@ import type { Finding } from '@/lib/review/rule'
 import { BenchDialogs, type DialogName } from './BenchDialogs'
 import styles from './bench.module.css'
 import { FootagePane } from './FootagePane'
+import { lengthsDoubt } from './lengths'
 import { createPlayhead } from './playhead'
 import { fileNameOf, saveFile } from './saving'
 import type { Session } from './session'
@@ -24,6 +25,7 @@ import { isReviewed, useFindings } from './useFindings'
 import { useFootage } from './useFootage'
 import { useListening } from './useListening'
 import { useNotice } from './useNotice'
+import { useReceiving } from './useReceiving'
 import { useSheetActions } from './useSheetActions'
 import { useSingleKeys } from './useSingleKeys'
 import { useSurface } from './useSurface'
@@ -66,7 +68,12 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const { chosen, choose, chosenFinding, words, setWords } = choice
   const { notice, tell } = useNotice(session, notices.join(' '), choose)
   const { surface, show, isReading, setReading, nextSurface } = useSurface()
-  const found = useFootage(id, footage, taken => perform({ do: 'set-footage', footage: taken }))
+  const found = useFootage(id, footage, taken => {
+    perform({ do: 'set-footage', footage: taken })
+    const doubt = lengthsDoubt(session.get().history.present.recording)
+    if (doubt !== undefined) tell(doubt)
+  })
+  const { takeTranscript } = useReceiving({ session, found, tell })
   const opened = found.state.is === 'open' ? found.state.opened : undefined
   const listening = useListening(opened, footage?.fingerprint)
   const drafting = useDrafting(transcript, (marks, doubt) => {
@@ -166,6 +173,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
             onSeek={seek}
             onNotice={tell}
             onTimes={() => setDialog('times')}
+            onTranscript={takeTranscript}
           />
         </section>
         <section className={styles.footagePlace} data-surface-name="footage" aria-label="Footage">
@@ -205,6 +213,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         areSingleKeysOn={areSingleKeysOn}
         onSingleKeys={setSingleKeys}
         onPerform={perform}
+        onTranscript={takeTranscript}
         onOpen={setDialog}
       />
     </div>

@@ -5,6 +5,7 @@ import { useState } from 'react'
 import type { OpenFootage } from '@/lib/footage/open'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
+import type { Transcript } from '@/lib/procedure/recording'
 import type { Finding } from '@/lib/review/rule'
 import { KeysDialog } from './KeysDialog'
 import { benchStore } from './laying'
@@ -31,6 +32,7 @@ type Props = {
   readonly areSingleKeysOn: boolean
   readonly onSingleKeys: (on: boolean) => void
   readonly onPerform: (...edits: Edit[]) => void
+  readonly onTranscript: (transcript: Transcript, ...words: readonly string[]) => void
   readonly onOpen: (name: DialogName | undefined) => void
 }
 
@@ -68,6 +70,7 @@ export const BenchDialogs = (props: Props) => {
           listening={listening}
           now={props.now}
           onPerform={onPerform}
+          onTranscript={props.onTranscript}
           onClose={onClose}
         />
       )

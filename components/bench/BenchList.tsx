@@ -9,9 +9,10 @@ import type { BenchEntry } from '@/lib/store/store'
 import { BenchRows } from './BenchRows'
 import styles from './bench.module.css'
 import { openDemo } from './demo'
-import { chooseFiles, filesOfDrop, type GivenFile } from './given'
+import { chooseFiles, type GivenFile } from './given'
 import { benchStore, layOnBench } from './laying'
 import { ShopRulesPlace } from './ShopRulesPlace'
+import { useDropped } from './useDropped'
 
 /** The bench: what is being worked on, and the place to lay something new. */
 export const BenchList = () => {
@@ -40,6 +41,7 @@ export const BenchList = () => {
       setBusy(false)
     }
   }
+  useDropped(files => void lay(files))
   const demo = async () => {
     setBusy(true)
     setProblem(undefined)
@@ -60,15 +62,7 @@ export const BenchList = () => {
           print the sheet. All of it on this machine; nothing is uploaded.
         </p>
       </header>
-      <section
-        className={styles.drop}
-        aria-label="A new recording"
-        onDragOver={event => event.preventDefault()}
-        onDrop={event => {
-          event.preventDefault()
-          void filesOfDrop(event.dataTransfer).then(lay)
-        }}
-      >
+      <section className={styles.drop} aria-label="A new recording">
         <h2>Lay a recording on the bench</h2>
         <p>Drop footage and its transcript here together, or one of them, or a project file.</p>
         <div className={styles.dropRow}>

@@ -5,7 +5,7 @@ import { Button } from '@/components/ui/Button'
 import { FileInput } from '@/components/ui/FileInput'
 import type { Footage } from '@/lib/procedure/recording'
 import styles from './bench.module.css'
-import { chooseFiles, filesOfDrop } from './given'
+import { chooseFiles } from './given'
 import type { useFootage } from './useFootage'
 
 type Props = { readonly footage: Footage | null; readonly found: ReturnType<typeof useFootage> }
@@ -16,15 +16,7 @@ export const FootagePlace = ({ footage, found }: Props) => {
   const { state, take, reopen, problemText } = found
   if (state.is === 'looking') return <p className={styles.place}>Looking for the footage</p>
   return (
-    <section
-      className={styles.place}
-      aria-label="Place for the footage"
-      onDragOver={event => event.preventDefault()}
-      onDrop={event => {
-        event.preventDefault()
-        void filesOfDrop(event.dataTransfer).then(([first]) => first && take(first))
-      }}
-    >
+    <section className={styles.place} aria-label="Place for the footage">
       {state.is === 'asks' && (
         <>
           <p>

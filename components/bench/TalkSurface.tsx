@@ -6,6 +6,7 @@ import { Talk } from '@/components/talk/Talk'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Project } from '@/lib/procedure/project'
+import type { Transcript } from '@/lib/procedure/recording'
 import type { Finding } from '@/lib/review/rule'
 import { type Talk as TalkText, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
 import styles from './bench.module.css'
@@ -34,6 +35,7 @@ type Props = {
   readonly onSeek: (seconds: number) => void
   readonly onNotice: (text: string) => void
   readonly onTimes: () => void
+  readonly onTranscript: (transcript: Transcript, ...words: readonly string[]) => void
 }
 
 /** Ids of findings among those of marks in the talk's margin. */
@@ -67,13 +69,7 @@ export const TalkSurface = (props: Props) => {
     props.onNotice('Instructing talk that no mark covers: mark it, or go on.')
   }
   // A project made elsewhere may hold a transcript without a cue: there is nothing to show, but another to choose.
-  if (transcript === null || transcript.cues.length === 0)
-    return (
-      <TranscriptPlace
-        onTranscript={taken => onPerform({ do: 'set-transcript', transcript: taken })}
-        onNotice={props.onNotice}
-      />
-    )
+  if (transcript === null || transcript.cues.length === 0) return <TranscriptPlace onTranscript={props.onTranscript} />
   if (!props.isSet)
     return (
       <p className={styles.place} role="status">

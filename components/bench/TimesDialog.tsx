@@ -7,10 +7,12 @@ import { Field } from '@/components/ui/Field'
 import type { OpenFootage } from '@/lib/footage/open'
 import type { Edit } from '@/lib/procedure/edit'
 import type { Project } from '@/lib/procedure/project'
+import type { Transcript } from '@/lib/procedure/recording'
 import { formatTime } from '@/lib/procedure/time'
 import { shiftTranscript } from '@/lib/transcript/shift'
 import { AlignSection } from './AlignSection'
 import styles from './bench.module.css'
+import { TranscriptChoice } from './TranscriptPlace'
 import type { Listening } from './useListening'
 
 type Props = {
@@ -20,6 +22,7 @@ type Props = {
   /** Where the footage stands, seconds. */
   readonly now: number
   readonly onPerform: (...edits: Edit[]) => void
+  readonly onTranscript: (transcript: Transcript, ...words: readonly string[]) => void
   readonly onClose: () => void
 }
 
@@ -38,7 +41,7 @@ const shiftEdits = (project: Project, seconds: number, from: number, areMarksMea
 }
 
 /** The times of the talk: shifted as a whole or from the playhead on, or found anew against the sound. */
-export const TimesDialog = ({ project, opened, listening, now, onPerform, onClose }: Props) => {
+export const TimesDialog = ({ project, opened, listening, now, onPerform, onTranscript, onClose }: Props) => {
   const [seconds, setSeconds] = useState(0)
   const [isFromHere, setFromHere] = useState(false)
   const [areMarksMeant, setMarksMeant] = useState(true)
@@ -89,6 +92,20 @@ export const TimesDialog = ({ project, opened, listening, now, onPerform, onClos
           >
             Shift by {seconds} s
           </Button>
+        </div>
+      </section>
+      <section className={styles.times}>
+        <h3>Another transcript</h3>
+        <p>Takes the place of this one, such as a better recogniser's of the same footage. Marks stay as they are.</p>
+        <div className={styles.publishOptions}>
+          <TranscriptChoice
+            look="plain"
+            label="Choose another transcript"
+            onTranscript={(taken, ...words) => {
+              onTranscript(taken, ...words)
+              onClose()
+            }}
+          />
         </div>
       </section>
     </Dialog>

@@ -4,6 +4,7 @@ import { titleOfFile } from '@/lib/procedure/title'
 import { openBrowserStore } from '@/lib/store/browser-store'
 import type { ProjectStore } from '@/lib/store/store'
 import type { GivenFile } from './given'
+import { lengthsDoubt } from './lengths'
 import type { Sorted } from './sorting'
 
 let opened: ProjectStore | undefined
@@ -58,7 +59,11 @@ export const assemble = (parts: readonly Sorted[], empty: Project): Assembled =>
         )
       else {
         footage = part
-        if (recording.footage === null) project = { ...project, recording: { ...recording, footage: part.footage } }
+        // The same file under another name: links are written with the name it has now.
+        const known = recording.footage?.name ?? part.footage.name
+        if (known !== part.footage.name)
+          aside.push(`The footage was “${known}” and is “${part.footage.name}” now: links are written with that name.`)
+        project = { ...project, recording: { ...recording, footage: { ...recording.footage, ...part.footage } } }
       }
     }
     if (part.is === 'transcript') {
@@ -70,7 +75,8 @@ export const assemble = (parts: readonly Sorted[], empty: Project): Assembled =>
         )
     }
   }
-  return { project: titled(project), footage, aside }
+  const doubt = lengthsDoubt(project.recording)
+  return { project: titled(project), footage, aside: doubt === undefined ? aside : [...aside, doubt] }
 }
 
 /**

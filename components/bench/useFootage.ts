@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'react'
+import { useCallback, useEffect, useRef, useState } from 'react'
 import { fingerprintOf } from '@/lib/footage/fingerprint'
 import type { OpenFootage } from '@/lib/footage/open'
 import { formatProblem, type Problem } from '@/lib/procedure/problem'
@@ -43,7 +43,8 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
   }, [])
 
   const isKnown = footage !== null
-  const name = footage?.name ?? ''
+  const known = useRef(footage)
+  known.current = footage
   useEffect(() => {
     if (!isKnown) return
     let isOver = false
@@ -54,24 +55,38 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
       if (isOver) return
       if (source === undefined) return setState({ is: 'away' })
       if ('address' in source) {
-        const file = await fileAt(source.address, name)
+        const file = await fileAt(source.address, known.current?.name ?? '')
         if (file === undefined) setState({ is: 'away' })
         else await open(file)
         return
       }
       const permission = await source.handle.queryPermission?.({ mode: 'read' })
       if (permission !== 'granted') return setState({ is: 'asks', handle: source.handle })
-      await open(await source.handle.getFile())
+      const file = await source.handle.getFile()
+      // A handle outlives an undone choice, and what stood in its file.
+      const bytes = known.current?.bytes ?? 0
+      if (bytes !== 0 && bytes !== file.size) return setState({ is: 'away' })
+      await open(file)
     }
     look().catch(() => setState({ is: 'away' }))
     return () => {
       isOver = true
     }
-  }, [id, isKnown, name, open])
+  }, [id, isKnown, open])
 
   // Another file, or the bench left: the index of the one before is let go of.
   const opened = state.is === 'open' ? state.opened : undefined
   useEffect(() => () => opened?.close(), [opened])
+
+  // Other footage was taken and that was undone, or done again: what is open is not what the project speaks of.
+  const print = footage?.fingerprint
+  const taken = useRef<string>(undefined)
+  useEffect(() => {
+    if (taken.current === undefined || taken.current === print) return
+    taken.current = undefined
+    if (print !== undefined) filesAtHand.delete(id)
+    setState({ is: print === undefined ? 'none' : 'away' })
+  }, [print, id])
 
   const take = async (given: GivenFile, anyway = false): Promise<void> => {
     setState({ is: 'looking' })
@@ -80,12 +95,14 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
       const why = `“${given.file.name}” is not the file this project was made from (“${footage.name}”): its content differs, so the marks may not fit it.`
       return setState({ is: 'other', given, why })
     }
-    const taken = await openFootage(given.file)
-    if (!taken.ok) return setState({ is: 'refused', problems: taken.problems })
+    const index = await openFootage(given.file)
+    if (!index.ok) return setState({ is: 'refused', problems: index.problems })
     await keepFootage(id, given)
-    setState({ is: 'open', file: given.file, opened: taken.value })
-    if (footage === null || footage.fingerprint !== fingerprint)
-      onNew({ name: given.file.name, bytes: given.file.size, seconds: taken.value.seconds, fingerprint })
+    taken.current = fingerprint
+    setState({ is: 'open', file: given.file, opened: index.value })
+    // The same file under another name: links are written with the name it has now.
+    if (footage === null || footage.fingerprint !== fingerprint || footage.name !== given.file.name)
+      onNew({ name: given.file.name, bytes: given.file.size, seconds: index.value.seconds, fingerprint })
   }
 
   const reopen = async (handle: FileSystemFileHandle): Promise<void> => {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
-import { expect, test } from '@playwright/test'
-import { lay, stayHome, talkOf, tempFile, vtt } from './bench'
+import { expect, type Locator, test } from '@playwright/test'
+import { lay, noticeOf, sheetOf, stayHome, talkOf, tempFile, vtt } from './bench'
 
 test('bad input is refused with what was wrong, and nothing is lost', async ({ page }) => {
   const alert = page.locator('main [role="alert"]')
@@ -90,4 +90,39 @@ test('text without times: each bracket stands by its words, and no time is made 
   expect(new Set(tops).size).toBe(2)
   await expect(page.locator('main')).not.toContainText(/\b0:00–0:00\b/)
   await expect(talkOf(page)).not.toContainText('0:00')
+})
+
+test('files dropped anywhere are taken: beside the card, and on an open bench; another transcript takes the place of the one there', async ({
+  page,
+}) => {
+  const drop = async (place: Locator, name: string, text: string) => {
+    const dataTransfer = await page.evaluateHandle(
+      ([as, what]) => {
+        const transfer = new DataTransfer()
+        transfer.items.add(new File([what ?? ''], as ?? ''))
+        return transfer
+      },
+      [name, text],
+    )
+    // Refused by the page, the browser would open the file in its place.
+    expect(
+      await place.evaluate((node, data) => {
+        const over = new DragEvent('dragover', { dataTransfer: data, bubbles: true, cancelable: true })
+        return !node.dispatchEvent(over)
+      }, dataTransfer),
+    ).toBe(true)
+    await place.dispatchEvent('drop', { dataTransfer })
+  }
+  await page.goto('/')
+  await expect(page.getByRole('button', { name: 'Choose files' })).toBeVisible()
+  await drop(page.locator('footer'), 'lid.vtt', vtt('Take the lid off.'))
+  await expect(talkOf(page)).toContainText('Take the lid off.')
+  await drop(sheetOf(page), 'better.vtt', vtt('Take the lid off the drum.'))
+  await expect(noticeOf(page)).toContainText('“better.vtt” was left aside')
+  await page.getByRole('button', { name: 'Times…' }).click()
+  await page.getByLabel('Transcript file').setInputFiles(tempFile('better.vtt', vtt('Take the lid off the drum.')))
+  await expect(talkOf(page)).toContainText('Take the lid off the drum.')
+  await expect(noticeOf(page)).toContainText('The talk is “better.vtt” now; Ctrl + Z takes it back.')
+  await page.keyboard.press('Control+z')
+  await expect(talkOf(page)).not.toContainText('drum')
 })
