@@ -47,18 +47,22 @@ const changeOf = (before: Mark, after: Mark): Happened | undefined => {
   return { mark: after, what: `changed (${names.join(', ')})` }
 }
 
-/** The step that was moved, where places are all that changed: the one that went furthest. */
+/**
+ * The step that was moved, where places are all that changed: the one that went furthest. Which of two neighbours that changed
+ * places it was can't be told: the one that came first names both.
+ */
 const movedStep = (before: ReadonlyMap<string, Mark>, after: readonly Mark[]): Happened | undefined => {
-  let furthest = 0
-  let moved: Happened | undefined
-  for (const mark of after) {
+  const moves = after.flatMap(mark => {
     const [from, to] = [before.get(mark.id)?.place, mark.place]
-    if (mark.kind !== 'step' || from === undefined || to === undefined) continue
-    if (Math.abs(to - from) <= furthest) continue
-    furthest = Math.abs(to - from)
-    moved = { mark, what: `moved from place ${from} to place ${to}` }
-  }
-  return moved
+    return mark.kind !== 'step' || from === undefined || to === undefined || from === to ? [] : [{ mark, from, to }]
+  })
+  const farOf = ({ from, to }: { from: number; to: number }) => Math.abs(to - from)
+  const [first, second, ...more] = moves.sort((a, b) => farOf(b) - farOf(a) || a.to - b.to)
+  if (first === undefined) return undefined
+  const { mark, from, to } = first
+  const isSwap = second !== undefined && more.length === 0 && from === second.to && to === second.from
+  if (isSwap && to === from - 1) return { mark, what: `now stands before ${quoted(second.mark.text, 48)}` }
+  return { mark, what: `moved from place ${from} to place ${to}` }
 }
 
 const markWords = (all: readonly Happened[]): readonly string[] => {
@@ -105,12 +109,19 @@ const waiverWords = ({ waivers: before }: Project, { waivers: after }: Project):
   ]
 }
 
+/** The same footage under another name is told by that. */
+const footageWords = ({ footage: was }: Project['recording'], { footage: is }: Project['recording']): string[] => {
+  if (was === is) return []
+  if (is === null) return ['footage taken away']
+  return [was?.fingerprint === is.fingerprint ? `the footage is ${quoted(is.name)} now` : 'footage set']
+}
+
 const recordingWords = ({ recording: before }: Project, { recording: after }: Project): readonly string[] => {
   const [was, is] = [before.transcript, after.transcript]
   const cue = is?.cues.findIndex((other, i) => was !== is && !isSame(other, was?.cues[i])) ?? -1
   const start = is?.cues[cue]?.start
   return [
-    ...(before.footage === after.footage ? [] : [after.footage === null ? 'footage taken away' : 'footage set']),
+    ...footageWords(before, after),
     ...(was === is || isSame(was, is)
       ? []
       : [

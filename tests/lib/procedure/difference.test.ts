@@ -26,6 +26,18 @@ describe('the difference of two states', () => {
       'd',
     ],
     ['one moved', { do: 'move-step', id: 'c', place: 1 }, 'step “Lift the drum” moved from place 3 to place 1', 'c'],
+    [
+      'one moved up by one',
+      { do: 'move-step', id: 'c', place: 2 },
+      'step “Lift the drum” now stands before “Take the lid off”',
+      'c',
+    ],
+    [
+      'one moved down by one',
+      { do: 'move-step', id: 'a', place: 2 },
+      'step “Take the lid off” now stands before “Pull the plug”',
+      'b',
+    ],
     ['the head', { do: 'change-heading', to: { title: 'Drum' } }, 'the head changed', undefined],
     ['a release', { do: 'change-heading', to: { revision: 'A' } }, 'revision set to “A”', undefined],
     [
