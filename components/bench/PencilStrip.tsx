@@ -76,7 +76,11 @@ export const PencilStrip = ({
           />
           <Button
             disabled={sure.length === 0}
-            onClick={() => onPerform({ do: 'keep-marks', ids: sure.map(mark => mark.id) })}
+            onClick={() => {
+              // Nothing more to keep: the button goes, or is off; focus goes to the one beside it.
+              draft.current?.focus()
+              onPerform({ do: 'keep-marks', ids: sure.map(mark => mark.id) })
+            }}
           >
             {sure.length === 0 ? 'None is that sure' : `Keep ${countOf(sure.length, 'pencilled mark')}`}
           </Button>

@@ -62,7 +62,12 @@ export const onMark = (now: BenchNow, mark: Mark, command: KeyCommand) => {
       now.show('sheet')
       const isField = `[data-item="${CSS.escape(mark.id)}"] :is(textarea, input)`
       // The surface has to be in front before it can take the focus.
-      requestAnimationFrame(() => document.querySelector<HTMLElement>(isField)?.focus())
+      requestAnimationFrame(() => {
+        const field = document.querySelector<HTMLInputElement | HTMLTextAreaElement>(isField)
+        field?.focus()
+        // Writing goes on where the words end.
+        field?.setSelectionRange(field.value.length, field.value.length)
+      })
       break
     }
     case 'keep':

@@ -1,6 +1,6 @@
 'use client'
 
-import { memo, useState } from 'react'
+import { memo, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { Heading } from '@/lib/procedure/project'
 import type { SheetActions } from './actions'
@@ -20,6 +20,12 @@ type Props = { readonly heading: Heading; readonly actions: SheetActions }
 /** The head of the sheet: what the procedure is for, and its fields while they are written. */
 export const SheetHead = memo(({ heading, actions }: Props) => {
   const [isOpen, setOpen] = useState(false)
+  const opener = useRef<HTMLButtonElement>(null)
+  // The fields go with the button that closed them.
+  const close = () => {
+    opener.current?.focus()
+    setOpen(false)
+  }
   const rows = [
     ['Equipment', heading.equipment],
     ['Due', intervalWords(heading)],
@@ -31,7 +37,7 @@ export const SheetHead = memo(({ heading, actions }: Props) => {
     <header className={styles.head}>
       <div className={styles.headRow}>
         <h2 dir="auto">{heading.title === '' ? 'Sheet without a title' : heading.title}</h2>
-        <Button look="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+        <Button ref={opener} look="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
           {isOpen ? 'Close the head' : 'Write the head'}
         </Button>
       </div>
@@ -45,7 +51,7 @@ export const SheetHead = memo(({ heading, actions }: Props) => {
           ))}
         </dl>
       )}
-      {isOpen && <HeadingFields heading={heading} actions={actions} onDone={() => setOpen(false)} />}
+      {isOpen && <HeadingFields heading={heading} actions={actions} onDone={close} />}
     </header>
   )
 })

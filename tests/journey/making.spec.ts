@@ -113,6 +113,22 @@ test('a still is proposed, drawn on, described, kept over a reload, and stands i
   expect(html).toMatch(/src="data:image\/jpeg;base64,/)
 })
 
+test('the still of upright footage is seen whole, with its description and what is done with it', async ({ page }) => {
+  const path = tempFile('upright.mp4', '')
+  const from = ['-f', 'lavfi', '-i', 'testsrc2=s=540x960:r=10:d=4', '-f', 'lavfi', '-i', 'sine=d=4']
+  execFileSync('ffmpeg', ['-y', '-v', 'error', ...from, '-c:v', 'libx264', '-pix_fmt', 'yuv420p', path])
+  await lay(page, path, tempFile('upright.vtt', vtt('Take the cover off.')))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await sheetOf(page).locator('[data-kind="step"] button').first().click()
+  await page.getByRole('button', { name: 'Take the frame shown now' }).click()
+  const dialog = page.getByRole('dialog')
+  const picture = dialog.getByRole('img').first()
+  await expect(picture).toBeInViewport({ ratio: 1 })
+  await expect(dialog.getByRole('button', { name: 'Take this still' })).toBeInViewport({ ratio: 1 })
+  const box = await picture.boundingBox()
+  expect(Math.round((100 * (box?.width ?? 0)) / (box?.height ?? 1))).toBe(56)
+})
+
 test('sound alone is offered clips, and no stills or choice of how the picture is cut', async ({ page }) => {
   const sound = tempFile('lid.m4a', '')
   execFileSync('ffmpeg', ['-v', 'error', '-y', '-f', 'lavfi', '-i', 'sine=d=9', '-c:a', 'aac', sound])

@@ -146,3 +146,23 @@ test('a step that a remedy adds far down a long sheet comes into view and stays 
   await expect(page.locator('[data-saved]')).toHaveText('saved in this browser')
   await expect(added).toBeInViewport({ ratio: 0.9 })
 })
+
+test('the focus stays where work goes on: after keeping all marks, closing the head, and at the end of words to be written on', async ({
+  page,
+}) => {
+  await lay(page, tempFile('lid.vtt', vtt(...LINES)))
+  await page.getByRole('button', { name: 'Draft marks from the talk' }).click()
+  await page.getByRole('slider').press('Home')
+  await page.getByRole('button', { name: /^Keep \d+ pencilled/ }).press('Enter')
+  await expect(page.getByRole('button', { name: 'Draft marks from the talk' })).toBeFocused()
+  await page.getByRole('button', { name: 'Write the head' }).press('Enter')
+  await sheetOf(page).getByRole('button', { name: 'Done' }).press('Enter')
+  await expect(page.getByRole('button', { name: 'Write the head' })).toBeFocused()
+  await talkOf(page).focus()
+  await page.keyboard.press('n')
+  await page.keyboard.press('w')
+  const field = page.locator('[data-editor] textarea').first()
+  const before = await field.inputValue()
+  await page.keyboard.type(' now')
+  await expect(field).toHaveValue(`${before} now`)
+})
