@@ -103,7 +103,12 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
     unit === undefined ? undefined : { unit, by }
   if (isCount(limit)) return undefined
   const isFraction = FRACTION.test(limit.text)
-  if (isFraction && (TURNED.test(text) || TURNED_AFTER.test(text.slice(limit.to)))) return take('turning', 'circ')
+  if (
+    isFraction &&
+    !(RULER.test(limit.text) && !/\bturn/i.test(text)) &&
+    (TURNED.test(text) || TURNED_AFTER.test(text.slice(limit.to)))
+  )
+    return take('turning', 'circ')
   if (RULER.test(limit.text)) return take('rule', '[in_i]')
   const size = sizeOf(quantity)
   const ahead = text.slice(0, limit.at)

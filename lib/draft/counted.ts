@@ -3,7 +3,7 @@ import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/q
 
 /** What is counted out in a job and has no unit. @source common practice, no source */
 const COUNTED =
-  /[ -](?:full |good |clear |slow |steady |short |even |more |whole |complete |clean |small |big |little )?(?:drops?|threads?|strokes?|squirts?|pumps?|shots?|layers?|passes|coats?|clicks?|notch(?:es)?|bubbles?|digits?|divisions?|graduations?|beats?|pulses|pulsations?|blinks?|flashes|cycles|links?|teeth|broken wires|wires|drips?|winds|wraps?)\b(?: of (?:grease|oil|sealer|sealant|tape|paint|lubricant|threads?))?/gi
+  /[ -](?:full |good |clear |slow |steady |short |even |more |whole |complete |clean |small |big |little )?(?:drops?|threads?|strokes?|squirts?|pumps?|shots?|layers?|passes|coats?|clicks?|notch(?:es)?|bubbles?|digits?|divisions?|graduations?|beats?|pulses|pulsations?|blinks?|flashes|cycles|links?|teeth|broken wires|wires|drips?|winds|wraps?|(?!(?:turns|revs|revolutions|rounds|minutes|seconds|hours|days|times|gallons|pounds|ounces|pints|quarts|feet|yards|miles|degrees|volts|amps|watts|newtons|inches|bars|pascals|\w*pascals|millibars|decibels|thousandths|hundredths|tenths|\w*(?:lit(?:re|er)s|grams|met(?:re|er)s))\b)[a-z]{3,}s(?= (?:a|per|each|every|to the|in (?:a|the|each|every|one)) (?:minute|hour|day)\b))\b(?: of (?:grease|oil|sealer|sealant|tape|paint|lubricant|threads?))?/gi
 /** `five times round`, where something is turned. */
 const TIMES = /[ -](?:full )?(?:times(?: (?:round|around))?|rounds)\b/gi
 const IS_TURNED =
@@ -11,7 +11,7 @@ const IS_TURNED =
 const IS_TIMES = /^[ -](?:full )?times\b/i
 const WOUND = /\b(?:wraps?|winds|rounds)\b/i
 /** How often: `forty drops a minute`. */
-const RATE = /^,? (?:a|per|each|every|to the|in (?:a|the|each|every|one)|in one) (?:minute|second|hour)\b/i
+const RATE = /^,? (?:a|per|each|every|to the|in (?:a|the|each|every|one)|in one) (?:minute|second|hour|day)\b/i
 /** `between the two notches`: which ones, no count. */
 const WHICH = /\b(?:the|those|these|its|both|all) (?:two|three|four|2|3|4)$/i
 /** Characters before it in which the number is said. */

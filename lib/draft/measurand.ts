@@ -56,7 +56,7 @@ const INSTRUMENTS: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'voltage',
-    /\b(?:voltmeter|multi-?meter|(?:the|a|my|your|volt|test|digital|little|good|cheap) (?<!(?:oxygen|ph|moisture|damp|humidity|tension|flow|light|sound|lux|water) )meter|(?<=^|[,.;] |\bput |\band )meter(?= (?:on|in|across|to|between|over)\b))\b(?! (?:from|away|off|of|long|wide|high|deep|or so)\b)/i,
+    /\b(?:voltmeter|multi-?meter|(?:battery|cell|voltage) tester|tester on the (?:battery|batteries|cells?))\b|\b(?:(?:the|a|my|your|volt|test|digital|little|good|cheap) (?<!(?:oxygen|ph|moisture|damp|humidity|tension|flow|light|sound|lux|water) )meter|(?<=^|[,.;] |\bput |\band )meter(?= (?:on|in|across|to|between|over)\b))\b(?! (?:from|away|off|of|long|wide|high|deep|or so)\b)/i,
   ],
 ]
 const IS_READ =

@@ -13,6 +13,35 @@ const NEXT = /^ (?:of (?:the|its|a|that) (?:sight )?[a-z]+|full|up|down|the [a-z
 const PARTS = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4]
 const REACH = 40
 
+const SMALL = /\b(?:tenth|fifth|twentieth)s?\b/i
+const OF_WHOLE =
+  /^ (?:part )?(?:of (?:the|its|their|your|what|that|it)\b(?! (?:a|an) )|broken\b|gone\b|worn\b)|^[^.;?!]{0,24}\bof (?:the|its) (?:original|old|new|whole)\b/i
+const CHANGED =
+  /\b(?:risen|grown|gone (?:up|down)|dropped|fallen|lost|shrunk|jump\w*|vary|varies|change\w*|differ\w*)(?: by)? (?:more than |over |under |about )?(?:an? )?$/i
+const PERCENT = 100
+
+/** `risen by a tenth`, `more than a tenth of the cover`: a share of the whole. */
+const asShare = (text: string, limit: Limit): Limit => {
+  const { low, high, nominal } = limit.quantity
+  const after = text.slice(limit.to)
+  const ahead = `${text.slice(Math.max(0, limit.at - REACH), limit.at)}${leadOf(limit)}`
+  const isWhole =
+    SMALL.test(limit.text) && (OF_WHOLE.test(after) || (CHANGED.test(ahead) && !/^ of an?\b/i.test(after)))
+  if (!isWhole) return limit
+  const times = (figure: number | undefined): number | undefined =>
+    figure === undefined ? undefined : Math.round(figure * PERCENT * PERCENT) / PERCENT
+  const [least, most, aim] = [times(low), times(high), times(nominal)]
+  return {
+    ...limit,
+    quantity: {
+      ...(least === undefined ? {} : { low: least }),
+      ...(most === undefined ? {} : { high: most }),
+      ...(aim === undefined ? {} : { nominal: aim }),
+      unit: '%',
+    },
+  }
+}
+
 const isPart = (figure: number | undefined): boolean =>
   figure === undefined || PARTS.some(part => Math.abs(part - figure) < 1e-3)
 
@@ -24,7 +53,8 @@ const isPart = (figure: number | undefined): boolean =>
 export const asPartFull = (text: string, limit: Limit): Limit => {
   const { low, high, nominal, unit } = limit.quantity
   if (unit !== undefined || (low ?? high ?? nominal) === undefined || !/[a-z]/i.test(limit.text)) return limit
-  if (!(isPart(low) && isPart(high) && isPart(nominal))) return limit
+  if ((low ?? high ?? nominal ?? 1) >= 1) return limit
+  if (!(isPart(low) && isPart(high) && isPart(nominal))) return asShare(text, limit)
   const [ahead, after] = [text.slice(Math.max(0, limit.at - REACH), limit.at), text.slice(limit.to)]
   if (!(FILLED.test(text) && BEFORE.test(`${ahead}${leadOf(limit)}`) && AFTER.test(after))) return limit
   const lead = /\b(?:upper|lower|top|bottom) $/i.exec(ahead)?.[0] ?? ''

@@ -119,6 +119,18 @@ const RULES: readonly Rule[] = [
     pattern: /\b(?:turns|revs|revolutions|rounds) (?:a|per|to the|in the|in a|every|each) minute\b/gi,
     plain: () => 'rpm',
   },
+  // `zip ties every foot`, `one peg each 75 centimetres`.
+  {
+    needs: 'e',
+    pattern:
+      /(?<!\b(?:for|in|to|of|per|on|from) )\b(?:every|each) (inch|foot|yard|met(?:re|er))\b(?! (?:of|counts|hurts))/gi,
+    plain: unit => `at 1 ${unit}`,
+  },
+  {
+    needs: 'each ',
+    pattern: /(?<= )each(?= \S+ (?:centi|milli)?(?:met(?:re|er)|inch|feet|mil)\w*\b)/gi,
+    plain: () => 'at',
+  },
   // `two metres twelve`.
   {
     needs: 'met',
@@ -193,7 +205,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:'s | minute|16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up|over|more|above|plus) (?:or|and|to) \w+|up or down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:'s | minute|every |each |16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up|over|more|above|plus) (?:or|and|to) \w+|up or down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

@@ -188,7 +188,7 @@ export type Around = {
   readonly previous: string
   /** What was said in the two sentences before. */
   readonly before: string
-  /** The same with blanks for the figures that have a unit: what they measure is told. */
+  /** The same with blanks for figures with units, which tell nothing of another's, but for pressures and heat. */
   readonly earlier: string
   /** Things the sentence speaks of, each by its last word in the singular. */
   readonly things: ReadonlySet<string>

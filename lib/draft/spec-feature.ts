@@ -157,14 +157,17 @@ const sameLimits = (a: Quantity, b: Quantity): boolean =>
 /** A text with straight apostrophes, as the patterns of limits have them; places stay the same. */
 const straight = (text: string): string => (text.includes('’') ? text.replaceAll('’', "'") : text)
 
-/** A text with blanks for the limits whose unit was said, where others have none. */
-const withoutUnits = ({ text, limits }: Told): string => {
+/** A text with blanks for the limits whose unit was said, those that pass. */
+const withoutUnits = ({ text, limits }: Told, passes: (unit: string, said: string) => boolean = () => true): string => {
   let said = text
-  for (const { quantity, at, to } of limits)
-    if (quantity.unit !== undefined) said = said.slice(0, at) + ' '.repeat(to - at) + said.slice(to)
+  for (const { quantity, at, to, text: own } of limits)
+    if (quantity.unit !== undefined && passes(quantity.unit, own))
+      said = said.slice(0, at) + ' '.repeat(to - at) + said.slice(to)
   return said
 }
 
+/** What names heat for sure, unlike degrees. */
+const SCALE = /celsius|centigrade|fahrenheit/i
 const NOTHING: ReadonlySet<string> = new Set()
 
 type Told = { readonly text: string; readonly limits: readonly Limit[] }
@@ -204,7 +207,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
     const earlier = hasBare
       ? told
           .slice(Math.max(0, i - 2), i)
-          .map(withoutUnits)
+          .map(one => withoutUnits(one, (unit, said) => !(toDimension(unit) === 'pressure' || SCALE.test(said))))
           .join(' ')
       : before
     const things = readings[i]?.things ?? NOTHING

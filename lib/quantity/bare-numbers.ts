@@ -193,6 +193,9 @@ const isCounting = ({ lexemes }: Drafted, draft: Draft): boolean =>
   !(draft.bound !== undefined && TELLS.has(lexemes[draft.to]?.text ?? '')) &&
   !(lexemes[draft.to]?.text === 'of' && CUES.has(lexemes[draft.to + 1]?.text ?? ''))
 
+/** Words after a range or a bound that leave it a value. */
+const OF_VALUE = set('of upstairs downstairs outside inside below above underneath overnight')
+
 /**
  * A number without unit for a caller that weighs doubts: its unit only where its own sentence names what is measured,
  * its doubt where nothing makes it a value. Counts, years and single small words are left out.
@@ -200,8 +203,9 @@ const isCounting = ({ lexemes }: Drafted, draft: Draft): boolean =>
 export const keepBare = (drafted: Drafted, draft: Draft): void => {
   if (isValue(drafted, draft)) return
   const isOne = draft.nominal === 1 && draft.phrase.term.number?.numeral.hasFigures !== true
-  if (isOne || (isCounting(drafted, draft) && !isMeasuring(drafted, draft)) || isYear(draft))
-    draft.dropped = 'a number without a unit'
+  const isBounded = draft.phrase.isRange || draft.bound !== undefined
+  const isKept = isMeasuring(drafted, draft) || (isBounded && OF_VALUE.has(drafted.lexemes[draft.to]?.text ?? ''))
+  if (isOne || (isCounting(drafted, draft) && !isKept) || isYear(draft)) draft.dropped = 'a number without a unit'
   else draft.doubt = 'a number without a unit'
 }
 

@@ -65,12 +65,17 @@ const NAMED = set(
 )
 const ORDINALS = set('first second third fourth final last next each every one')
 
+const PASSES = set("to not never must should may can cannot can't mustn't shouldn't will won't would it they")
+
 /** `stage two`, `page forty`: the number is a name. `final pass 38` is a value. */
 const dropLabels = ({ lexemes, drafts }: Drafted): void => {
   for (const draft of drafts) {
     if (draft.unit !== undefined || draft.dropped !== undefined || draft.bound !== undefined) continue
     const [before, label] = [lexemes[draft.from - 2], lexemes[draft.from - 1]]
-    if (label !== undefined && NAMED.has(label.text) && !ORDINALS.has(before?.text ?? '')) draft.dropped = 'a name'
+    if (label === undefined || !NAMED.has(label.text) || ORDINALS.has(before?.text ?? '')) continue
+    // "It's not to pass 170."
+    if (label.text === 'pass' && PASSES.has(before?.text ?? '')) continue
+    draft.dropped = 'a name'
   }
 }
 

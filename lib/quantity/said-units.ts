@@ -27,6 +27,10 @@ export const BETWEEN = new Set([
   'standard',
   'single',
   'lousy',
+  'dead',
+  'slow',
+  'gentle',
+  'easy',
   'odd',
 ])
 
