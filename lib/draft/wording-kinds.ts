@@ -7,8 +7,11 @@ const TOOLS = new Set(TOOL_HEADS)
 
 /** What is always worn, wherever in a name it stands. */
 export const ALWAYS_WORN =
-  'glasses|goggles|gloves|respirator|visor|shield|muffs|defenders|apron|boots|helmets?|harness|spectacles|hard hats?|hairnets?|gauntlets'
-export const WORN = new RegExp(`\\b(?:${ALWAYS_WORN}|masks?|ear ?plugs|overalls|sleeves|wrist strap|hi-vis)\\b`, 'i')
+  'glasses|goggles|gloves|respirator|visor|shields?|face screens?|muffs|defenders|apron|boots|helmets?|harness|spectacles|hard hats?|hairnets?|gauntlets'
+export const WORN = new RegExp(
+  `\\b(?:${ALWAYS_WORN}|masks?|ear ?plugs|overalls|sleeves|wrist strap|hi-vis|wellies|wellingtons|waterproofs|gaiters)\\b`,
+  'i',
+)
 /** Tools that do their work in a hand; others ("jack", "tray", "stand") are put somewhere. */
 export const HANDY =
   /\b(?:brush(?:es)?|grease gun|spinner|toothbrush|spanners?|wrench|ratchet|sockets?|screwdrivers?|driver|pliers|grips|tweezers|knife|scraper|file|vacuum|hammer|mallet|punch|drift|chisel|meter|multimeter|tester|micrometer|calipers?|verniers?|gauges?|feelers?|indicator|ruler|straightedge|square|syringe|allen|torx|hex|hex key|hexes|emery|sandpaper|saw|iron|heat gun|torch|bar|lever|puller|press|extractor|scope|thermometer|loupe|stone|swabs?|buds?|rag|cloth|tissue|sponge|steel wool|wire wool|scrub pad|pad|skewer|toothpick|cocktail stick|tape measure|flathead|phillips|pozi|spatula|marker|pencil|pen)$/i

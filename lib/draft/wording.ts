@@ -9,6 +9,7 @@ import { isSound, type Part, partsOf } from './wording-parts'
 import { impliedOrder } from './wording-phrase'
 import { secondLook } from './wording-second'
 import { isIdleVerb } from './wording-verb'
+import { withAllWorn } from './wording-worn'
 
 /**
  * What the sheet says of a step, and what only the user can answer. `more` is what else the sentence orders, from an offset
@@ -64,7 +65,7 @@ export const wordStep = (reading: Reading, before?: Reading, after?: Reading): W
     return { ...found, more: { at, ...sayParts(left, reading, before, after) } }
   }
   const told = impliedIn(reading) ?? (isOrderAsSaid(reading, said) ? said : undefined)
-  if (told !== undefined) return asked(told)
+  if (told !== undefined) return asked(withAllWorn(told, reading))
   const second = secondLook(reading, before, after, isSound)
   const opening = kept.map(({ text }) => text).filter(text => /^(?:undo|slacken)\b/.test(text))
   if (opening.length > 0 && (second === undefined || second.isGuess))
@@ -98,7 +99,7 @@ const sayParts = (parts: readonly Part[], reading: Reading, before?: Reading, af
 const guessed = (found: Worded): Worded => (found.question === undefined ? { ...found, question: GUESSED } : found)
 
 const worded = (said: string, reading: Reading, before?: Reading, after?: Reading): Worded => {
-  const named = nameThings(asReader(plain(said)), reading, before, after)
+  const named = nameThings(withAllWorn(asReader(plain(said)), reading), reading, before, after)
   return { ...named, text: asSentence(cutToWords(named.text)) }
 }
 
