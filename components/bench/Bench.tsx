@@ -213,6 +213,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
         areSingleKeysOn={areSingleKeysOn}
         onSingleKeys={setSingleKeys}
         onPerform={perform}
+        onFinding={chooseFinding}
         onTranscript={takeTranscript}
         onOpen={setDialog}
       />

@@ -13,10 +13,11 @@ import { PLAIN_OUTPUT } from './OutputChoices'
 import type { Listening } from './useListening'
 
 const ReadBackDialog = dynamic(() => import('./ReadBackDialog').then(({ ReadBackDialog: dialog }) => dialog))
+const SinceDialog = dynamic(() => import('./SinceDialog').then(({ SinceDialog: dialog }) => dialog))
 const TimesDialog = dynamic(() => import('./TimesDialog').then(({ TimesDialog: dialog }) => dialog))
 const PublishDialog = dynamic(() => import('./PublishDialog').then(({ PublishDialog: dialog }) => dialog))
 
-export type DialogName = 'keys' | 'publish' | 'read-back' | 'times'
+export type DialogName = 'keys' | 'publish' | 'read-back' | 'since' | 'times'
 
 type Props = {
   /** The dialog that is open; one at a time. */
@@ -32,6 +33,7 @@ type Props = {
   readonly areSingleKeysOn: boolean
   readonly onSingleKeys: (on: boolean) => void
   readonly onPerform: (...edits: Edit[]) => void
+  readonly onFinding: (finding: Finding | undefined) => void
   readonly onTranscript: (transcript: Transcript, ...words: readonly string[]) => void
   readonly onOpen: (name: DialogName | undefined) => void
 }
@@ -58,7 +60,9 @@ export const BenchDialogs = (props: Props) => {
           address={address}
           onAddress={setAddress}
           onPerform={onPerform}
+          onFinding={props.onFinding}
           onReadBack={() => onOpen('read-back')}
+          onSince={() => onOpen('since')}
           onClose={onClose}
         />
       )
@@ -74,6 +78,8 @@ export const BenchDialogs = (props: Props) => {
           onClose={onClose}
         />
       )
+    case 'since':
+      return <SinceDialog project={project} onClose={onClose} />
     case 'read-back':
       return <ReadBackDialog project={project} onPerform={onPerform} onClose={onClose} />
     case undefined:

@@ -38,7 +38,9 @@ type Props = {
   readonly address: string
   readonly onAddress: (address: string) => void
   readonly onPerform: (...edits: Edit[]) => void
+  readonly onFinding: (finding: Finding | undefined) => void
   readonly onReadBack: () => void
+  readonly onSince: () => void
   readonly onClose: () => void
 }
 
@@ -83,8 +85,8 @@ const Preview = ({ file }: { readonly file: PublishedFile }) => {
 
 /** What is published, from one sheet: chosen, looked at, saved. */
 export const PublishDialog = (props: Props) => {
-  const { project, findings, opened, stillsOf, output, onOutput, address, onAddress, onPerform, onReadBack, onClose } =
-    props
+  const { project, findings, opened, stillsOf, output, onOutput, address, onAddress } = props
+  const { onPerform, onFinding, onReadBack, onSince, onClose } = props
   const [name, setName] = useState<PublicationName>('sheet')
   const { units, isKeptOnly, isListing } = output
   const [least, setLeast] = useState(LEAST_CHAPTER)
@@ -144,9 +146,16 @@ export const PublishDialog = (props: Props) => {
             stops={stops.length}
             isCutting={isCutting}
             onPerform={onPerform}
+            onStop={() => {
+              onClose()
+              onFinding(stops[0])
+            }}
           />
           <Button look="quiet" onClick={onReadBack}>
             Read an edited sheet back…
+          </Button>
+          <Button look="quiet" onClick={onSince}>
+            What changed since an earlier sheet…
           </Button>
         </fieldset>
         <div className={styles.publishSide}>

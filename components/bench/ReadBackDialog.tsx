@@ -6,13 +6,11 @@ import { Dialog } from '@/components/ui/Dialog'
 import { FileInput } from '@/components/ui/FileInput'
 import { countOf } from '@/lib/procedure/count'
 import type { Edit } from '@/lib/procedure/edit'
-import { formatProblem } from '@/lib/procedure/problem'
 import type { Project } from '@/lib/procedure/project'
 import { shorten } from '@/lib/procedure/shorten'
 import type { Comparison } from '@/lib/publish/compare'
 import styles from './bench.module.css'
-
-const SHEET = { text: 'choose a sheet in Markdown that Tellwright published.' }
+import { readSheetFile } from './sheet-file'
 
 /** Longest piece shown of what was not understood, characters: to find the place. */
 const LONGEST_QUOTE = 160
@@ -30,23 +28,12 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
     if (file === undefined) return
     setProblem(undefined)
     setComparison(undefined)
-    try {
-      const [{ parseSheetMarkdown }, { compareSheet }, { decodeText }] = await Promise.all([
-        import('@/lib/publish/read-markdown'),
-        import('@/lib/publish/compare'),
-        import('@/lib/transcript/decode'),
-      ])
-      const decoded = decodeText(new Uint8Array(await file.arrayBuffer()), file.name, SHEET)
-      if (!decoded.ok) return setProblem(decoded.problems.map(formatProblem).join(' '))
-      const read = parseSheetMarkdown(decoded.value.text)
-      if (!read.ok) return setProblem(`${file.name}: ${read.problems.map(formatProblem).join(' ')}`)
-      const compared = compareSheet(project, read.value)
-      setNotices(decoded.value.problems.map(formatProblem))
-      setComparison(compared)
-      setLeft(new Set(compared.changes.flatMap(({ doubt }, i) => (doubt === undefined ? [] : [i]))))
-    } catch (error) {
-      setProblem(`${file.name} could not be read: ${error instanceof Error ? error.message : String(error)}`)
-    }
+    const [sheet, { compareSheet }] = await Promise.all([readSheetFile(file), import('@/lib/publish/compare')])
+    if (!sheet.ok) return setProblem(sheet.why)
+    const compared = compareSheet(project, sheet.read)
+    setNotices(sheet.notices)
+    setComparison(compared)
+    setLeft(new Set(compared.changes.flatMap(({ doubt }, i) => (doubt === undefined ? [] : [i]))))
   }
   const toggle = (index: number) => {
     const next = new Set(left)

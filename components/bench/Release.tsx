@@ -19,10 +19,12 @@ type Props = {
   /** Whether the clips that go into it are still being cut. */
   readonly isCutting: boolean
   readonly onPerform: (...edits: Edit[]) => void
+  /** Goes to the first of the stop findings. */
+  readonly onStop: () => void
 }
 
 /** Gives the sheet its next revision letter and saves it frozen: a packet whose manifest tells any later change. */
-export const Release = ({ project, options, stops, isCutting, onPerform }: Props) => {
+export const Release = ({ project, options, stops, isCutting, onPerform, onStop }: Props) => {
   const [problem, setProblem] = useState<string>()
   const [released, setReleased] = useState<string>()
   const revision = nextRevision(project.procedure.revision)
@@ -58,6 +60,11 @@ export const Release = ({ project, options, stops, isCutting, onPerform }: Props
       </Button>
       {released !== undefined && <p role="status">{released}</p>}
       <small>{problem ?? why ?? 'A packet with everything, frozen under its revision letter.'}</small>
+      {stops > 0 && (
+        <Button look="quiet" onClick={onStop}>
+          {stops === 1 ? 'Go to it' : 'Go to the first'}
+        </Button>
+      )}
     </div>
   )
 }

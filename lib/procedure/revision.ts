@@ -19,3 +19,10 @@ export const nextRevision = (revision: string): string => {
   }
   return `A${digits.map(digit => LETTERS[digit]).join('')}`
 }
+
+/** @returns whether one revision comes before another as drawing offices count; never for what is no such letter. */
+export const isEarlierRevision = (one: string, other: string): boolean => {
+  const [a, b] = [one, other].map(revision => revision.trim().toUpperCase())
+  if (a === undefined || b === undefined || ![a, b].every(each => /^[A-Z]+$/.test(each))) return false
+  return a.length === b.length ? a < b : a.length < b.length
+}

@@ -3,6 +3,7 @@ import { applyEdit } from '@/lib/procedure/edit'
 import type { Mark } from '@/lib/procedure/mark'
 import { stepsInOrder } from '@/lib/procedure/place'
 import type { Project } from '@/lib/procedure/project'
+import { isEarlierRevision } from '@/lib/procedure/revision'
 import { type Sheet, toSheet } from '@/lib/procedure/sheet'
 import { formatSpan } from './address'
 import { adopt } from './adopt'
@@ -140,6 +141,12 @@ const otherFootage = (project: Project, { footage }: ReadBack): string | undefin
     : `This sheet is of “${clip(named)}”, but this recording is “${clip(own)}”: see that it is the right one.`
 }
 
+/** Why a sheet may be of the past: read back, it would undo what was done since. */
+const olderRevision = ({ procedure }: Project, { heading, front }: ReadBack): string | undefined => {
+  if (front === undefined || !isEarlierRevision(heading.revision, procedure.revision)) return undefined
+  return `This sheet is revision ${clip(heading.revision)}, and this recording is at ${clip(procedure.revision)}: taken over, it would undo what was changed since.`
+}
+
 const applied = (project: Project, changes: readonly Change[]): Project =>
   changes.reduce((state, { edit }) => applyEdit(state, edit), project)
 
@@ -166,7 +173,7 @@ export const compareSheet = (project: Project, given: ReadBack): Comparison => {
   ]
   changes.push(...added(read, applied(project, changes)))
   changes.push(...moved(applied(project, changes), read))
-  const doubt = otherFootage(project, read)
+  const doubt = otherFootage(project, read) ?? olderRevision(project, read)
   const unread = [...read.unread, ...heading.unread, ...echoes.flatMap(each => each.unread)]
   return {
     changes: doubt === undefined ? changes : changes.map(change => ({ ...change, doubt })),

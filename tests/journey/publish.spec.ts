@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, type Page, test } from '@playwright/test'
+import { unzipSync } from 'fflate'
 import { lay, listenForTrouble, openDemo, saved, sheetOf, talkOf, tempFile, vtt } from './bench'
 
 const save = async (page: Page, name: RegExp): Promise<Buffer> => {
@@ -102,6 +103,19 @@ test('a release takes the next letter; an open stop finding prevents it', async 
   await expect(page.getByRole('button', { name: /\d stop/ })).toBeVisible()
   await page.getByRole('button', { name: 'Publish' }).click()
   await expect(page.getByRole('button', { name: 'Release as revision B' })).toBeDisabled()
+  const inside = Object.entries(unzipSync(packet)).find(([name]) => name.endsWith('.sheet.md'))
+  const earlier = tempFile('earlier.md', inside?.[1] ?? '')
+  await page.getByRole('button', { name: 'What changed since an earlier sheet…' }).click()
+  await page.getByLabel('File of the earlier sheet').setInputFiles(earlier)
+  await expect(page.getByRole('status').filter({ hasText: 'What changed since revision A:' })).toBeVisible()
+  await expect(page.getByRole('dialog').getByRole('listitem').first()).toContainText(/^Took out the /)
+  const list = (await save(page, /^Save this list$/)).toString('utf8')
+  expect(list).toContain('what changed since revision A')
+  await page.keyboard.press('Escape')
+  await page.getByRole('button', { name: 'Publish' }).click()
+  await page.getByRole('button', { name: 'Go to it' }).click()
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  await expect(page.locator('aside[data-level="stop"][data-chosen="true"]')).toBeInViewport()
 })
 
 test('the times of the talk and of its marks are shifted together, and back', async ({ page }) => {
