@@ -5,7 +5,7 @@ import { Button } from '@/components/ui/Button'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Cue } from '@/lib/procedure/recording'
 import { isUntimed } from '@/lib/transcript/said'
-import { type Talk as TalkText, textOfWords, type WordRange, wordsOfSpan } from '@/lib/transcript/talk'
+import { type Talk as TalkText, textOfWords, type WordRange, wordsOfCue, wordsOfSpan } from '@/lib/transcript/talk'
 import type { Playhead } from '../bench/playhead'
 import { type Bracket, bracketsByParagraph, type Doubt, placesOf } from './brackets'
 import { PARAGRAPH, paint, rangesOfWords, selectedWords, wordAtPoint } from './ranges'
@@ -70,7 +70,10 @@ export const Talk = (props: Props) => {
     },
     [talk],
   )
-  useEffect(() => show('chosen-words', words), [show, words])
+  // While words are corrected, all of their line are shown held: the form stands under the paragraph, perhaps far below.
+  const corrected = form?.is === 'cue' ? form.cue : undefined
+  const line = useMemo(() => (corrected === undefined ? undefined : wordsOfCue(talk, corrected)), [talk, corrected])
+  useEffect(() => show('chosen-words', line ?? words), [show, line, words])
   const place = chosen === undefined ? undefined : places.get(chosen)
   useEffect(
     () => show('chosen-mark', chosenMark && (hasTimes ? wordsOfSpan(talk, chosenMark) : place)),

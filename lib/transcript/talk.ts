@@ -104,6 +104,12 @@ export const wordsOfSpan = (talk: Talk, span: Span): WordRange | undefined => {
   return { from, to }
 }
 
+/** @returns from the first to the last word of a line of the transcript; undefined where it has none. */
+export const wordsOfCue = ({ words }: Talk, cue: number): WordRange | undefined => {
+  const from = words.findIndex(word => word.cue === cue)
+  return from < 0 ? undefined : { from, to: words.findLastIndex(word => word.cue === cue) + 1 }
+}
+
 /** @returns the words [from, to) as they stand in the talk. */
 export const textOfWords = (talk: Talk, { from, to }: WordRange): string => {
   const parts: string[] = []

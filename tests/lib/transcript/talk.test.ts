@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Sentence } from '@/lib/procedure/recording'
-import { spanOfWords, textOfWords, toTalk, wordAt, wordAtOffset, wordsOfSpan } from '@/lib/transcript/talk'
+import { spanOfWords, textOfWords, toTalk, wordAt, wordAtOffset, wordsOfCue, wordsOfSpan } from '@/lib/transcript/talk'
 
 /** A sentence whose words take half a second each. */
 const sentence = (start: number, text: string, speaker?: string): Sentence => {
@@ -39,6 +39,7 @@ describe('[T17] the talk as running text', () => {
     expect([wordAt(talk, -1), wordAt(talk, 0.6), wordAt(talk, 9), wordAt(talk, 99)]).toEqual([undefined, 1, 7, 9])
     expect(wordsOfSpan(talk, { start: 0.5, end: 2 })).toEqual({ from: 1, to: 4 })
     expect(wordsOfSpan(talk, { start: 6, end: 9 })).toBeUndefined()
+    expect([wordsOfCue(talk, 0), wordsOfCue(talk, 1)]).toEqual([{ from: 0, to: 10 }, undefined])
     expect([
       wordAtOffset(talk, 0, 0),
       wordAtOffset(talk, 0, 5),
