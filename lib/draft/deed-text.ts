@@ -67,7 +67,7 @@ const placeOf = (where: string): string =>
   /^[^,]*/.exec(where.replace(/ (?:of|with|until|by|so|before|after|for|from)\b.*$/i, ''))?.[0] ?? ''
 const isOfStuff = (thing: string): boolean => isStuff(thing) || MEASURED.test(thing)
 
-const toPart = (deed: string, { thing, where, more }: Order): string | undefined => {
+const toPart = (deed: string, own: string, { thing, where, more }: Order): string | undefined => {
   const on = ON.exec(where)
   if (hasTool(thing) && OF_FASTENERS.has(deed) && on !== null)
     return `${deed} ${where.slice(on[0].length)} with ${thing}${more}`
@@ -84,7 +84,10 @@ const toPart = (deed: string, { thing, where, more }: Order): string | undefined
         .trim()
   if (thing === '') return undefined
   // "Cover on, clips on": the rest goes back with it.
-  const also = deed === 'refit' ? more.replace(/(, | and )fit (?!(?:the |an? )?(?:new|fresh)\b)/g, '$1refit ') : more
+  const also = more.replace(
+    new RegExp(`(, | and )${own} (?=(?:the|your|both|all|its)\\b(?! (?:new|fresh)\\b))`, 'g'),
+    `$1${deed} `,
+  )
   return [deed, thing, way].filter(part => part !== '').join(' ') + also
 }
 
@@ -121,8 +124,7 @@ const isTurned = (text: string, deed: string, said: string): boolean => {
   if (own === 'use' && !TO_SURFACES.has(deed) && !OF_FASTENERS.has(deed)) return true
   if (/^take an? (?:photo|picture)/i.test(text) || isSaid(text, deed)) return true
   if (
-    own === 'switch' ||
-    own === 'undo' ||
+    /^(?:switch|undo|torque)$/.test(own) ||
     (TOGETHER.has(own) && OPENS.has(deed)) ||
     (OPENS.has(own) && TOGETHER.has(deed))
   )
@@ -160,7 +162,7 @@ export const withDeed = (text: string, deed: string, reading: Reading): string |
     : deed === 'switch'
       ? switched(order, reading.text)
       : TO_PARTS.has(deed)
-        ? toPart(deed, order)
+        ? toPart(deed, deedOf(text), order)
         : TO_SURFACES.has(deed)
           ? onSurface(deed, order)
           : undefined

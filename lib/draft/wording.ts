@@ -1,6 +1,15 @@
 import { verbOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
-import { asSentence, countWords, cutToWords, joinOrders, MOST_WORDS, sayTokens, withoutLooseEnd } from './clause-text'
+import {
+  asSentence,
+  countWords,
+  cutToWords,
+  decapitalize,
+  joinOrders,
+  MOST_WORDS,
+  sayTokens,
+  withoutLooseEnd,
+} from './clause-text'
 import type { Reading } from './feature'
 import { nameThings } from './pointing'
 import { KEEPS } from './wording-condition'
@@ -8,6 +17,7 @@ import { FASTENERS } from './wording-kinds'
 import { isSound, type Part, partsOf } from './wording-parts'
 import { impliedOrder } from './wording-phrase'
 import { secondLook } from './wording-second'
+import { withTorque } from './wording-torqued'
 import { isIdleVerb } from './wording-verb'
 import { withAllWorn } from './wording-worn'
 
@@ -45,6 +55,15 @@ const plain = (said: string): string =>
 
 const PURPOSE = /(?<=\w \w.*),? (?:to (?:see|check|make sure|be sure|verify|confirm|find out)|so that)\b.*$/i
 
+/** A torque told is torqued to, where nothing else said so. */
+const torqued = (found: Worded, reading: Reading): Worded => {
+  if (found.more !== undefined) return found
+  const order = withTorque(decapitalize(found.text.replace(/\.$/, '')), reading)
+  const text = asSentence(cutToWords(order))
+  if (text === found.text) return found
+  return { ...found, text, ...(found.text.startsWith('Do this:') ? { question: GUESSED } : {}) }
+}
+
 /**
  * Says a spoken step as a procedure writer would: base-form verb first, lead-ins and fillers gone, conditions kept behind
  * their action, at most 20 words.
@@ -52,7 +71,10 @@ const PURPOSE = /(?<=\w \w.*),? (?:to (?:see|check|make sure|be sure|verify|conf
  * @param before the sentence before, for what "it" and "this guy" point at
  * @param after the sentence after; with the one before it tells which way fasteners named alone go
  */
-export const wordStep = (reading: Reading, before?: Reading, after?: Reading): Worded => {
+export const wordStep = (reading: Reading, before?: Reading, after?: Reading): Worded =>
+  torqued(wordOrders(reading, before, after), reading)
+
+const wordOrders = (reading: Reading, before?: Reading, after?: Reading): Worded => {
   const said = saidWithoutReason(reading)
   const parts = partsOf(reading, [before?.text, after?.text])
   if (parts === undefined) return asked(`do this: ${said}`)
