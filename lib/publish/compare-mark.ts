@@ -4,6 +4,7 @@ import { formatQuantity } from '@/lib/quantity/format'
 import { formatSpan } from './address'
 import { type Change, clip } from './change'
 import { SHOWN_FIELDS } from './shown'
+import { toLine } from './text'
 
 /** @returns whether two values are the same, whatever the order of their fields. */
 export const isSame = (a: unknown, b: unknown): boolean => sorted(a) === sorted(b)
@@ -73,6 +74,26 @@ const isLostValue = (before: Mark, quantity: Mark['quantity'], reference: string
   reference !== before.reference &&
   /\d/.test(reference ?? '')
 
+/** Words told before the first that differs. Judged by hand. */
+const LEAD = 3
+
+/** Two texts from where they differ: what was changed is told however far behind it stands. */
+const fromDifference = (from: string, to: string): readonly [string, string] => {
+  const [a, b] = [from, to].map(each => toLine(each).split(' ')) as [string[], string[]]
+  const first = a.findIndex((word, i) => word !== b[i])
+  const start = Math.max(0, (first < 0 ? a.length : first) - LEAD)
+  const rest = (words: readonly string[]) => `“${clip(`… ${words.slice(start).join(' ')}`)}”`
+  return [rest(a), rest(b)]
+}
+
+/** What changing a text would do; its name tells already what it said. */
+const aboutText = (before: Mark, text: string): string => {
+  const what = `Change the text of the ${nameOf(before)}`
+  if (clip(before.text) !== clip(text)) return `${what} to “${clip(text)}”`
+  const [from, to] = fromDifference(before.text, text)
+  return from === to ? `${what}, as written` : `${what} from ${from} to ${to}`
+}
+
 /** What keeping a changed field would do: from what, to what. */
 const aboutField = (name: string, field: Field, from: string | undefined, to: string | undefined): string => {
   const what = `the ${FIELD_WORDS[field]} of the ${name}`
@@ -99,7 +120,10 @@ export const fieldChange = (
       mark: before.id,
       edit: { do: 'keep-marks', ids: [before.id] },
     }
-  const about = aboutField(name, field, wordsOf(before, field, names), wordsOf(after, field, names))
+  const about =
+    field === 'text' && before.text !== '' && after.text !== ''
+      ? aboutText(before, after.text)
+      : aboutField(name, field, wordsOf(before, field, names), wordsOf(after, field, names))
   const edit: Edit =
     value === undefined
       ? { do: 'change-mark', id: before.id, clear: [field as ClearableField] }

@@ -55,6 +55,22 @@ describe('a sheet edited by hand', () => {
     ])
   })
 
+  test('[P3] says to what a text was changed, and from what where that stands far behind', () => {
+    const long = 'Slacken the two nuts of the motor plate and push it back until the belt hangs loose by'
+    const other = {
+      ...project,
+      marks: project.marks.map(mark => (mark.id === 'step-1' ? { ...mark, text: `${long} 8 mm` } : mark)),
+    }
+    const about = (from: string, to: string, of = project) =>
+      compared(of, edited(of, [from, to])).changes.map(change => change.about)
+    expect(about('1. Pull the mains plug', '1. Pull the plug')).toEqual([
+      'Change the text of the step “Pull the mains plug” to “Pull the plug”',
+    ])
+    expect(about('loose by 8 mm', 'loose by 9 mm', other)).toEqual([
+      'Change the text of the step “Slacken the two nuts of the motor plate and push it back…” from “… hangs loose by 8 mm” to “… hangs loose by 9 mm”',
+    ])
+  })
+
   test('[P3] says where a line stood that was taken out: after the last one before it that is still there', () => {
     const lines = toSheetMarkdown(toSheet(project)).split('\n')
     const at = lines.findIndex(line => line.includes('Fit new belts and tension them'))
