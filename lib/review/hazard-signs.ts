@@ -106,7 +106,11 @@ const MORE: Readonly<Record<string, Signs>> = {
     not: /\b(?:open|close|shut|connect|disconnect|uncouple|unhook|unplug|pop|pull|plug|push|snap|click|couple|crack|turn|bleed|vent)\w*\b[^.;]*\bair (?:line|hose|supply|valve|tap|cock|coupling|isolator)\b/i,
     known: /\bair (?:line|hose|supply)\b|\bkeep (?:the )?air\b|\bno air\b/i,
   },
-  radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding|flash|radiation)\b/i },
+  radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding(?! (?:fumes?|smoke|gas))|flash|radiation)\b/i },
+  aerosol: {
+    signals:
+      /\bspray\w*\b[^.;]*\bwith (?:a |some |the |a little )?(?:[\w-]+ )?(?:silicone|lube|dye|penetrant|developer|wax|paint|primer|lacquer|release agent|zinc)\b/i,
+  },
   sewage: { not: /\b(?:in(?:to)?|down|to) the (?:foul|waste ?water) (?:drain|pipe|gully)\b/i },
   chemical: {
     not: /\b(?:rope|fire|stove) cement\b/i,

@@ -3,8 +3,8 @@ export const HAZARD_FAMILIES: readonly (readonly string[])[] = [
   ['crush', 'moving-machine', 'motion-by-power', 'dropping-part'],
   ['pinch', 'fold-pinch', 'belt-nip'],
   ['chemical', 'acid-skin', 'acid-fumes', 'acid-mixing', 'cell-acid'],
-  ['hot-surface', 'solder-burn'],
-  ['sharp', 'keen-edge', 'sheet-edge', 'fin-cuts'],
+  ['hot-surface', 'solder-burn', 'open-steam'],
+  ['sharp', 'keen-edge', 'sheet-edge', 'fin-cuts', 'strip-edge', 'broken-strands'],
   ['flying-particles', 'sprung-clip', 'thrown-objects', 'breaks-in-run'],
   ['height', 'climbing'],
   ['noise', 'loud-run'],
@@ -17,4 +17,7 @@ export const HAZARD_FAMILIES: readonly (readonly string[])[] = [
   ['slip', 'wet-underfoot', 'spill-underfoot'],
   ['biological', 'germs'],
   ['tyre-burst', 'tyre-filling'],
+  ['radiation', 'arc-light'],
+  ['carbon-monoxide', 'fire-in-room'],
+  ['lamp-glass', 'lamp-breaks', 'cracked-glass'],
 ]

@@ -109,7 +109,7 @@ export const DEEDS_OF_FALLING: readonly Hazard[] = [
     id: 'motion-by-power',
     alias: ['crush', 'moving-machine', 'moving-parts', 'trap', 'pinch', 'shear'],
     signals:
-      /\b(?:run|raise|lower|jog|inch|drive|cycle|ride|fold|curl)\w*\b[^.;]*\b(?:ram|dock|mast|boom|bucket|hopper|chair|backrest|wings|clamp|axis|robot|gate|tailgate|tail lift|lift|knife|carriage|forks|press)\b[^.;]*\b(?:up|down|in|out|over|once|twice|times|height|stroke|travel|top|bottom|closed|open|clear|gently|seat)\b/i,
+      /\b(?:run|raise|lower|jog|inch|drive|cycle|ride|fold|curl)\w*\b[^.;]*\b(?:ram|dock|mast|boom|bucket|hopper|chair|couch|bed|backrest|wings|clamp|axis|robot|gate|tailgate|tail lift|lift|knife|carriage|forks|press)\b[^.;]*\b(?:up|down|in|out|over|once|twice|times|height|highest|lowest|stroke|travel|top|bottom|closed|open|clear|gently|seat)\b/i,
     equipment:
       /\b(?:hydraulic|electric|powered|pneumatic|robot\w*|dock levell?er|tail ?lift|compactor|baler|press|excavator|loader|forklift|tipper|sweeper|dental chair|bed|stair ?lift|platform lift|gate|guillotine|\d+ v|\d+ kw|tonne)\b/i,
     not: /\b(?:by hand|manually|drill press|off)\b/i,

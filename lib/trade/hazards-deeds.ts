@@ -2,6 +2,7 @@ import type { Hazard } from './hazard'
 import { DEEDS_OF_PARTS } from './hazards-deeds-edges'
 import { DEEDS_OF_ENERGY } from './hazards-deeds-energy'
 import { DEEDS_OF_FALLING } from './hazards-deeds-falls'
+import { MORE_DEEDS } from './hazards-deeds-more'
 import { DEEDS_OF_STUFF } from './hazards-deeds-stuff'
 
 /**
@@ -14,4 +15,5 @@ export const DEED_HAZARDS: readonly Hazard[] = [
   ...DEEDS_OF_PARTS,
   ...DEEDS_OF_ENERGY,
   ...DEEDS_OF_STUFF,
+  ...MORE_DEEDS,
 ]
