@@ -1,3 +1,4 @@
+import { verbOf } from '@/lib/trade/morphology'
 import type { Clause } from './clause'
 import { countWords, isLooseEnded, sayTokens } from './clause-text'
 import type { Reading } from './feature'
@@ -29,6 +30,22 @@ const ELLIPTIC =
 const isVerbal = (tag: string): boolean =>
   ['verb', 'third', 'past', 'auxiliary', 'modal', 'adjective', 'ing', 'particle'].includes(tag)
 
+const TOLD_AS_PAST =
+  /^(before|until|till|once|after|while|when) (you|it|they|anything|(?:the|your|an?) (?:single )?[a-z]+) (was|were|had|[a-z]+)\b/i
+const BE: Readonly<Record<string, string>> = { was: 'is', were: 'are' }
+
+/** "Before your hands went in", told of the one time filmed: before they go in. */
+const inPresent = (said: string): string =>
+  said.replace(TOLD_AS_PAST, (all, marker: string, who: string, verb: string) => {
+    const be = BE[verb.toLowerCase()]
+    if (be !== undefined) return `${marker} ${who} ${be}`
+    const told = verb === 'had' ? { base: 'have', form: 'past' } : verbOf(verb)
+    if (told?.form !== 'past' || told.base === verb) return all
+    if (/^(?:you|they)$|[^s]s$/i.test(who)) return `${marker} ${who} ${told.base}`
+    const third = told.base === 'have' ? 'has' : `${told.base}${/(?:ch|sh|s|x|o)$/.test(told.base) ? 'es' : 's'}`
+    return `${marker} ${who} ${third}`
+  })
+
 /** "until it stops", as it is put behind an action; empty where it says nothing there. */
 export const conditionOf = (
   { text, tokens }: Reading,
@@ -45,5 +62,5 @@ export const conditionOf = (
     said,
   )
     ? ''
-    : said
+    : inPresent(said)
 }

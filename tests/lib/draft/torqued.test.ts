@@ -30,3 +30,12 @@ test('[D16] no step grows past 20 words', () => {
   const order = 'fit the long grey cover over the two green pins at the back of the left side panel under the tray'
   expect(withTorque(order, readSentence('Cover on, four screws, 12 newton metres.'))).toBe(order)
 })
+
+test.each([
+  ['Put the gloves on before your hands went in.', 'Put the gloves on before your hands go in.'],
+  ['Wind it up until the needle came round.', 'Wind it up until the needle comes round.'],
+  ['Soak it until it was soft.', 'Soak it until it is soft.'],
+  ['Lock it off before you put a hand in.', 'Lock it off before you put a hand in.'],
+])('[D1] %s: a condition told of the one time filmed holds each time', (text, expected) => {
+  expect(wordStep(readSentence(text)).text).toBe(expected)
+})
