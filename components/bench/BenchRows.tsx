@@ -4,20 +4,17 @@ import dynamic from 'next/dynamic'
 import Link from 'next/link'
 import { useState } from 'react'
 import { Button } from '@/components/ui/Button'
-import { countOf } from '@/lib/procedure/count'
 import { formatTime } from '@/lib/procedure/time'
 import type { BenchEntry } from '@/lib/store/store'
 import styles from './bench.module.css'
 import { benchStore } from './laying'
+import { marksWords } from './marks-words'
 
 const ServiceDialog = dynamic(() => import('./ServiceDialog').then(module => module.ServiceDialog))
 
 const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' })
 
 const nameOf = ({ title }: BenchEntry): string => (title === '' ? 'Recording without a title' : title)
-
-const marksWords = ({ marks, pencilled }: BenchEntry): string =>
-  marks === 0 ? 'no marks yet' : `${countOf(marks, 'mark')}${pencilled === 0 ? '' : `, ${pencilled} of them pencilled`}`
 
 type Props = { readonly entries: readonly BenchEntry[]; readonly onChanged: () => void }
 

@@ -9,6 +9,7 @@ import type { PublishOptions } from '@/lib/publish/publication'
 import type { BenchEntry } from '@/lib/store/store'
 import styles from './bench.module.css'
 import { benchStore } from './laying'
+import { marksWords } from './marks-words'
 import { type Output, OutputTicks, PLAIN_OUTPUT, UnitsChoice } from './OutputChoices'
 import { fileNameOf, saveFile } from './saving'
 import { loadShopRules } from './shop-rules'
@@ -106,7 +107,10 @@ export const ServiceDialog = ({ entries, onClose }: Props) => {
         {order.map((entry, i) => (
           <li key={entry.id}>
             <b>{i + 1}.</b>
-            <span dir="auto">{nameOf(entry)}</span>
+            <span>
+              <span dir="auto">{nameOf(entry)}</span>
+              {(entry.marks === 0 || entry.pencilled > 0) && <small>{marksWords(entry)}</small>}
+            </span>
             <Button
               disabled={i === 0}
               aria-label={`${nameOf(entry)}: earlier`}

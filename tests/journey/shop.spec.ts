@@ -14,6 +14,7 @@ test('several recordings become one packet in the order given', async ({ page })
   await page.getByLabel('Title of the service').fill('Spring service')
   // In the order of the ticks, not of the list: the demo, changed last, stands first in that.
   await expect(page.getByRole('dialog').locator('ol > li').first()).toContainText('lid')
+  await expect(page.getByRole('dialog').locator('ol > li').first()).toContainText('no marks yet')
   const [earlier, later] = ['earlier', 'later'].map(word => page.getByRole('button', { name: `lid: ${word}` }))
   if (earlier === undefined || later === undefined) throw new Error('no buttons')
   await later.focus()
