@@ -85,6 +85,16 @@ test('printed, the word of a stop finding is black in a box, whether backgrounds
   expect(look).toEqual(['rgb(0, 0, 0)', 'rgba(0, 0, 0, 0)', 'solid'])
 })
 
+test('printed with a dialog open, the sheet is what is printed', async ({ page }) => {
+  await openDemo(page)
+  await page.getByRole('button', { name: 'Publish' }).click()
+  const dialog = page.locator('dialog[open]')
+  await expect(dialog).toBeVisible()
+  await page.emulateMedia({ media: 'print' })
+  await expect(dialog).toBeHidden()
+  await expect(sheetOf(page).getByRole('heading').first()).toBeVisible()
+})
+
 test('upright footage stands beside its transport and strip, and is as tall as lying footage with both', async ({
   page,
 }) => {
