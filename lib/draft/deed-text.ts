@@ -36,7 +36,7 @@ const ON =
   /^(?:back )?(?:on|onto|over|in|into|down|up|through|across|round|around|along|to|inside|between|under)(?: (?:to|into|onto))? (?=\S)/i
 const LONE = /^(?:back |all )*(?:off|out|back|up|down|in|on|over|away|through|together|home)$/i
 const BEFORE_WAY =
-  /^(?:back |all )*(?:in|on|up|down|back|off|out|over)(?= (?:by|with|until|at|before|after|in|on|onto|into)\b)/i
+  /^(?:back |all )*(?:in|on|up|down|back|off|out|over)(?= (?:by|with|until|at|before|after|in|on|onto|into|hand|fingers?)\b)/i
 
 /** What holds what is put in or on it, and is neither closed up nor cleaned by that. */
 const HOLDS =

@@ -5,6 +5,7 @@ import { countWords, isLooseEnded, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { conditionOf, KEEPS, TORN } from './wording-condition'
 import { fastenersAt } from './wording-fastener'
+import { gripOf, namedAlone } from './wording-grip'
 import { orderOf } from './wording-phrase'
 import { tellsWay } from './wording-place'
 import { stateOrder } from './wording-placing'
@@ -199,6 +200,15 @@ export const partsOf = (reading: Reading, around: readonly (string | undefined)[
       if (condition === '') return
       if (last !== undefined && last.until === i - 1) addTo(condition)
       else pending = condition
+      return
+    }
+    const grip = gripOf(reading, clause)
+    if (grip !== undefined) {
+      if (last !== undefined && last.until === i - 1) addTo(grip)
+      else {
+        const held = namedAlone(reading, clauses[i - 1])
+        if (held !== undefined) parts.push({ text: `tighten ${held} ${grip}`, until: i, to: endOf(done) })
+      }
       return
     }
     const refusal = refusalOf(reading, clause)

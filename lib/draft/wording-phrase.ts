@@ -78,6 +78,7 @@ const fromPlace = (reading: Reading, clause: Clause): string | undefined => {
     return more === undefined ? order : `${order}${/ and /.test(more) ? ',' : ' and'} ${more}`
   }
   const where = sayTokens(text, tokens, at, clause.to)
+  if (thing === 'switch' && /^(?:off|on)\b/.test(where)) return `switch ${where}`
   // "No grease on the faces": the lead-in skipped "no", which must never get lost.
   const lead = tokens[clause.start - 1]
   const isRefused = lead !== undefined && /^(?:no|not|never)$/.test(lead.word) && !first.isAfterPause

@@ -39,3 +39,13 @@ test.each([
 ])('[D1] %s: a condition told of the one time filmed holds each time', (text, expected) => {
   expect(wordStep(readSentence(text)).text).toBe(expected)
 })
+
+test.each([
+  ['Put the filler cap back on, finger tight.', 'Put the filler cap back on finger tight.'],
+  ['Cover on, four screws, hand tight.', 'Fit the cover and tighten four screws hand tight.'],
+  ['Four screws, hand tight.', 'Tighten four screws hand tight.'],
+  ['Switch off and pull the plug.', 'Switch off and pull the plug.'],
+  ['Plug in, switch on.', 'Plug in and switch on.'],
+])('[D1] %s: how tight is no finger to tighten, and no switch is switched off', (text, expected) => {
+  expect(wordStep(readSentence(text)).text).toBe(expected)
+})
