@@ -39,9 +39,19 @@ const DONE_TO = new RegExp(
 )
 const ILLS =
   /\b(?:(?:farmer'?s|welder'?s|miner'?s) lung|lung (?:disease|damage|fever)|metal fume fever|fever|tetanus|lockjaw|eczema|wheez\w*|cough\w*|frost ?bit\w*|heat ?stroke|sunburn|arc eye|tinnitus|hypothermia|septic\w*|sepsis|salmonella|listeria|e\.? ?coli|goes? (?:up|off)\b(?= (?:at|in|with|like|as)\b)|goes? bang|like an? (?:bomb|rocket|bullet|missile|shot|shell|grenade|cannon)|up in flames|flash(?:es)? over|flash burns?)\b/i
+/** How talk and vivid sheets put it without a verb of harm: what falls on whom, how far, how slippery, how hot. English, no source. */
+const FIGURES =
+  /\b(?:nods? off|never wakes?|drops (?:you|people|a man|a person)|stops? (?:a|your|the|his) heart|(?:met(?:re|er)s?|feet|foot|storeys?)(?: of)? (?:drop|down|fall|to the (?:boards|ground|floor|deck|concrete|stage|bottom))|(?:is|are|gets?|turns?|goes?) (?:like|as slick as|as slippery as) (?:soap|ice|glass|grease)|hot as|as hot as|red[- ]hot|sears? (?:at|on|what|whatever|instantly)|(?:eats?|takes?|hits?|catches) (?:whatever|whoever|anything|what)|comes? down on (?:whatever|whoever|anyone|what)|tendons?|dead weight|has no mercy|at (?:a |\d+ |\w+ |and |hundred )+degrees)\b/i
 const isHarmed = (text: string): boolean => {
   const told = text.replaceAll(ORDERED, ' ')
-  return HARMED.test(told) || STRUCK.test(told) || SEIZED.test(told) || ILLS.test(told) || DONE_TO.test(told)
+  return (
+    FIGURES.test(told) ||
+    HARMED.test(told) ||
+    STRUCK.test(told) ||
+    SEIZED.test(told) ||
+    ILLS.test(told) ||
+    DONE_TO.test(told)
+  )
 }
 
 const DAMAGE =
@@ -49,7 +59,7 @@ const DAMAGE =
 
 /** Words that tell to avoid or protect, besides plain instructions. */
 const AVOIDS =
-  /\b(?:do not|don't|never|not to|avoid|upwind|keep|wear|must|only|before|until|away|clear of|make sure|ensure|let\b|allow|isolate|disconnect|unplug|ventilat\w*|outdoors|protect\w*|no (?:smoking|flames?|loose|gloves|bare|sparks?|water|heat)|stay|watch|always|look (?:twice|again|first)|check (?:twice|first|that)|beware|mind|take care|be careful|follow|gloves on|goggles|with (?:two people|gloves)|stand (?:to|aside|clear|back|off|away|beside|behind|out|on|well)|step (?:back|aside)|lean away|reach (?:around|over)|have (?:a|someone|somebody|two|another)|second person|two people|(?:licen[cs]ed|qualified|certified|trained|competent) (?:\w+ )?(?:electricians?|technicians?|fitters?|engineers?|persons?|people|plumbers?|staff))\b/i
+  /\b(?:do not|don't|never|not to|avoid|upwind|keep|wear|must|only|before|until|away|clear of|make sure|ensure|let\b|allow|isolate|disconnect|unplug|ventilat\w*|outdoors|protect\w*|no (?:smoking|flames?|loose|gloves|bare|sparks?|water|heat)|stay|watch|always|look (?:twice|again|first)|check (?:twice|first|that)|beware|mind|take care|be careful|follow|gloves on|goggles|with (?:two people|gloves)|stand (?:to|aside|clear|back|off|away|beside|behind|out|on|well)|step (?:back|aside)|lean away|reach (?:around|over)|have (?:a|someone|somebody|two|another)|second person|two people|two of you|(?:both|bend your|bent) knees|knees bent|gauntlets to|barriers? up|(?:plug|key|fuse|mains|power|current|rcd|isolator|breaker|supply|engine|motor|machine|valve) (?:off|out|locked|shut|cold|dead|down)|(?:licen[cs]ed|qualified|certified|trained|competent) (?:\w+ )?(?:electricians?|technicians?|fitters?|engineers?|persons?|people|plumbers?|staff))\b/i
 const NAMES_HAZARD = new RegExp(LEXICON.map(({ signals }) => signals.source).join('|'), 'i')
 const HAZARD_WORDS =
   /\b(?:hot|heat|steam|pressur\w*|spring\w*|live|volt\w*|electric\w*|current|charg\w*|fuel|petrol|gasoline|vapou?r\w*|fumes?|gas(?:es)?|acid\w*|caustic|chemical\w*|solvent\w*|dust|sharp|blade\w*|edge\w*|glass|swarf|rotat\w*|spin\w*|turning|moving|belt\w*|pulley\w*|fan\w*|chain\w*|gear\w*|heavy|load\w*|raised|suspended|jack\w*|fall\w*|roll\w*|oil|fluid\w*|water|batter\w*|capacitor\w*|terminal\w*|airbag\w*|refrigerant|exhaust|carbon monoxide|noise|loud|laser|uv|flame\w*|spark\w*|fire|explosive|hydraulic|jet|hose|air\b|sling\w*|ladder|edge|cord|cable|tool|key|start\w*|unexpected\w*|ride|drive|engine|machine|saw|cutters?|needles?|jaws?|rollers?|wheels?|shafts?|kni(?:fe|ves)|tines?|gaps?|vices?|platform|ramp|boom|mast|forks?|bucket|drum|hooks?|ropes?|straps?|holes?|pits?|smoke|soot|ash|mou?ld|compressor|piston\w*|brak\w*|slippery|wet|ice|cold|particles?|chips?|debris|lead|asbestos|sewage|germs|magnet\w*|tension\w*|torque|overtighten\w*|overfill\w*|dry|contaminat\w*|dirt|grease|lever\w*|mix\w*|bleach|antifreeze|coolant|adhesive|paint|parts?|seal\w*|thread\w*|surface\w*|lint|pipe\w*|wire\w*|element|panel|door|lid|cover|guard)\b/i

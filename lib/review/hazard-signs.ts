@@ -103,7 +103,7 @@ const MORE: Readonly<Record<string, Signs>> = {
   capacitor: { known: /\bcapacitors\b|\b(?:holds?|keeps?) (?:its|a|their) charge\b|\bstored charge\b/i },
   'compressed-air': {
     // Opened or uncoupled, the line brings pressure; it blows nobody's eyes full.
-    not: /\b(?:open|close|shut|connect|disconnect|uncouple|unhook|unplug|pop|pull|plug|push|snap|click|couple|crack|turn|bleed|vent)\w*\b[^.;]*\bair (?:line|hose|supply|valve|tap|cock|coupling|isolator)\b/i,
+    not: /\blet\b[^.;]*\bblow through\b|\b(?:open|close|shut|connect|disconnect|uncouple|unhook|unplug|pop|pull|plug|push|snap|click|couple|crack|turn|bleed|vent)\w*\b[^.;]*\bair (?:line|hose|supply|valve|tap|cock|coupling|isolator)\b/i,
     known: /\bair (?:line|hose|supply)\b|\bkeep (?:the )?air\b|\bno air\b/i,
   },
   radiation: { knownOnly: /\b(?:laser|uv|ultraviolet|beam|arc|welding(?! (?:fumes?|smoke|gas))|flash|radiation)\b/i },

@@ -81,7 +81,7 @@ export const HAZARD_KINDS: readonly HazardContext[] = [
     hazard: 'height',
     machine: ANY,
     signals:
-      /\b(?:at|from|to|on|up) the (?:top|head|tip) of the (?:post|pole|mast|column|tower|wall|tree|silo|stack|truss|rig)\b|\bmid[- ]?span\b|\bup (?:the|to the) (?:mast|post|pole|tower|grid|truss|gantry|ridge|gutter|fly floor|catwalk)\b|\bfrom the (?:cage|bucket|basket|scaffold|roof|genie|cherry picker)\b/i,
+      /\b(?:at|from|to|on|up) the (?:top|head|tip) of the (?:post|pole|mast|column|tower|wall|tree|silo|stack|truss|rig)\b|(?<!\b(?:belt|chain|rope|cord|string|band|wire)s?(?: in the| at| in)? )\bmid[- ]?span\b(?! (?:with|of the (?:belt|chain|band)))|\bup (?:the|to the) (?:mast|post|pole|tower|grid|truss|gantry|ridge|gutter|fly floor|catwalk)\b|\bfrom the (?:cage|bucket|basket|scaffold|roof|genie|cherry picker)\b/i,
     isHint: true,
   },
   {

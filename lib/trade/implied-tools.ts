@@ -13,7 +13,7 @@ export const IMPLIED_TOOLS: readonly ImpliedTool[] = [
     id: 'air',
     action:
       /\bblow(?:ing)? (?:the |any |all |every |out |off |each )?(?:\w+ ){0,3}(?:out|off|clean|clear|through|dry|dirt|dust)\b|\bcompressed air\b/i,
-    not: /\bfuse\b/i,
+    not: /\bfuse\b|\blet (?:the|it)\b[^.;]*\bblow through\b/i,
     tool: /\b(?:air|blow|blower|bulb|bellows|compressor|nozzle|duster|vacuum)\b/i,
     name: 'air gun and its supply',
   },

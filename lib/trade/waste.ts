@@ -122,7 +122,7 @@ export const WASTES: readonly Waste[] = [
   {
     id: 'descaler',
     arises: /\b(?:descal\w*|acid(?! -?free)|caustic|drain cleaner|lye|etch\w*|ferric chloride)\b/i,
-    not: /\b(?:battery acid|acid-free|citric|caution)\b/i,
+    not: /\b(?:battery acid|acid-free|citric|caution)\b|^(?:measure|weigh)\b/i,
     named: /\b(?:descaler|acid|caustic|solution|liquids?|chemicals?)\b/i,
     isHazardous: true,
     advice: 'Neutralise or dispose of the used chemical as its data sheet and local rules say',

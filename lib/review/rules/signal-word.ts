@@ -1,6 +1,8 @@
 import type { Level } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
+import { logit } from '@/lib/trade/model'
 import { cautionParts, harmsPeople, isSerious } from '../caution-parts'
+import { cautionOdds } from '../hazard-odds'
 import { quote } from '../late'
 import { eachMark } from '../memo'
 import { atMark, type Rule } from '../rule'
@@ -32,8 +34,14 @@ const isMinor = (text: string): boolean =>
   !WORSE.test(text) &&
   (cautionParts(text).consequence === 'injury' || harmsPeople(text))
 
+/** Told in words that name no harm to people, but plainly against a hazard to them: "a bottle that goes over flies through walls". */
+const isOfPeople = (caution: Mark): boolean =>
+  caution.level !== undefined && caution.level !== 'notice' && cautionOdds(caution).some(odds => odds > PLAIN)
+const PLAIN = logit(0.6)
+
 /** The signal words that fit, the best first. @source ANSI Z535.6 (from memory) */
-const fitting = ({ text, level }: Mark): readonly Level[] | undefined => {
+const fitting = (caution: Mark): readonly Level[] | undefined => {
+  const { text, level } = caution
   const { consequence } = cautionParts(text)
   if (WILL.test(text) && isSerious(text)) return ['danger', 'warning']
   if (isSerious(text)) return ['warning', 'danger']
@@ -41,7 +49,7 @@ const fitting = ({ text, level }: Mark): readonly Level[] | undefined => {
   if (level === 'notice' && BURNS_ITSELF.test(text) && !harmsPeople(text)) return undefined
   if (harmsPeople(text) || (consequence === 'injury' && hurts(text)))
     return GRAVE.test(text) ? ['caution', 'warning', 'danger'] : ['caution', 'warning']
-  return consequence === 'damage' ? ['notice'] : undefined
+  return consequence === 'damage' && !isOfPeople(caution) ? ['notice'] : undefined
 }
 
 /** Danger, warning, caution, notice each say how bad it gets. */
