@@ -6,6 +6,7 @@ import {
   ALSO_COMMA,
   ALSO_WHEN,
   AMENDS,
+  AT,
   BELOW_ZERO,
   BETWEEN,
   COUNTED_TO,
@@ -40,12 +41,14 @@ import {
   RECURS,
   RULER,
   RUN_AT,
+  SPACED,
   TIMES,
   TOLD_ANEW,
   TURNED,
   TURNED_AFTER,
   TURNS,
   UNITLESS,
+  WORN_FROM_NEW,
 } from './bare-words'
 import { isCount } from './counted'
 import { toDimension } from './dimension'
@@ -57,7 +60,7 @@ import type { Around, Said } from './settle'
 /** @returns the unit of a figure so fine that it can but be a length */
 const fineUnit = (text: string, size: number, system: Around['system']): string | undefined => {
   if (size <= 0 || size >= 1 || !(FINE_SAID.test(text) || FINE_FIGURE.test(text))) return undefined
-  if (system === 'metric') return 'mm'
+  if (system === 'metric' || (system === undefined && /\bhundredths?\b/i.test(text))) return 'mm'
   return system === 'us' && size < LEAST_COARSE && FINE_INCHES.test(text) ? '[in_i]' : undefined
 }
 
@@ -128,6 +131,7 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
       ({ quantity: { unit = '' } }) => RECURS.has(unit) || (isEvery && unit === 'h'),
     )
     if (size < LEAST_FAR && kept !== undefined) return take('every', kept.quantity.unit)
+    if (kept === undefined && size < LEAST_FAR && system === 'metric' && SPACED.test(text)) return take('every', 'mm')
     if (size >= LEAST_FAR && DRIVEN.test(`${before} ${text}`)) return take('every', system === 'us' ? '[mi_i]' : 'km')
   }
   const also = lastSaid(recent, sentence)
@@ -193,6 +197,7 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   if (answer !== undefined) return answer
   const named = own === undefined ? undefined : take('own', unitOf(own, size, around))
   if (named !== undefined) return named
+  if (own === undefined && system === 'metric' && WORN_FROM_NEW.test(text)) return take('worn', 'mm')
   const fresh = lastSaid(recent, sentence - FRESH, said => fits(said, size, 3))
   const fine = own === undefined || own === 'length' ? fineUnit(limit.text, size, system) : undefined
   if (fine !== undefined && toDimension(fresh?.quantity.unit) !== 'length') return take('fine', fine)
@@ -203,8 +208,9 @@ export const findBareUnit = (limit: Limit, around: Around): Found | undefined =>
   // "Five minutes warms it, and two more."
   const lasting = lastSaid(recent, sentence - 1)
   if (
-    measured === undefined &&
+    toMeasurand(around.unitless, limit.at, limit.to, { isNamed: true }) === undefined &&
     lasting !== undefined &&
+    !AT.test(ahead) &&
     TIMES.has(toDimension(lasting.quantity.unit) ?? '') &&
     isAlike(size, sizeOf(lasting.quantity), 3)
   )

@@ -1,5 +1,7 @@
 /** `back in three`, `inside thirty`. */
 export const IN_TIME = /\b(?:in|inside|within|after|by)(?: about| under| only| just)? $/i
+/** `at thirty`, after a time: something else. */
+export const AT = /\b(?:at|to)(?: about| around)? $/i
 export const IN_TIME_SAID = /^(?:inside|within)\b/i
 export const ENDS = /^(?:[,.;?!]|$| (?:or|and|flat|max)\b)/i
 
@@ -107,3 +109,11 @@ export const UNITLESS =
   /\bp ?h\b|\b(?:specific gravity|hydrometer|shore|rockwell|octane|parts (?:per|of the|in a) million|ppm)\b/i
 /** Nothing else bare is told below nought in a shop. Common practice, no source. */
 export const BELOW_ZERO = /\bminus (?!or\b)|^-\d/i
+
+/** What stands every so far along something. */
+export const SPACED =
+  /\b(?:battens?|joists?|stakes?|pegs?|nails?|screws?|studs?|posts?|straps?|ties|clips?|holes?|tacks?|staples?|rivets?|brackets?|hangers?|supports?|hooks?|pins?|stitch\w*)\b/i
+
+/** What is measured new and worn is mostly a length. */
+export const WORN_FROM_NEW =
+  /\b(?:(?:when|while) (?:it|they|she|he|one)(?:'s|'re| is| are| was| were)? (?:new|born|fresh)|(?:is|are|was|were|from|as) (?:brand )?new|new (?:is|are|they|it|one)\b|when new)\b/i

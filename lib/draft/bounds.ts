@@ -73,7 +73,7 @@ const PAST_THAT = /^ (?:past|beyond|over|after) (?:that|this|it|there)\b/i
 /** `three millimetres, no more and no less`. */
 const NEITHER = /\b(?:no|not) (?:more,? (?:and |but |or )?(?:no|not) less|less,? (?:and |but |or )?(?:no|not) more)\b/i
 /** `25, up to 28`: from the one to the other. */
-const UP_TO = /\b(?:up to|at the (?:very )?outside)\b/i
+const UP_TO = /\bup to\b/i
 
 const NEITHER_REACH = 40
 

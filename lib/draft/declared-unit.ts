@@ -18,17 +18,18 @@ const NAMES: readonly (readonly [name: RegExp, unit: string])[] = [
   [/^amps/, 'A'],
   [/^ohms/, 'Ohm'],
   [/^microns/, 'um'],
+  [/^hertz/, 'Hz'],
 ]
 const NAME =
-  'newton[- ]?met(?:re|er)s?|foot[- ]pounds?|inch[- ]pounds?|millimet(?:re|er)s?|inches|thou(?:sandths)?|psi|kilopascals?|celsius|centigrade|fahrenheit|volts|amps|ohms|microns'
+  'newton[- ]?met(?:re|er)s?|foot[- ]pounds?|inch[- ]pounds?|millimet(?:re|er)s?|inches|thou(?:sandths)?|psi|kilopascals?|celsius|centigrade|fahrenheit|volts|amps|ohms|microns|hertz'
 /** `all in bar`, `these are newton metres`, `in millimetres I mean`: a unit without a figure. */
 const DECLARED = new RegExp(
-  `(?:\\bin (?:the )?|\\b(?:all|always|are|is|it's|that's|they're|i mean)(?: all| always| in)?,? |(?<=,) (?=[a-z -]{3,24}(?: (?:that is|that's|mind|i mean|i said|of course|all)\\b|, (?:so|and|but)\\b|[.]?$)))(${NAME}|(?<=\\b(?:in|all) )bar)\\b(?= ?(?:[,.;]|$|i mean\\b|here\\b|on (?:this|all|the)\\b|for (?:this|all|the)\\b|not\\b|always\\b|throughout\\b|that is\\b|mind\\b|i said\\b|of course\\b|all\\b))`,
+  `(?:\\bin (?:the )?|, (?=[a-z-]+[.]?$)|\\b(?:everything|all of it)(?: here| \\w+)?(?:'s| is)(?: in)? |\\bhere's |\\b(?:all|always|are|is|it's|that's|they're|i mean)(?: all| always| in)?,? |(?<=,) (?=[a-z -]{3,24}(?: (?:that is|that's|mind|i mean|i said|of course|all)\\b|, (?:so|and|but)\\b|[.]?$)))(${NAME}|(?<=\\b(?:in|all) |, )bar(?=[.]?$|\\b(?<=(?:in|all) bar)))\\b(?= ?(?:[,.;]|$|i mean\\b|here\\b|from (?:here|now)\\b|on (?:this|all|the)\\b|for (?:this|all|the)\\b|not\\b|always\\b|throughout\\b|that is\\b|mind\\b|i said\\b|of course\\b|all\\b))`,
   'gi',
 )
 /** A sentence without any of these declares nothing. */
 const MAY =
-  /(?:\b(?:in|all|always|are|is|it's|that's|they're|mean)|,) (?:\w+ )?(?:newton|foot|inch|millim|thou|psi|kilop|celsius|centi|fahren|volts|amps|ohms|microns|bar)/i
+  /(?:\b(?:in|all|always|are|is|it's|that's|here's|\w+'s|they're|mean)|,) (?:\w+ )?(?:newton|foot|inch|millim|thou|psi|kilop|celsius|centi|fahren|volts|amps|ohms|microns|hertz|bar)/i
 
 /**
  * @param limits what was read in the text: a unit that belongs to a figure declares nothing

@@ -26,7 +26,7 @@ const THINGS: Readonly<Record<string, string>> = {
   temperature:
     'oven iron kiln thermostat thermometer heater heaters nozzle glue bath rinse fryer oil acid coolant steam fridge freezer cabinet firing solder hotplate platen dryer incubator flow flame room jacket probe dew fires',
   length:
-    'long longer short shorter stroke mike miked daylight jaw jaws string feeler calliper calipers caliper tread lining brush ruler tape micrometer feelers flat straightedge inner outer plane edge measured size rule shim',
+    'across mouth poke pokes sticks oval lip long longer short shorter stroke mike miked daylight jaw jaws string feeler calliper calipers caliper tread lining brush ruler tape micrometer feelers flat straightedge inner outer plane edge measured size rule shim',
   voltage:
     'tension cell cells battery batteries rested charger charging float posts transformer meter outlet outlets receptacle dc ac potential grid anode mains fence energiser supply',
   current: 'fuse ammeter',
@@ -45,10 +45,17 @@ const INSTRUMENTS: readonly (readonly [string, RegExp])[] = [
     'resistance',
     /\b(?:ohm-?meter|low-?ohm meter|megger|insulation tester|on ohms|meter (?:on|across|to|over) (?:the |each |both |its )?(?:heater|elements?|coils?|windings?|solenoid|igniter|hot rod|thermistor)|windings? to windings?(?: with (?:the|a|my) meter)?|ohms across (?:it|them|the))\b/i,
   ],
+  ['angle', /\b(?:protractor|(?:in)?clinometer|digital level|angle (?:finder|gauge))\b/i],
   ['share', /\b(?:hygrometer|(?:moisture|damp|humidity) meter|refractometer)\b/i],
-  ['temperature', /\b(?:infra-?red|pyrometer|thermocouple|thermometer|temp(?:erature)? (?:gun|probe)|laser gun)\b/i],
+  [
+    'temperature',
+    /\b(?:infra-?red|pyrometer|thermocouple|thermometer|temp(?:erature)? (?:gun|probe)|laser gun|(?<!meter's |meter )probe(?= (?:in|into)\b))\b/i,
+  ],
   ['speed', /\b(?:tacho(?:meter)?|tach|rev counter|strobe|stroboscope)\b/i],
-  ['pressure', /\b(?:(?:pressure|test|tyre|tire|boost|air|fuel|boiler|tank) gauge|manometer|pressure meter)\b/i],
+  [
+    'pressure',
+    /\b(?:(?:pressure|test|tyre|tire|boost|air|fuel|boiler|tank) gauge|manometer|pressure meter|regulator)\b/i,
+  ],
   ['torque', /\b(?:torque (?:wrench|key|spanner)|clicker|beam wrench|click wrench)\b/i],
   [
     'length',
@@ -60,7 +67,7 @@ const INSTRUMENTS: readonly (readonly [string, RegExp])[] = [
   ],
 ]
 const IS_READ =
-  /\b(?:meter|clamp|tongs|megger|ohms|infra-?red|pyro|thermo|temp|laser|tach|rev counter|strobe|gauge|mano|torque|click|beam wrench|feeler|dial|call?iper|vernier|mikes?|micrometer|tape|straight-?edge|windings?|\w+meter)/i
+  /\b(?:meter|clamp|tongs|megger|ohms|infra-?red|pyro|thermo|temp|laser|tach|rev counter|strobe|gauge|mano|torque|click|beam wrench|feeler|dial|call?iper|vernier|mikes?|micrometer|tape|straight-?edge|windings?|protractor|digital level|angle|probe|regulator|\w+meter)/i
 /** How much farther an instrument counts than what is measured. */
 const READ_FARTHER = 1.3
 

@@ -17,7 +17,7 @@ const SMALL = /\b(?:tenth|fifth|twentieth)s?\b/i
 const OF_WHOLE =
   /^ (?:part )?(?:of (?:the|its|their|your|what|that|it)\b(?! (?:a|an) )|broken\b|gone\b|worn\b)|^[^.;?!]{0,24}\bof (?:the|its) (?:original|old|new|whole)\b/i
 const CHANGED =
-  /\b(?:risen|grown|gone (?:up|down)|dropped|fallen|lost|shrunk|jump\w*|vary|varies|change\w*|differ\w*)(?: by)? (?:more than |over |under |about )?(?:an? )?$/i
+  /\b(?:risen|grown|gone (?:up|down)|dropped|fallen|lost|shrunk|jump\w*|vary|varies|change\w*|differ\w*|[a-z]+ed by)(?: by)? (?:more than |over |under |about )?(?:an? )?$/i
 const PERCENT = 100
 
 /** `risen by a tenth`, `more than a tenth of the cover`: a share of the whole. */

@@ -131,6 +131,26 @@ const RULES: readonly Rule[] = [
     pattern: /(?<= )each(?= \S+ (?:centi|milli)?(?:met(?:re|er)|inch|feet|mil)\w*\b)/gi,
     plain: () => 'at',
   },
+  // `six millimetres, to the nearest tenth`.
+  {
+    needs: 'to the nearest ',
+    pattern:
+      /(?<=\w,? )to the nearest (tenth|hundredth|half|quarter|degree|millimetre|millimeter|mil|volt|gram|bar|thou)\b/gi,
+    plain: (part = '') =>
+      `give or take ${({ tenth: '0.1', hundredth: '0.01', half: '0.5', quarter: '0.25' } as Record<string, string>)[part.toLowerCase()] ?? '1'}`,
+  },
+  // `every quarter`.
+  {
+    needs: ' quarter',
+    pattern: /\b(?:every|each|once a|once every) quarter\b(?! (?:of|turn|inch|hour|mile|pound|to|past|note)|[- ])/gi,
+    plain: () => 'quarterly',
+  },
+  {
+    needs: ' quarter',
+    pattern:
+      /\b(?:every|each|once a|once every) quarter\b(?= (?:the|you|we|i|they|he|she|it|somebody|someone|at|in|and)\b)/gi,
+    plain: () => 'quarterly',
+  },
   // `two metres twelve`.
   {
     needs: 'met',
@@ -205,7 +225,7 @@ const RULES: readonly Rule[] = [
 
 /** A sentence without any of these is plain. */
 const MAY =
-  /(?:'s | minute|every |each |16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up|over|more|above|plus) (?:or|and|to) \w+|up or down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
+  /(?:'s | minute|nearest | quarter|every |each |16th|32nd|64th|sixteenth|second|fourth|ty\b|-oh\b|\d\d\b| (?:oh|uh|um|ah|er|eh|hm+|what|say|think|see|is it|call it|know|dunno|reckon|guess|suppose|remember|right|rightly|recall|was it),|than, | say,? |give or take one|(?:up|over|more|above|plus) (?:or|and|to) \w+|up or down|either (?:way|side)|each way|more or less|nothin'|fortnight|(?:nought|naught|nil) to |(?:within|inside) the |an? (?:good|full|solid|whole|clear|bare|scant|short) |an? single |first |another |the (?:half|quarter)|thousand|(?:er|more|less) as |(?:nearer|closer|flatter|shallower|steeper) than| below\b|er (?:apart|off|out|away|down|back|up) than|met(?:re|er)s? |lit(?:re|er)\b)/i
 
 /**
  * A sentence with its figures put as they are mostly said, so that the reader of quantities knows them. Places stay the

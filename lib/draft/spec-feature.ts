@@ -36,7 +36,7 @@ const MAY_HOLD =
 
 /** Words of limits without a figure that freer talk has: its own look, since one pattern of all is slow. */
 const MAY_HOLD_LOOSE =
-  /\b(?:fingertips?|\w+tight\w*|seam|lip|pip|rings?|neck|slot|taut|stiff|cards?|paper|(?:as|so) (?:tight|strong|hard|firm|slack|loose) as|(?:wider|thicker|deeper|longer|higher|lower|tighter|looser|thinner|bigger|smaller) than|(?:upper|lower|top) |(?:see|until|till) (?:the |some )?(?:fresh|new|clear)|hands|palm|(?:first|another|within the|inside the) (?:hour|minute|day|week|month|year|mile|turn|inch|lit(?:re|er))|each (?:other|second|year|month|week|season)|(?:the|its) (?:lower |upper |top |bottom |outer )?(?:edge|rim|lip|red|green)|flat (?:with|against|to)|(?:until|till?) (?:it|they|she|he|fresh|oil|water|some|the \w+) (?:\w+ )?(?:comes?|runs?|drips?|oozes?|shows?|spills?|flows?|trickles?|sits?|kiss|closes?|stops?|seats?|gone|is gone|see))\b/i
+  /\b(?:fingertips?|\w+tight\w*|\w+ enough|dead in|breadth|seam|lip|pip|rings?|neck|slot|taut|stiff|cards?|paper|(?:as|so) (?:tight|strong|hard|firm|slack|loose) as|(?:wider|thicker|deeper|longer|higher|lower|tighter|looser|thinner|bigger|smaller) than|(?:upper|lower|top) |(?:see|until|till) (?:the |some )?(?:fresh|new|clear)|hands|palm|(?:first|another|within the|inside the) (?:hour|minute|day|week|month|year|mile|turn|inch|lit(?:re|er))|each (?:other|second|year|month|week|season)|(?:the|its) (?:lower |upper |top |bottom |outer )?(?:edge|rim|lip|red|green)|flat (?:with|against|to)|(?:until|till?) (?:it|they|she|he|fresh|oil|water|some|the \w+) (?:\w+ )?(?:comes?|runs?|drips?|oozes?|shows?|spills?|flows?|trickles?|sits?|kiss|closes?|stops?|seats?|gone|is gone|see))\b/i
 
 /** @returns whether a sentence may hold a figure, a number word or a qualitative limit: nothing is read in others */
 export const mayHoldLimit = (text: string): boolean => MAY_HOLD.test(text) || MAY_HOLD_LOOSE.test(text)
@@ -184,7 +184,7 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
   const scale = scaleOf(sample, system)
   const hint = system === undefined ? '' : system === 'us' ? 'psi inch foot ' : 'millimetre litre bar '
   const told = sentences.map((sentence, i): Told => {
-    if (!mayHoldLimit(sentence.text)) return { text: sentence.text, limits: [] }
+    if (!mayHoldLimit(sentence.text)) return { text: straight(sentence.text), limits: [] }
     const context =
       hint +
       sentences

@@ -3,6 +3,7 @@ import type { Quantity } from '@/lib/quantity/quantity'
 import { type Reading as Limit, type ReadOptions, readQuantities } from '@/lib/quantity/read'
 import { isCondemned } from './condemned'
 import { countLimits } from './counted'
+import { figureAs } from './figure-as'
 import { asPartFull } from './part-full'
 import { sayPlainly } from './said-plainly'
 import { relativeLimits, shareLimits } from './shares'
@@ -128,6 +129,14 @@ const saidAgain = (limits: readonly Limit[]): readonly Limit[] =>
       ),
   )
 
+/** `five newton metres, no more than snug`: what is not more is no figure. */
+const withoutThan = (text: string, limit: Limit): Limit =>
+  limit.quantity.nominal === undefined &&
+  !/^ (?:this|that|it|these|those)\b/i.test(text.slice(limit.to)) &&
+  /\b(?:more|less|over|under|tighter|further) than$/i.test(limit.text)
+    ? { ...limit, quantity: figureAs('nominal', limit.quantity) }
+    : limit
+
 /** How near a share of a target lies to its bound. */
 const SHARE = 1e-6
 
@@ -161,5 +170,5 @@ export const readTold = (text: string, options: ReadOptions): readonly Limit[] =
   const named = [...rest, ...told].sort((a, b) => a.at - b.at)
   const all = withoutShare(relativeLimits(text, named))
   const ends = endsCalled(text, toleranceAfter(text, offAfter(text, aboutLater(text, all))))
-  return saidAgain(joinTold(text, joinEnds(text, ends)).map(limit => asPartFull(text, limit)))
+  return saidAgain(joinTold(text, joinEnds(text, ends)).map(limit => asPartFull(text, withoutThan(text, limit))))
 }

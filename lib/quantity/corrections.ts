@@ -53,6 +53,9 @@ const GAP_WORDS = new Set([
   'oh',
 ])
 
+/** Said before what takes back. */
+const SIGHS = new Set(['oh', 'ah', 'uh', 'um', 'er', 'no'])
+
 /** The correction that follows a draft, if one does: the index after its marker. */
 const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | undefined => {
   let plain = 0
@@ -87,7 +90,11 @@ const findCorrection = (lexemes: readonly Lexeme[], draft: Draft): number | unde
       plain++
       const breaksOff = lexemes
         .slice(i + 1, draft.to + GAP + 3)
-        .some((after, k, rest) => after.text === ',' && isCorrection(rest, k + 1))
+        .some(
+          (after, k, rest) =>
+            after.text === ',' &&
+            (isCorrection(rest, k + 1) || (SIGHS.has(rest[k + 1]?.text ?? '') && isCorrection(rest, k + 2))),
+        )
       if (lexeme.is !== 'word' || plain > GAP || !breaksOff) return undefined
     }
   }
@@ -152,6 +159,8 @@ const isDenied = (lexemes: readonly Lexeme[], draft: Draft): boolean => {
 /** A value taken back and the one that stands in its place. */
 export type Replacement = { readonly gone: Draft; readonly by: Draft }
 
+/** Lexemes after what takes back in which the same figure again is told of another thing. */
+const AT_ONCE = 4
 const OF_OTHER = new Set(['is', "'s", 'was', 'for', 'goes', 'belongs', "that's"])
 
 /**
@@ -162,16 +171,22 @@ const whatStands = (
   lexemes: readonly Lexeme[],
   draft: Draft,
   after: readonly Draft[],
+  marker: number,
 ): { readonly again: readonly Draft[]; readonly next: Draft | undefined } => {
   const again: Draft[] = []
   const live = after.filter(other => other.dropped === undefined)
   for (const other of live) {
     const isSame = other.nominal !== undefined && other.nominal === (draft.nominal ?? draft.high ?? draft.low)
     const isForgot = ['forget', 'not'].includes(lexemes[other.from - 1]?.text ?? '')
-    if (isSame && (isForgot || OF_OTHER.has(lexemes[other.to]?.text ?? ''))) again.push(other)
+    const isAtOnce = other.from - marker <= AT_ONCE && other.unit === undefined
+    if (isSame && (isForgot || isAtOnce || OF_OTHER.has(lexemes[other.to]?.text ?? ''))) again.push(other)
     else if (areAlike(draft, other)) return { again, next: live.indexOf(other) - again.length < 3 ? other : undefined }
   }
-  return { again, next: undefined }
+  // "Forty-five, sorry, forty-five flat."
+  const [first] = again
+  return first === undefined || OF_OTHER.has(lexemes[first.to]?.text ?? '')
+    ? { again, next: undefined }
+    : { again: [], next: first }
 }
 
 /** Withdrawn values leave; the value that takes their place says so. */
@@ -187,7 +202,7 @@ export const applyCorrections = ({ text, lexemes, drafts }: Drafted): readonly R
     clarify(lexemes, draft)
     const marker = findCorrection(lexemes, draft)
     if (marker === undefined) continue
-    const { again, next } = whatStands(lexemes, draft, drafts.slice(n + 1, n + 6))
+    const { again, next } = whatStands(lexemes, draft, drafts.slice(n + 1, n + 6), marker)
     const from = again.at(-1)?.to ?? marker
     const isNear = next !== undefined && next.from - from <= REACH && sentenceStops(lexemes, from, next.from) <= 1
     if (!isNear || next === undefined) {

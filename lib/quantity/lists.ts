@@ -125,6 +125,8 @@ export const shareUnits = (drafted: Drafted): void => {
     const isParallel = areParallel(lexemes, before, draft)
     if (between.length > 12 || !(between.isLinked || isMarked || isParallel) || isOtherOrder(draft, before)) continue
     if (hasStop(lexemes, before.to, draft.from)) continue
+    // "Ten minutes up to a hundred and fifty."
+    if (draft.bound === 'high' && isTimeTo(before, draft)) continue
     // "Half an hour, and then it shouldn't see more than seventy": what follows a time is of something else.
     if (!between.isLinked && !isParallel && sized(before.unit)?.kind === 'time' && between.length > 3) continue
     if (between.hasLabel || hasLabelAfter || isMarked || isParallel) inherit(draft, before)

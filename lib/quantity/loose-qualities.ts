@@ -33,6 +33,9 @@ const PATTERNS: readonly string[] = [
   '(?:just|only just|barely|nice and|good and|only) (?:taut|firm|damp|moist|stiff|slack|snug|tight)\\b',
   'stiff(?:ish)?,? but (?:it |they )?(?:still )?(?:turns?|turning|moves?|moving|free)\\b',
   '(?:fingers?|thumb|hand)(?:,| and)? (?:and )?(?:thumb|a (?:bit|little|touch|nip|grunt|hair)|plus a bit|nip)\\b',
+  '(?:just )?(?:loose|slack|tight|firm|snug) enough (?:to|that|for)\\b(?: \\w+){1,3}',
+  "a (?:hand|finger|thumb)'s (?:breadth|width)\\b",
+  'dead in the (?:middle|cent(?:re|er))\\b',
   // Till you see the fresh stuff come.
   '(?:until|till) (?:you )?(?:see |get |have )?(?:some |the |all )?(?:fresh|clean|new|clear) (?:\\w+ )?(?:is |are |starts? )?(?:coming|comes?|running|runs|showing|shows|peeping|peeps)\\b(?: (?:out|through|past|from|of|back))*',
   "(?:until|till) the (?:gap|play|slack|light|wrinkles?|wobble)(?:'s| is| has)? (?:gone|closes|closed|vanished|vanishes)\\b",
@@ -48,7 +51,7 @@ const PATTERNS: readonly string[] = [
   '(?:must|should|has to|have to|wants? to|needs? to|is to|are to) (?:be|sit|stand|lie|come|end up) (?:dead |perfectly |all )?(?:flush|level|flat|square|straight|parallel|even|snug|tight|in line)\\b',
   // Only by hand; with just your fingers; with fingers and no spanner.
   '(?:only|just|nothing but|no more than) (?:(?:by|with|your|the|my|two|a|bare) ){0,3}(?:fingers?|hands?|fingertips?|thumb|palm)(?: pressure| strength| force)?\\b',
-  '(?:by|with|using) (?:(?:only|just|your|the|my|two|bare) ){0,3}(?:fingers?|hands?|fingertips?|thumb)(?: pressure| strength| force)?\\b(?=,? (?:and )?(?:leave|no|not|nothing|never|without|don.t|keep|put|hands off|only|alone|then (?:a|one|just)))',
+  '(?:by|with|using) (?:(?:only|just|your|the|my|two|bare) ){0,3}(?:fingers?|hands?|fingertips?|thumb)(?: pressure| strength| force)?\\b(?=,? (?:and )?(?:leave|no|not|nothing|never|without|don.t|keep|put|hands off|only|alone|then (?:a|one|just)|pliers|spanners?|wrench(?:es)?|tools?|grips))',
   // Till it comes back at you; until fresh grease shows.
   '(?:until|till) (?:it|they|she|he|some|the \\w+|fresh \\w+|new \\w+|clean \\w+|oil|water|fluid|grease)(?:.s|.ll)? (?:just |only |starts? to |begins? to )?(?:runs?|comes?|dribbles?|drips?|weeps?|trickles?|flows?|spills?|oozes?|drools?|peeps?|pushes|squeezes|shows?)(?: (?:out|back|over|up|off|at|from|of|past|through|by))+(?: (?:the |its |that |my )?\\w+){0,2}',
   // A needle out of the red, a gauge in the green.
@@ -72,7 +75,7 @@ const PATTERNS: readonly string[] = [
 const LOOSE = new RegExp(`\\b(?:${PATTERNS.join('|')})`, 'gi')
 /** A word that any of them holds, so that most sentences are passed over at once. */
 const ANY =
-  /\b(?:rings?|lip|seam|pip|neck|slot|half ?way|cards?|paper|than|as|taut|damp|moist|stiff|slack|firm|until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|flat|level|parallel|square|flush|tight|\w+tight|red|green|yellow|white|orange|palm|fingertips?|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
+  /\b(?:rings?|lip|seam|pip|neck|slot|half ?way|cards?|paper|enough|dead|breadth|than|as|taut|damp|moist|stiff|slack|firm|until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|flat|level|parallel|square|flush|tight|\w+tight|red|green|yellow|white|orange|palm|fingertips?|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
 
 /** A stretch [at, to) of a text that may be a limit without a number. */
 export type Loose = { readonly at: number; readonly to: number; readonly text: string }

@@ -22,7 +22,7 @@ export const joinPairs = ({ lexemes, drafts }: Drafted): void => {
       continue
     const isBarePair = a.unit === undefined && b.unit === undefined && isAimed(lexemes, a, b)
     const isPair =
-      (isBarePair || (a.isInherited === true && b.isInherited !== true)) &&
+      (isBarePair || (a.isInherited === true && a.isCorrection !== true && b.isInherited !== true)) &&
       b.from === a.to + 1 &&
       lexemes[a.to]?.text === ','
     const isListed = lexemes[a.from - 1]?.text === ',' && drafts[n - 1]?.to === a.from - 1

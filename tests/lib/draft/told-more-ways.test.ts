@@ -9,7 +9,7 @@ describe('limits as a second lot of trades and manners tells them', () => {
       'low=1.5 mm',
       'The strings at the twelfth fret, never lower than one and a half millimetres, whatever he tells you.',
     ],
-    ['low=1.5 high=2 mm', 'At the twelfth fret somewhere around one and a half, two at the outside, millimetres.'],
+    ['high=2 nominal=1.5 mm', 'At the twelfth fret somewhere around one and a half, two at the outside, millimetres.'],
     ['high=0.15 mm', 'The wheel may be fifteen hundredths out sideways, and there I draw the line.'],
     ['nominal=9 bar', 'Line pressure’s nine bar and stays there.'],
     ['high=2 min', 'Two minutes on the fuse wire and not a breath longer.'],
