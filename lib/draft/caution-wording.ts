@@ -1,6 +1,8 @@
+import { avoidedIn, refusedMeans } from './caution-avoidance'
+import { refusedIn, withoutCalls, withoutRefusal } from './caution-talk'
 import type { Clause } from './clause'
-import { asSentence, joinOrders, sayTokens } from './clause-text'
-import type { Reading } from './feature'
+import { asSentence, isRefusedAhead, joinOrders, sayTokens } from './clause-text'
+import { type Reading, readSentence } from './feature'
 import { conditionOf, KEEPS } from './wording-condition'
 import { isSound } from './wording-parts'
 import { impliedOrder, orderOf } from './wording-phrase'
@@ -49,6 +51,8 @@ const isAvoidance = ({ tokens, clauses }: Reading, clause: Clause, i: number): b
     NO_ORDER.test(token.word)
   )
     return false
+  // "And give you a bloody nose."
+  if (/^(?:you|him|her|us|me)$/.test(tokens[(verb ?? 0) + 1]?.word ?? '') && !clause.isNegated) return false
   // "Wind'll have that."
   if (/^(?:modal|auxiliary)$/.test(tokens[(verb ?? 0) + 1]?.tag ?? '')) return false
   const [first, before] = [tokens[from], clauses[i - 1]]
@@ -61,7 +65,9 @@ const isAvoidance = ({ tokens, clauses }: Reading, clause: Clause, i: number): b
 const orderIn = (reading: Reading, clause: Clause): string | undefined => {
   const order = orderOf(reading, clause)
   if (order === undefined || !isSound(order)) return undefined
-  return clause.isNegated ? `do not ${order.replace(/^(?:do )?(?:not|never|don't) /i, '')}` : order
+  return clause.isNegated || isRefusedAhead(reading.tokens, clause.from)
+    ? `do not ${order.replace(/^(?:do )?(?:not|never|don't) /i, '')}`
+    : order
 }
 
 const lower = (said: string): string =>
@@ -96,26 +102,34 @@ const withoutTalk = (reading: Reading): ReadonlySet<Clause> => {
 /**
  * The avoidance as orders, each with its condition, then what happens otherwise; both from the words said. Where no order is
  * said, care is asked for; calls for care and asides of the talk are left out.
+ *
+ * @param before the sentence before: what it asked and this one refuses is what not to do
  */
-export const wordCaution = (reading: Reading): string => {
+export const wordCaution = (spoken: Reading, before?: Reading): string => {
+  const refused = refusedIn(spoken.text, before)
+  const said = withoutCalls(refused?.rest ?? withoutRefusal(spoken.text))
+  const reading = said === spoken.text ? spoken : readSentence(said)
   const { clauses, tokens } = reading
   const kept = withoutTalk(reading)
   const isOrder = (i: number): boolean => {
     const clause = clauses[i]
     return clause !== undefined && kept.has(clause) && isAvoidance(reading, clause, i) && !isThreat(reading, clause, i)
   }
-  const orders: string[] = []
+  const orders: string[] = refused === undefined ? [] : [refused.order]
   const rest: Piece[] = []
   let pending = ''
+  let orderedAt = -1
   for (const [i, clause] of clauses.entries()) {
     if (!kept.has(clause)) continue
-    const order = isOrder(i) ? orderIn(reading, clause) : undefined
+    const told = refusedMeans(reading, clause) ?? (isOrder(i) ? orderIn(reading, clause) : undefined)
+    const order = told ?? avoidedIn(reading, clause)
     const condition = order === undefined && KEEPS.has(clause.marker ?? '') ? conditionOf(reading, clause) : ''
-    const isBehind = isOrder(i - 1) && orders.length > 0 && tokens[clause.from]?.isAfterPause === false
+    const isBehind = orderedAt === i - 1 && orders.length > 0 && tokens[clause.from]?.isAfterPause === false
     const last = rest.at(-1)
     if (order !== undefined) {
       orders.push(pending === '' ? order : `${order} ${pending}`)
       pending = ''
+      orderedAt = i
     } else if (condition !== '' && isBehind) orders.push(`${orders.pop()} ${condition}`)
     else if (condition !== '' && clause.marker !== 'if' && isOrder(i + 1)) pending = condition
     else if (last?.to === clause.from) rest.splice(-1, 1, { from: last.from, to: clause.to })

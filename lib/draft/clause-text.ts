@@ -38,6 +38,14 @@ const decapitalizeAt = (text: string, token: Token, word: string): string =>
 export const isNotOnly = (tokens: readonly Token[], i: number): boolean =>
   tokens[i]?.word === 'not' && /^(?:just|only|merely)$/.test(tokens[i + 1]?.word ?? '')
 
+/** "Never, ever, | touch that", "don't, | lift it": refused just before, with nothing else said between. */
+export const isRefusedAhead = (tokens: readonly Token[], from: number): boolean => {
+  let first = from
+  while (first > 0 && /^(?:never|ever|don't|don’t|please)$/.test(tokens[first - 1]?.word ?? '')) first--
+  const isOwn = first === 0 || tokens[first]?.isAfterPause === true || tokens[first - 1]?.tag === 'and'
+  return isOwn && tokens.slice(first, from).some(({ word }) => /^(?:never|don['’]t)$/.test(word))
+}
+
 /** "like" between pauses or before an amount fills; "like a wallet" compares. */
 const isIdle = (tokens: readonly Token[], i: number): boolean => {
   const token = tokens[i]

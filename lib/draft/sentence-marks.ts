@@ -71,7 +71,7 @@ const textOf = (
   after: Reading | undefined,
 ): Worded => {
   if (kind === 'step') return wordStep(reading, before, after)
-  if (kind === 'caution') return { text: wordCaution(reading) }
+  if (kind === 'caution') return { text: wordCaution(reading, before) }
   return { text: asSentence(sayTokens(reading.text, reading.tokens, 0, reading.tokens.length)) }
 }
 

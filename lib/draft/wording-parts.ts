@@ -1,7 +1,7 @@
 import type { Token } from '@/lib/trade/tagger'
 import { NUMBERS } from './bound-words'
 import type { Clause } from './clause'
-import { countWords, isLooseEnded, sayTokens } from './clause-text'
+import { countWords, isLooseEnded, isRefusedAhead, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { conditionOf, KEEPS, TORN } from './wording-condition'
 import { fastenersAt } from './wording-fastener'
@@ -113,9 +113,10 @@ const SPOKEN_TO = new Set(['order', 'you', 'i', 'we', 'past'])
 const isForbidden = ({ tokens }: Reading, { from, verb, frame }: Clause): boolean =>
   SPOKEN_TO.has(frame) &&
   verb !== undefined &&
-  tokens
-    .slice(from, verb)
-    .some(({ tag, word }) => tag === 'negation' && !/^(?:no|without|nothing|none|hardly)$/.test(word))
+  (isRefusedAhead(tokens, from) ||
+    tokens
+      .slice(from, verb)
+      .some(({ tag, word }) => tag === 'negation' && !/^(?:no|without|nothing|none|hardly)$/.test(word)))
 
 const SUBJECT_OF_PURPOSE =
   /^(?:nobody|nothing|none|everybody|everyone|anybody|anyone|somebody|someone|it|they|he|she|that|there|this)$/

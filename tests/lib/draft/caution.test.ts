@@ -48,6 +48,52 @@ describe('[D9] a caution says how to avoid the harm, then what happens otherwise
   })
 })
 
+describe('[D9] how harm is avoided is found where no clause orders it', () => {
+  test.for([
+    [
+      '',
+      'Never, ever go feeling around a hose for a leak, it goes into your hand like a needle.',
+      'Do not go feeling around a hose for a leak; it goes into your hand like a needle.',
+    ],
+    ['', 'Never, lift it by the eye, it tears.', 'Do not lift it by the eye; it tears.'],
+    ['', "Don't, touch the rotor, it burns.", 'Do not touch the rotor; it burns.'],
+    ['', 'Never kitchen oil, it goes rotten in the heat.', 'Do not use kitchen oil; it goes rotten in the heat.'],
+    ['', 'Not the steam lance, it strips the oil.', 'Do not use the steam lance; it strips the oil.'],
+    ['', 'Fingers off the chain, it takes them off.', 'Keep your fingers off the chain; it takes them off.'],
+    [
+      '',
+      'They are alive now and they can kill, so I keep my left hand in my pocket.',
+      'Keep your left hand in your pocket; they are alive now and they can kill.',
+    ],
+    [
+      '',
+      'Nobody stays in the doorway, it can jump and give you a bloody nose.',
+      'Nobody stays in the doorway; it can jump and give you a bloody nose.',
+    ],
+    ['', 'Nobody walks on the stage while it is in the air.', 'Nobody walks on the stage while it is in the air.'],
+    // what a question asked and the answer refuses
+    [
+      'Can I grip the rod with pliers?',
+      'Please never, you scratch the chrome.',
+      'Do not grip the rod with pliers; you scratch the chrome.',
+    ],
+    [
+      'Why not a little propane torch?',
+      "Lord, no, there's foam behind that steel.",
+      "Do not use a little propane torch; there's foam behind that steel.",
+    ],
+    ['Is that tight?', 'No, it strips the thread.', 'Take care: it strips the thread.'],
+    // who is spoken to is not told the reader
+    ['', "Oh, Mary, the spring is loaded, Mary, and it'll fly.", "Take care: the spring is loaded, and it'll fly."],
+    // what things do, what was done and what one sees order nothing
+    ['', "Those are knives, they don't stop for an arm.", "Take care: those are knives, they don't stop for an arm."],
+    ['', 'I never used the hose, it floods the board.', 'Take care: I never used the hose, it floods the board.'],
+    ['', 'You leave the fingers there.', 'Take care: you leave the fingers there.'],
+  ] as const)('%s %s', ([before, said, text]) => {
+    expect(wordCaution(readSentence(said), before === '' ? undefined : readSentence(before))).toBe(text)
+  })
+})
+
 describe('[D9] harm to people said plainly is a caution', () => {
   const around = (said: string) => [
     'First, pull the plug.',

@@ -49,3 +49,12 @@ test.each([
 ])('[D1] %s: how tight is no finger to tighten, and no switch is switched off', (text, expected) => {
   expect(wordStep(readSentence(text)).text).toBe(expected)
 })
+
+test.each([
+  ['Never, ever, ever touch that.', 'Do not touch that.'],
+  ["Don't, lift it by the eye.", 'Do not lift it by the eye.'],
+  ['No, lift it by the eye.', 'Lift it by the eye.'],
+  ["It is hot and it won't, so lift it by the eye.", 'Lift it by the eye.'],
+])('[D1] %s: what is refused is never ordered', (text, expected) => {
+  expect(wordStep(readSentence(text)).text).toBe(expected)
+})

@@ -1,0 +1,61 @@
+import { verbOf } from '@/lib/trade/morphology'
+import type { Clause } from './clause'
+import { sayTokens } from './clause-text'
+import type { Reading } from './feature'
+import { yours } from './wording-place'
+
+/** Nobody and nothing may be where it is dangerous. */
+const NOBODY =
+  /^(?:and |so |but |then )*((?:nobody|no ?one|none of you)(?: else)? (?!(?:will|would|could|can|knows?|tells?|told|said|likes?|wants?|ever (?:will|would))\b)[a-z]+s?\b.*|nothing (?:goes|gets|touches|comes|stays|may|must)\b.*|(?:everybody|everyone|everything) (?:off|out|away|back|clear|stays?|stands?|keeps?|steps?)\b.*)$/i
+/** Part of a body, kept out of it: "fingers off the chain". */
+const LIMB =
+  /^(?:and |so |but )*(?:your |my |the |both )?((?:bare |loose )?(?:fingers?|hands?|feet|foot|toes?|hair|sleeves?|faces?|head|knuckles?|eyes|thumbs?|knees?|arms?|hoodie strings|strings|laces)\b(?: and \w+)? (?:off|out|away|clear|up|tucked|back|behind)\b.*)$/i
+/** What somebody careful does. */
+const CAREFUL =
+  /^(?:and |so |but |then )*(?:i|we|you)(?:['’](?:d|ll|ve)| would| will| must| have to| need to| should| want to|['’]d better| had better)?(?: always| then| only| rather)* ((?:keep|stay|stand|wear|hold|wait|step|tie|clear|cover|shield|(?:back|turn|look) (?=up|away|off|aside)|leave (?=(?:it|them|that) (?:alone|be|off|shut))) ?(?!(?:that|it) so\b).+)$/i
+const NOT_TO =
+  /^(?:and |so |but )*(?:i|we|you|one)(?:(?:['’]re| are|['’]m| am|['’]s) not to| never| don['’]t(?: ever)?| do not| must not| mustn['’]t| may not| shouldn['’]t| should not) (?!(?:want|need|have|know|think|mind|like|care|believe|see|mean|get|say|use to|hear|feel|tell|smell|notice|stop|find|remember|even|really|just)\b)([a-z]+ .+)$/i
+const MEANS =
+  /^(?:please )?(?:and |so |but )*(?:never|not|no) (?:with |ever )?((?:the |a |an |any |your |that |those )?[a-z][\w'’ -]+)$/i
+
+const isMeans = (reading: Reading, { from, to }: Clause): boolean => {
+  const { tokens, phrases } = reading
+  const span = tokens.slice(from, to)
+  return (
+    phrases.some(phrase => phrase.from >= from && phrase.to <= to && (phrase.isTool || phrase.isMaterial)) &&
+    !span.some(({ tag }) => /^(?:number|verb|third|past|auxiliary|modal|pronoun|ing|preposition)$/.test(tag))
+  )
+}
+
+/**
+ * How the harm is avoided where no clause gives an order: nobody stays, fingers off, I keep my hand away, never with pliers.
+ *
+ * @source common practice, no source
+ */
+export const avoidedIn = (reading: Reading, clause: Clause): string | undefined => {
+  if (clause.marker !== undefined && !/^(?:so|therefore|hence|thus)$/.test(clause.marker)) return undefined
+  const said = sayTokens(reading.text, reading.tokens, clause.from, clause.to)
+  if (said.split(' ').length > LONGEST) return undefined
+  const nobody = NOBODY.exec(said)?.[1]
+  if (nobody !== undefined) return nobody
+  const limb = LIMB.exec(said)?.[1]
+  if (limb !== undefined) return `keep your ${limb}`
+  const careful = CAREFUL.exec(said)?.[1]
+  if (careful !== undefined) return yours(careful)
+  const not = NOT_TO.exec(said)?.[1]
+  return not === undefined ||
+    verbOf(not.split(' ')[0]?.toLowerCase() ?? '')?.form !== 'base' ||
+    /^do (?:this|that|it)\b/i.test(not)
+    ? undefined
+    : `do not ${yours(not)}`
+}
+
+/** "Never kitchen oil", "not the steam lance": with what it must not be done. */
+export const refusedMeans = (reading: Reading, clause: Clause): string | undefined => {
+  if (clause.marker !== undefined) return undefined
+  const means = MEANS.exec(sayTokens(reading.text, reading.tokens, clause.from, clause.to))?.[1]
+  return means !== undefined && isMeans(reading, clause) ? `do not use ${means}` : undefined
+}
+
+/** Words of a clause that still make an order. */
+const LONGEST = 14
