@@ -80,6 +80,8 @@ const WOUND = wordSet(
   'screw bolt nut nipple union gland fitting cap clamp strap collar fastener setscrew grubscrew locknut cable belt chain tensioner adjuster hose connector valve clip knob fixing stud capscrew jack',
 )
 const LOOSENS = wordSet('loosen slacken slack undo unclamp release crack unscrew untighten unbolt unlock untie')
+/** What is unlocked to be used again. */
+const UNDER_LOCK = wordSet('machine motor engine rcd rectifier drive supply pump compressor conveyor hoist crane')
 const LET_GO = wordSet('brake handbrake parking-brake footbrake clutch pressure tension grip hand button trigger lever')
 const FIXED_TO = wordSet('stand vice vise bench jig lift hoist mould mold packaging oven chuck')
 
@@ -204,6 +206,7 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if ((verb === 'cut' || verb === 'snip' || verb === 'break') && !PIPED.has(head)) return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
+  if (verb === 'unlock' && (isCut(thing) || UNDER_LOCK.has(head))) return undefined
   if (acts.has('loosen') && isEasedUntil(action)) return undefined
   if (acts.has('loosen') && !rest.includes('if') && !LET_GO.has(head))
     return LOOSENS.has(verb) || WOUND.has(head) ? 'loosened' : undefined
