@@ -18,9 +18,18 @@ const isPlural = (name: string): boolean => {
   return singular(last) !== last
 }
 
+/** Where a figure stands written: "twelve, it's on the plate". */
+const WRITTEN_ON = /^(?:plate|nameplate|book|manual|sheet|label|sticker|card|decal|tag|chart|leaflet)$/i
+const isWrittenOn = ({ tokens }: Reading, from: number, to: number): boolean =>
+  WRITTEN_ON.test(tokens[to - 1]?.word ?? '') &&
+  /^(?:on|in|by|from|to)$/.test(tokens[from - 2]?.word ?? '') &&
+  tokens.some(({ tag }) => tag === 'number')
+
 /** Things a sentence names surely, left to right, with where they begin in its text. */
-const thingsOf = ({ tokens, phrases, text }: Reading): readonly Named[] =>
-  phrases
+const thingsOf = (reading: Reading): readonly Named[] => {
+  const { tokens, phrases, text } = reading
+  return phrases
+    .filter(({ from, to }) => !isWrittenOn(reading, from, to))
     .filter(({ to }) => THINGS.has(tokens[to - 1]?.tag ?? '') && !BODY.has(tokens[to - 1]?.word ?? ''))
     .map(({ from, to, isTool }) => {
       const at = tokens[from]?.at ?? 0
@@ -30,6 +39,7 @@ const thingsOf = ({ tokens, phrases, text }: Reading): readonly Named[] =>
       const name = from === 0 ? decapitalize(said) : said
       return { at, name, isMany: isPlural(name.toLowerCase()), isTool: isUsed || isTool }
     })
+}
 
 const definite = (name: string): string =>
   `the ${name.replace(/^(?:the|a|an|this|that|these|those|your|my|new) /i, '')}`

@@ -36,6 +36,7 @@ type DraftedLimit = Drafted & { readonly part: number | undefined; readonly turn
 const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly DraftedLimit[] => {
   // Turns by sentence and dimension, counted as the limits go by, drafted or not.
   const turns = new Map<string, number>()
+  const slips = new Map([...replaced.values()].map(({ from, by }) => [by, from]))
   return limits.flatMap(found => {
     const key = `${found.sentence} ${found.dimension}`
     const turn = turns.get(key) ?? 0
@@ -44,8 +45,7 @@ const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly Dra
     const [sentence, reading] = [sentences[i], readings[i]]
     if (sentence === undefined || reading === undefined || replaced.get(i)?.from === found) return []
     // What takes a value back counts as much as what it takes back, and is of the same thing.
-    const slip = replaced.get(i - 1)
-    const first = slip?.by === found ? slip.from : found
+    const first = slips.get(found) ?? found
     const odds = first === found ? oddsOf(found) : Math.max(oddsOf(found), oddsOf(first))
     if (sigmoid(odds) < scorer.threshold('spec')) return []
     const question = limit.notes.find(note => note.kind === 'question')?.text

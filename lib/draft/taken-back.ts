@@ -1,5 +1,6 @@
 import { findTakenBack, type TakenBack } from '@/lib/quantity/taken-back'
 import { toTokens } from '@/lib/trade/tagger'
+import { decapitalize } from './clause-text'
 import type { Reading } from './feature'
 import { type LimitFound, mayHoldLimit } from './spec-feature'
 
@@ -53,7 +54,7 @@ const isNumeric = ({ shape }: LimitFound): boolean => shape !== 'qualitative'
 const OF_OTHER = /^(?:'s| is| was|,? that's|,? that is)(?: for)?\b/i
 
 const POINTS_BACK =
-  /^(?:it|that|those|these|this|them|they|one|ones|value|number|figure|torque|pressure|limit|setting)$/
+  /^(?:it|that|those|these|this|them|they|one|ones|value|number|figure|torque|pressure|limit|setting|(?:name|data|rating)?plate|book|manual|sheet|label|sticker|card|decal|tag|chart|leaflet)$/
 
 /** Whether a sentence speaks of nothing the one before did not: "that should be thirty newton metres". */
 const namesNothingElse = ({ tokens, phrases, text }: Reading, before: Reading, { limit }: LimitFound): boolean =>
@@ -97,9 +98,41 @@ export const findReplaced = (
     if (from === undefined || !isOther(from, by) || !namesNothingElse(reading, before, by)) continue
     replaced.set(i - 1, { from, by })
   }
+  for (const [i, old] of bySentence) {
+    const later = replaced.has(i) ? undefined : setRight(readings, bySentence, i, old.at(-1))
+    if (later !== undefined) replaced.set(i, later)
+  }
   return replaced
+}
+
+/** Sentences after the slip in which the right value may come. */
+const LATER = 2
+
+/** "Nine newton metres." "Sorry, nine is the old pump." "This one's twelve." "Twelve newton metres.": the right value comes later. */
+const setRight = (
+  readings: readonly Reading[],
+  bySentence: ReadonlyMap<number, readonly LimitFound[]>,
+  i: number,
+  from: LimitFound | undefined,
+): Replaced | undefined => {
+  const [before, slip] = [readings[i], readings[i + 1]]
+  if (from === undefined || before === undefined || slip === undefined || !OPENS_SLIP.test(slip.text)) return undefined
+  const figure = /^[\p{L}\d.,-]+/u.exec(from.limit.text)?.[0] ?? ''
+  const again = new RegExp(
+    `(?:\\b${figure.replaceAll('.', '\\.')}|\\bthat)(?: \\w+){0,2}?(?:['’]s| is| was) (?:for |on |from )?(?:the|my|an?|that|those)\\b`,
+    'i',
+  )
+  if (figure === '' || !again.test(slip.text)) return undefined
+  const right = Array.from({ length: LATER }, (_, k) => i + 2 + k).flatMap(at =>
+    (bySentence.get(at) ?? []).filter(one => one.dimension === from.dimension && isOther(one, from)),
+  )
+  const [first] = right
+  // Said again with its unit: that is how it is written.
+  const by = right.findLast(one => first !== undefined && !isOther(one, first))
+  const reading = readings[by?.sentence ?? -1]
+  return by !== undefined && reading !== undefined && namesNothingElse(reading, before, by) ? { from, by } : undefined
 }
 
 /** The words of a sentence with the value that the next one puts in its place. */
 export const withReplaced = (text: string, { from, by }: Replaced): string =>
-  `${text.slice(0, from.limit.at)}${by.limit.text.replace(/[.,;\s]+$/, '')}${text.slice(from.limit.to)}`
+  `${text.slice(0, from.limit.at)}${decapitalize(by.limit.text.replace(/[.,;\s]+$/, ''))}${text.slice(from.limit.to)}`

@@ -33,6 +33,21 @@ describe('[D15] a value taken back stands in no text', () => {
     ])
   })
 
+  test('nor where the right value comes some sentences later', () => {
+    const said = [
+      'Screw the drain plug in and torque it to nine newton metres.',
+      'Sorry, no, nine is the old pump.',
+      "This one's twelve.",
+      'Twelve newton metres, I looked it up.',
+    ]
+    expect(stepFor(...said)).toMatch(/torque it to twelve newton metres/i)
+    expect(draftOf('spec', AROUND[0], ...said, AROUND[1]).map(({ text, quantity }) => ({ text, quantity }))).toEqual([
+      { text: 'drain plug torque', quantity: { nominal: 12, unit: 'N.m' } },
+    ])
+    const other = [said[0] ?? '', 'Sorry, no, the gloves come first.', 'Twelve newton metres for the cap.']
+    expect(draftOf('spec', AROUND[0], ...other, AROUND[1]).map(({ quantity }) => quantity?.nominal)).toEqual([9, 12])
+  })
+
   test('two values of two things both stay', () => {
     const said = [
       'Torque the drain plug to forty newton meters.',
