@@ -75,7 +75,7 @@ const PATTERNS: readonly string[] = [
 const LOOSE = new RegExp(`\\b(?:${PATTERNS.join('|')})`, 'gi')
 /** A word that any of them holds, so that most sentences are passed over at once. */
 const ANY =
-  /\b(?:rings?|lip|seam|pip|neck|slot|half ?way|cards?|paper|enough|dead|breadth|than|as|taut|damp|moist|stiff|slack|firm|until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|flat|level|parallel|square|flush|tight|\w+tight|red|green|yellow|white|orange|palm|fingertips?|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
+  /\b(?:rings?|lip|seam|pip|neck|slot|half ?way|cards?|paper|enough|dead|breadth|(?:wider|thicker|deeper|longer|higher|lower|tighter|looser|thinner|further|bigger|smaller) than|(?:as|so) (?:tight|strong|hard|firm|slack|loose)|taut|damp|moist|stiff|slack|firm|until|till?|so|when|where|just|barely|lightly|nearly|between|lines?|marks?|rim|brim|notch(?:es)?|window|arrow|dots?|threads|edge|face|surface|cent(?:re|er)|middle|top|bottom|max|min|full|half|halfway|quarter|same|equal|even|alike|flat|level|parallel|square|flush|tight|\w+tight|red|green|yellow|white|orange|palm|fingertips?|nip\w*|pinch\w*|thumb|fingers?|hands?|clicks?|detent|stop|shoulder|bead|step|weep\w*|dribbl\w*|trickl\w*|spills?|hole|thirds?|no|nothing|without|drag|resistance|rub|friction|nudge)\b/i
 
 /** A stretch [at, to) of a text that may be a limit without a number. */
 export type Loose = { readonly at: number; readonly to: number; readonly text: string }
