@@ -7,6 +7,14 @@ import { onceForText } from './memo'
 import { type StemIndex, stemIndex } from './stem-index'
 import { stemOf, stemSet } from './words'
 
+/** @returns the steps somebody told: one put in where it was forgotten bears the time of the step beside it, and no words */
+export const toldSteps = (steps: readonly SheetStep[]): readonly SheetStep[] => {
+  const times = new Map<string, number>()
+  const timeOf = ({ mark }: SheetStep): string => `${mark.start} ${mark.end}`
+  for (const step of steps) times.set(timeOf(step), (times.get(timeOf(step)) ?? 0) + 1)
+  return steps.filter(step => step.mark.said.trim() !== '' || times.get(timeOf(step)) === 1)
+}
+
 /** "Before you start" means before the first step. */
 const FIRST_OF_ALL =
   /\bbefore (?:you )?(?:start(?:ing)?|begin(?:ning)?|anything else|any of (?:this|that)|(?:the )?work)\b(?: work)?\s*(?:[.,;]|$)/i

@@ -2,7 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { cautionsIn, isPowering, presences } from '../danger'
 import { isOfDeed } from '../hazard-signs'
-import { doneTooEarly, quote, saysWhen } from '../late'
+import { doneTooEarly, quote, saysWhen, toldSteps } from '../late'
 import { isApart, lateness, ownStems } from '../lateness'
 import { attachTo } from '../remedy'
 import { atMark, type Found, type Rule } from '../rule'
@@ -42,14 +42,15 @@ const FAR_BEHIND = 2
  * The step right after which the talk gives the warning, where the sheet has it steps later: what is said at the front of all
  * stands where it is wanted, what is said amid the work, about that work, is wanted there.
  */
-const toldBefore = (caution: Mark, number: number, steps: readonly SheetStep[]): SheetStep | undefined => {
-  let from = number - 1
+const toldBefore = (caution: Mark, own: SheetStep | undefined, steps: readonly SheetStep[]): SheetStep | undefined => {
+  const at = own === undefined ? -1 : steps.indexOf(own)
+  if (at < 0) return undefined
+  let from = at
   while (from > 0 && (steps[from - 1]?.mark.start ?? 0) >= caution.end) from--
-  const between = steps.slice(from, number - 1)
+  const between = steps.slice(from, at)
   const [next] = between
   if (next === undefined || between.length < FAR_BEHIND) return undefined
   const isOfThese = between.some(({ mark }) => sharesStem(caution, mark.text))
-  const own = steps[number - 1]
   return isOfThese && (own === undefined || !sharesStem(caution, own.mark.text)) ? next : undefined
 }
 const sharesStem = (caution: Mark, text: string): boolean => {
@@ -59,6 +60,7 @@ const sharesStem = (caution: Mark, text: string): boolean => {
 
 const check = ({ sheet, sentences }: Subject): readonly Found[] => {
   const index = stemIndex(sheet.steps)
+  const steps = toldSteps(sheet.steps)
   const found = new Map<Mark, SheetStep>()
   // Where the danger is only hinted at, lateness is arguable.
   const hinted = new Set<Mark>()
@@ -82,7 +84,7 @@ const check = ({ sheet, sentences }: Subject): readonly Found[] => {
       (FOR_LATER.test(caution.text) ? undefined : spokenOf(caution, number, sheet.steps, index))
     if (early !== undefined) found.set(caution, early)
     else if (sentences.length > 0 && !FOR_LATER.test(caution.text)) {
-      const told = toldBefore(caution, number, sheet.steps)
+      const told = toldBefore(caution, sheet.steps[number - 1], steps)
       if (told === undefined) continue
       found.set(caution, told)
       hinted.add(caution)

@@ -2,7 +2,7 @@ import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { sharedTime } from '@/lib/procedure/time'
-import { quote } from '../late'
+import { quote, toldSteps } from '../late'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
@@ -34,8 +34,9 @@ const isToldLate = (mark: Mark, late: readonly Sentence[]): boolean =>
 /** Seconds between owning up and what was forgotten. */
 const NEAR = 3
 
-const check = ({ sheet: { steps }, sentences }: Subject): readonly Found[] => {
+const check = ({ sheet, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0) return []
+  const steps = toldSteps(sheet.steps)
   const kept = inOrder(steps)
   if (kept.size === steps.length) return []
   const late = lateIn(sentences)

@@ -72,6 +72,9 @@ const readRow = (mark: Mark, sentences: readonly Sentence[]): Row => {
   return { mark, near, stands }
 }
 
+/** Names that a message gives; more are only counted. */
+const NAMED = 8
+
 const rowsOf = onceFor((sentences: readonly Sentence[]) => onceFor((mark: Mark) => readRow(mark, sentences)))
 
 const toFound = ({ mark, near, stands }: Row, isOneOfMany: boolean): Found => {
@@ -89,7 +92,8 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
   const rows = project.marks.filter(isSpoken).map(rowOf)
   const open = rows.filter(({ stands }) => stands === undefined)
   const isMany = open.length >= MANY
-  const names = [...new Set(open.map(({ mark }) => `"${mark.text}"`))].join(', ')
+  const all = [...new Set(open.map(({ mark }) => `"${mark.text}"`))]
+  const names = all.length > NAMED ? `${all.slice(0, NAMED).join(', ')} and ${all.length - NAMED} more` : all.join(', ')
   const summary: Found = {
     place: { at: 'list', kind: 'spec' },
     message: `${open.length} specs were only spoken: ${names}. Check them against the plate or the manual and note where each stands.`,

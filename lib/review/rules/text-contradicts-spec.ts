@@ -49,9 +49,20 @@ const contradictionsIn = (text: string, specs: readonly Mark[]): readonly Pair[]
   )
 }
 
-const remedyFor = ({ id, text }: Mark, { told, spec }: Pair): Remedy | undefined => {
+/** Whether the number in the step's words was put there by hand: nobody spoke it. */
+const isByHand = ({ said }: Mark, { quantity }: Reading): boolean =>
+  said.trim() !== '' && !readingsIn(said).some(reading => !disagree(reading.quantity, quantity))
+
+const remedyFor = (step: Mark, { told, spec }: Pair): Remedy | undefined => {
+  const { id, text } = step
   const value = formatQuantity(spec.quantity ?? {})
   if (value === '' || told.part !== undefined) return undefined
+  // Whoever corrected the words knew better than the talk.
+  if (isByHand(step, told))
+    return {
+      label: `Say ${formatQuantity(told.quantity)} in the spec`,
+      edits: [{ do: 'change-mark', id: spec.id, to: { quantity: told.quantity } }],
+    }
   return {
     label: `Say ${value} in the step`,
     edits: [{ do: 'change-mark', id, to: { text: `${text.slice(0, told.at)}${value}${text.slice(told.to)}` } }],
