@@ -34,6 +34,7 @@ const isMeans = (reading: Reading, { from, to }: Clause): boolean => {
  */
 export const avoidedIn = (reading: Reading, clause: Clause): string | undefined => {
   if (clause.marker !== undefined && !/^(?:so|therefore|hence|thus)$/.test(clause.marker)) return undefined
+  if (clause.to - clause.from > MOST_TOKENS || !MAY_AVOID.test(reading.text)) return undefined
   const said = sayTokens(reading.text, reading.tokens, clause.from, clause.to)
   if (said.split(' ').length > LONGEST) return undefined
   const nobody = NOBODY.exec(said)?.[1]
@@ -52,10 +53,15 @@ export const avoidedIn = (reading: Reading, clause: Clause): string | undefined 
 
 /** "Never kitchen oil", "not the steam lance": with what it must not be done. */
 export const refusedMeans = (reading: Reading, clause: Clause): string | undefined => {
-  if (clause.marker !== undefined) return undefined
+  if (clause.marker !== undefined || !REFUSES.test(reading.tokens[clause.from]?.word ?? '')) return undefined
   const means = MEANS.exec(sayTokens(reading.text, reading.tokens, clause.from, clause.to))?.[1]
   return means !== undefined && isMeans(reading, clause) ? `do not use ${means}` : undefined
 }
 
 /** Words of a clause that still make an order. */
 const LONGEST = 14
+const MOST_TOKENS = 24
+const REFUSES = /^(?:please|and|so|but|never|not|no)$/
+/** A sentence without any of these avoids nothing; spares most the look. */
+const MAY_AVOID =
+  /\b(?:nobody|no ?one|none|nothing|every(?:body|one|thing)|fingers?|hands?|feet|foot|toes?|hair|sleeves?|faces?|head|knuckles?|eyes|thumbs?|knees?|arms?|strings|laces|keep|stay|stand|wear|hold|wait|step|tie|clear|cover|shield|back|turn|look|leave|not|never|don['’]t|mustn['’]t|shouldn['’]t)\b/i

@@ -18,24 +18,20 @@ const WHY_NOT = /^(?:(?:and|but|so|well),? )*why not (?:just )?([^?]+?)\?$/i
 const OPENS_NAME = /^(?:a|an|the|some|any|my|your|his|that|this)\b/i
 const NAME_ASIDE = /,\s+(?!(?:I|Phillips|Allen|Torx)\b)[A-Z][a-z]+(?=,|[.?!]?$)/g
 
+const CALLED = new RegExp(
+  `,\\s+(?:${NAMES_TO}|remember|okay|ok|right|mind you|you know|is that understood|understood|by the way)(?=,|[.?!]?$)`,
+  'gi',
+)
+
 /**
  * A warning without what is said around it: interjections, names of those spoken to, "never, ever".
  *
  * @param text a sentence as spoken
  */
 export const withoutCalls = (text: string): string => {
-  const said = text
-    .replace(NAME_ASIDE, '')
-    .replace(
-      new RegExp(
-        `,\\s+(?:${NAMES_TO}|remember|okay|ok|right|mind you|you know|is that understood|understood|by the way)(?=,|[.?!]?$)`,
-        'gi',
-      ),
-      '',
-    )
-    .replace(LEAD, '')
+  const said = text.replace(NAME_ASIDE, '').replace(CALLED, '').replace(LEAD, '')
   const short = said.split(' ').length > 2 ? said : text
-  return `${short.charAt(0).toUpperCase()}${short.slice(1)}`
+  return short === text ? text : `${short.charAt(0).toUpperCase()}${short.slice(1)}`
 }
 
 /** "Can I grip the rod with pliers?" "Never, you scratch the chrome": what is refused, and what was said of it. */

@@ -3,7 +3,7 @@ import type { Token } from '@/lib/trade/tagger'
 import type { Reading } from './feature'
 
 /** How far a talk has come when it tells a step: its share of the talk, what was taken off before, and the action before. */
-export type Course = { readonly share: number; readonly undone: ReadonlySet<string>; readonly before: string }
+export type Course = { readonly share: number; readonly undone: Set<string>; readonly before: string }
 
 export const NO_ACTION = 'Do this:'
 
@@ -52,14 +52,11 @@ const namesIn = (text: string): readonly string[] =>
     .slice(1)
     .filter(word => word.length >= LEAST_LETTERS)
 
-/** The course of a talk behind a step worded so. */
+/** The course of a talk behind a step worded so; what it takes off is added to what was taken off before. */
 export const furtherCourse = (course: Course, text: string): Course => {
   const before = deedOf(text)
-  return {
-    ...course,
-    before,
-    undone: UNDOES.has(before) ? new Set([...course.undone, ...namesIn(text)]) : course.undone,
-  }
+  if (UNDOES.has(before)) for (const name of namesIn(text)) course.undone.add(name)
+  return { ...course, before }
 }
 
 /** Feature names of what is done in a step worded so, for `deed-model.json`. */

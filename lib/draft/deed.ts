@@ -22,6 +22,11 @@ const [LEAST, SURE] = [0.2, 0.5]
 export const toNameDeed = (model: Model, least = LEAST): NameDeed => {
   const scorer = toScorer<string>(model)
   const deeds = Object.keys(model.weights)
+  // By feature, then by verb: one pass over the features of a step weighs every verb.
+  const weights = new Float32Array(scorer.names.length * deeds.length)
+  deeds.forEach((deed, k) => {
+    for (const [at, weight] of scorer.weights(deed).entries()) weights[at * deeds.length + k] = weight
+  })
   return (worded, reading, course) => {
     if (!isOpenDeed(worded.text, reading)) return worded
     const indices = scorer.indicesOf(deedFeatures(worded.text, reading, course))

@@ -5,6 +5,9 @@ import { withArticle, yours } from './wording-place'
 /** A figure in a unit of torque. */
 const TORQUE =
   /\b(?:newton[ -]?(?:met(?:re|er)s?|centimet(?:re|er)s?)|foot[ -]?pounds?|inch[ -]?pounds?|pound[ -]?feet|n\.?m)\b/i
+/** @returns whether a text has a figure in a unit of torque */
+export const tellsTorque = (text: string): boolean => TORQUE.test(text)
+
 /** What is torqued. */
 const TORQUED =
   /\b(?:bolts?|screws?|set ?screws?|cap ?screws?|grub screws?|nuts?|lock ?nuts?|studs?|lugs?|plugs?|caps?|clamps?|terminals?|fittings?|unions?|couplings?|glands?)$/i

@@ -17,7 +17,7 @@ import { FASTENERS } from './wording-kinds'
 import { isSound, type Part, partsOf } from './wording-parts'
 import { impliedOrder } from './wording-phrase'
 import { secondLook } from './wording-second'
-import { withTorque } from './wording-torqued'
+import { tellsTorque, withTorque } from './wording-torqued'
 import { isIdleVerb } from './wording-verb'
 import { withAllWorn } from './wording-worn'
 
@@ -57,7 +57,7 @@ const PURPOSE = /(?<=\w \w.*),? (?:to (?:see|check|make sure|be sure|verify|conf
 
 /** A torque told is torqued to, where nothing else said so. */
 const torqued = (found: Worded, reading: Reading): Worded => {
-  if (found.more !== undefined) return found
+  if (found.more !== undefined || !tellsTorque(reading.text)) return found
   const order = withTorque(decapitalize(found.text.replace(/\.$/, '')), reading)
   const text = asSentence(cutToWords(order))
   if (text === found.text) return found

@@ -66,7 +66,7 @@ test('[D16] what is done is open only where no verb, or one that says nothing, w
 })
 
 test('[D16] what was taken off is known when it comes again', () => {
-  const further = furtherCourse(START, 'Remove the cover and lift the lid.')
+  const further = furtherCourse({ ...START, undone: new Set() }, 'Remove the cover and lift the lid.')
   expect([...further.undone]).toEqual(['cover'])
   expect(further.before).toBe('remove')
   const reading = readSentence('Cover on.')
