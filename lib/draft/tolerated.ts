@@ -13,6 +13,14 @@ const LET_OFF =
 const OFF =
   /^ (?:off|out|over or under|under or over|above or below|up or down|in either direction|leeway|wiggle room|of (?:leeway|grace|wiggle room|tolerance|room)|more or less|less or more|both ways|to play with|one way or (?:the other|another))\b/i
 
+/** A target and how far off it may be, as one limit from the first to the last of their words. */
+const withGrace = (text: string, before: Limit, target: number, by: number, { to }: Limit): Limit => ({
+  ...before,
+  quantity: aboutTarget(target, by, before.quantity.unit),
+  text: text.slice(before.at, to),
+  to,
+})
+
 /** `11 bar, and you can be half a bar off`: a tolerance put in other words after its target. */
 export const offAfter = (text: string, limits: readonly Limit[]): readonly Limit[] => {
   const kept: Limit[] = []
@@ -35,12 +43,7 @@ export const offAfter = (text: string, limits: readonly Limit[]): readonly Limit
       kept.push(limit)
       continue
     }
-    kept[kept.length - 1] = {
-      ...before,
-      quantity: aboutTarget(target, by, before.quantity.unit),
-      text: text.slice(before.at, limit.to),
-      to: limit.to,
-    }
+    kept[kept.length - 1] = withGrace(text, before, target, by, limit)
   }
   return kept
 }
@@ -136,12 +139,7 @@ export const toleranceAfter = (text: string, limits: readonly Limit[]): readonly
       kept.push(limit)
       continue
     }
-    kept[kept.length - 1] = {
-      ...before,
-      quantity: aboutTarget(target, by, before.quantity.unit),
-      text: text.slice(before.at, limit.to),
-      to: limit.to,
-    }
+    kept[kept.length - 1] = withGrace(text, before, target, by, limit)
   }
   return kept
 }

@@ -6,12 +6,13 @@ import { type Worded, wordStep } from '@/lib/draft/wording'
 import type { Model } from '@/lib/trade/model'
 import { type Case, OTHERS } from './cases'
 import { fitOutcomes, type Sample, type Settings } from './features'
+import { overlapOf } from './names'
 import { packModel } from './pack'
 
-export const SETTINGS: Settings = { leastCases: 10, penalty: 1.5, scaleOf: () => 1 }
+const SETTINGS: Settings = { leastCases: 10, penalty: 1.5, scaleOf: () => 1 }
 const FOLDS = 4
 /** Verbs that fewer steps are named by are not learned. */
-export const LEAST_STEPS = 20
+const LEAST_STEPS = 20
 /** Share of their union in time from which on a sentence is the step. */
 const SHARED = 0.3
 
@@ -23,25 +24,6 @@ type Told = Sample & {
   readonly form: string
 }
 
-const STOP = new Set(
-  'a an the of to and or with for in on at it its your our this that these those from by into onto off up out then until all any so is are be new old'.split(
-    ' ',
-  ),
-)
-const wordsOf = (text: string): readonly string[] =>
-  text
-    .toLowerCase()
-    .replace(/[^a-z0-9./ -]/g, ' ')
-    .split(/[\s-]+/)
-    .filter(word => word !== '' && !STOP.has(word))
-    .map(word => word.replace(/(?<=[a-z]{3})s$/, ''))
-
-/** How far two wordings share their words, 0 to 1, as the development cases are scored. */
-const overlap = (a: string, b: string): number => {
-  const [x, y] = [wordsOf(a), wordsOf(b)]
-  return x.length === 0 || y.length === 0 ? 0 : (2 * x.filter(word => y.includes(word)).length) / (x.length + y.length)
-}
-
 type Span = { readonly start: number; readonly end: number }
 
 const sharedBy = (a: Span, b: Span): number =>
@@ -49,7 +31,7 @@ const sharedBy = (a: Span, b: Span): number =>
   (Math.max(a.end, b.end) - Math.min(a.start, b.start))
 
 /** The steps of a case as they are worded, with the verb its writer gave each. */
-export const toTold = (source: Case): readonly Told[] => {
+const toTold = (source: Case): readonly Told[] => {
   const { sentences, gold, name, form, weight } = source
   const readings = sentences.map(({ text }) => readSentence(text))
   const steps = gold.marks.filter(({ kind }) => kind === 'step')
@@ -78,7 +60,7 @@ export const toTold = (source: Case): readonly Told[] => {
   })
 }
 
-export const print = (title: string, set: readonly Told[], modelOf: (told: Told) => Model): void => {
+const print = (title: string, set: readonly Told[], modelOf: (told: Told) => Model): void => {
   for (const least of [0.2, 0.3, 0.4, 0.5]) {
     const makers = new Map<Model, ReturnType<typeof toNameDeed>>()
     let [before, after, changed, better, worse, right, was] = [0, 0, 0, 0, 0, 0, 0]
@@ -87,7 +69,7 @@ export const print = (title: string, set: readonly Told[], modelOf: (told: Told)
       const name = makers.get(model) ?? toNameDeed(model, least)
       makers.set(model, name)
       const { text } = name(told.worded, told.reading, told.course)
-      const [a, b] = [overlap(told.worded.text, told.gold), overlap(text, told.gold)]
+      const [a, b] = [overlapOf(told.worded.text, told.gold), overlapOf(text, told.gold)]
       before += a
       after += b
       was += deedOf(told.worded.text) === deedOf(told.gold) ? 1 : 0

@@ -42,6 +42,7 @@ describe.each([
   ['first', 'procedures whose misses and wrong findings were looked at later', 0.35, 25],
   ['next', 'procedures of one more hand, looked at later too', 0.3, 21],
   ['later', 'procedures one half of which was looked at', 0.35, 5],
+  ['since', 'procedures of a last hand, from which nothing was learned', 0.45, 8],
 ] as const)('%s: %s', (sort, _, most, stepsEach) => {
   describe.each(unseenSets(sort))('%s', (__, procedures) => {
     test(`[R14] of the faults ${most} at most are not found where a foreman may point`, () => {

@@ -34,7 +34,7 @@ const FOLDER = 'tests/samples/review'
 
 /** @returns the procedures of each file of a sort, by the file's name; what was learned from which, see the README there. */
 export const unseenSets = (
-  sort: 'unseen' | 'taught' | 'fresh' | 'first' | 'next' | 'later',
+  sort: 'unseen' | 'taught' | 'fresh' | 'first' | 'next' | 'later' | 'since',
 ): readonly (readonly [string, readonly Unseen[]])[] =>
   readdirSync(FOLDER)
     .filter(file => file.startsWith(sort) && file.endsWith('.json'))
