@@ -33,7 +33,7 @@ export const DEEDS: readonly string[] = [...TO_PARTS, ...TO_SURFACES, 'switch']
 const WHERE =
   /(?:^| )(?:on|in|into|onto|over|under|underneath|through|down|up|across|round|around|along|to|with|from|at|until|before|after|against|behind|between|off|out|by|for|back|away|together|inside|when|while|if|so|as)\b/i
 const ON =
-  /^(?:back )?(?:on|onto|over|in|into|down|up|through|across|round|around|along|to|inside|between|under)(?: (?:to|into|onto))? (?=\S)/i
+  /^(?:back )?(?:on|onto|over|in|into|down|through|across|round|around|along|inside|between|under)(?: (?:to|into|onto))? (?=\S)/i
 const LONE = /^(?:back |all )*(?:off|out|back|up|down|in|on|over|away|through|together|home)$/i
 const BEFORE_WAY =
   /^(?:back |all )*(?:in|on|up|down|back|off|out|over)(?= (?:by|with|until|at|before|after|in|on|onto|into|hand|fingers?)\b)/i

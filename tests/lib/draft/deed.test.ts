@@ -37,6 +37,7 @@ test.each([
   ['Put the white grease on the teeth.', 'grease', 'grease the teeth with the white grease'],
   ['Put the wire brush over the fins.', 'brush', 'brush the fins with the wire brush'],
   ['Put a spanner on the nut and lean on it.', 'undo', 'undo the nut with a spanner and lean on it'],
+  ['Lower the clamps to forty inch-pounds.', 'torque', undefined],
   ['Put two knobs on the front.', 'undo', 'undo two knobs on the front'],
   ['Put the knobs back on the front.', 'undo', undefined],
   [
