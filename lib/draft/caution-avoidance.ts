@@ -2,6 +2,7 @@ import { verbOf } from '@/lib/trade/morphology'
 import type { Clause } from './clause'
 import { sayTokens } from './clause-text'
 import type { Reading } from './feature'
+import { WORN } from './wording-kinds'
 import { yours } from './wording-place'
 
 /** Nobody and nothing may be where it is dangerous. */
@@ -12,11 +13,11 @@ const LIMB =
   /^(?:and |so |but )*(?:your |my |the |both )?((?:bare |loose )?(?:fingers?|hands?|feet|foot|toes?|hair|sleeves?|faces?|head|knuckles?|eyes|thumbs?|knees?|arms?|hoodie strings|strings|laces)\b(?: and \w+)? (?:off|out|away|clear|up|tucked|back|behind)\b.*)$/i
 /** What somebody careful does. */
 const CAREFUL =
-  /^(?:and |so |but |then )*(?:i|we|you)(?:['’](?:d|ll|ve)| would| will| must| have to| need to| should| want to|['’]d better| had better)?(?: always| then| only| rather)* ((?:keep|stay|stand|wear|hold|wait|step|tie|clear|cover|shield|(?:back|turn|look) (?=up|away|off|aside)|leave (?=(?:it|them|that) (?:alone|be|off|shut))) ?(?!(?:that|it) so\b).+)$/i
+  /^(?:and |so |but |then )*(?:i|we|you)(?:['’](?:d|ll|ve)| would| will| must| have to| need to| should| want to|['’]d better| had better)?(?: always| then| only| rather)* ((?:keep|stay|stand|wear|hold|wait|step|tie|clear|cover|shield|(?:back|turn|look) (?=up|away|off|aside)|leave (?=(?:it|them|that) (?:alone|be|off|shut)))(?! (?:that|it) so\b|(?<=keep) (?:on )?(?!(?:every|some|any|no)thing|clear)\w+ing\b|.*\bwrong\b) ?.+)$/i
 const NOT_TO =
   /^(?:and |so |but )*(?:i|we|you|one)(?:(?:['’]re| are|['’]m| am|['’]s) not to| never| don['’]t(?: ever)?| do not| must not| mustn['’]t| may not| shouldn['’]t| should not) (?!(?:want|need|have|know|think|mind|like|care|believe|see|mean|get|say|use to|hear|feel|tell|smell|notice|stop|find|remember|even|really|just)\b)([a-z]+ .+)$/i
 const MEANS =
-  /^(?:please )?(?:and |so |but )*(?:never|not|no) (?:with |ever )?((?:the |a |an |any |your |that |those )?[a-z][\w'’ -]+)$/i
+  /^(?:please )?(?:and |so |but )*(?:never|not|no) (?:with |ever )?(?!(?:only|just|merely)\b)((?:the |a |an |any |your |that |those )?[a-z][\w'’ -]+)$/i
 
 const isMeans = (reading: Reading, { from, to }: Clause): boolean => {
   const { tokens, phrases } = reading
@@ -38,9 +39,14 @@ export const avoidedIn = (reading: Reading, clause: Clause): string | undefined 
   const said = sayTokens(reading.text, reading.tokens, clause.from, clause.to)
   if (said.split(' ').length > LONGEST) return undefined
   const nobody = NOBODY.exec(said)?.[1]
-  if (nobody !== undefined) return nobody
+  const told = verbOf(
+    /^(?:nobody|no ?one|none of you)(?: else)? ([a-z]+)/i.exec(nobody ?? '')?.[1]?.toLowerCase() ?? '',
+  )
+  if (nobody !== undefined) return told?.form === 'past' ? undefined : nobody
   const limb = LIMB.exec(said)?.[1]
-  if (limb !== undefined) return `keep your ${limb}`
+  // "Your hand behind the blade gets cut": what happens, never where to keep it.
+  const isTold = reading.tokens.slice(clause.from, clause.to).some(({ tag }) => /^(?:third|auxiliary|modal)$/.test(tag))
+  if (limb !== undefined) return isTold ? undefined : `keep your ${limb}`
   const careful = CAREFUL.exec(said)?.[1]
   if (careful !== undefined) return yours(careful)
   const not = NOT_TO.exec(said)?.[1]
@@ -54,7 +60,12 @@ export const avoidedIn = (reading: Reading, clause: Clause): string | undefined 
 /** "Never kitchen oil", "not the steam lance": with what it must not be done. */
 export const refusedMeans = (reading: Reading, clause: Clause): string | undefined => {
   if (clause.marker !== undefined || !REFUSES.test(reading.tokens[clause.from]?.word ?? '')) return undefined
-  const means = MEANS.exec(sayTokens(reading.text, reading.tokens, clause.from, clause.to))?.[1]
+  const said = sayTokens(reading.text, reading.tokens, clause.from, clause.to)
+  const means = MEANS.exec(said)?.[1]
+  const next = reading.tokens[clause.to]
+  // "No gloves", "no oil and it seizes": what is lacking, never what is forbidden.
+  if (/^(?:please |and |so |but )*no\b/i.test(said) && (WORN.test(said) || /^(?:and|means)$/.test(next?.word ?? '')))
+    return undefined
   return means !== undefined && isMeans(reading, clause) ? `do not use ${means}` : undefined
 }
 

@@ -15,6 +15,14 @@ const REFUSES =
 const CAN_I =
   /\b(?:can|could|should|may|shall|can['’]t|couldn['’]t) (?:i|he|she|we|you|they|one) (?:just |then |not |also |simply )*([a-z][^?]*?)(?:,? (?:then|though|or|instead|too))?\?$/i
 const WHY_NOT = /^(?:(?:and|but|so|well),? )*why not (?:just )?([^?]+?)\?$/i
+/** "Can you see the crack?" "Should I not wear gloves?": a no to these refuses no deed. */
+const PERCEIVES = /^(?:see|hear|feel|smell|tell|remember|imagine|guess|notice)\b/i
+const ASKS_NOT = /\b(?:should|shall|may) (?:i|we|you|they|one) not\b|\b(?:should|must)n['’]t\b/i
+/** "How far can I turn it?": not whether. */
+const WHICH_WAY = /\b(?:how|where|what|which|who)(?: [\w'’]+){0,3} $/i
+/** "No, no, that's fine." */
+const GRANTS =
+  /^(?:no,? )*(?:you can\b|go ahead|sure|(?:that|it)(?:['’]s| is) (?:all right|alright|fine|ok|okay|safe))\b/i
 const OPENS_NAME = /^(?:a|an|the|some|any|my|your|his|that|this)\b/i
 const NAME_ASIDE = /,\s+(?!(?:I|Phillips|Allen|Torx)\b)[A-Z][a-z]+(?=,|[.?!]?$)/g
 
@@ -55,12 +63,16 @@ export const refusedIn = (spoken: string, before: Reading | undefined): Refused 
   const text = once(spoken)
   const refusal = refusalOf(text)
   if (refusal === undefined || before === undefined || !before.text.trim().endsWith('?')) return undefined
-  const asked = CAN_I.exec(before.text.trim())?.[1] ?? WHY_NOT.exec(before.text.trim())?.[1]
-  if (asked === undefined || asked.split(' ').length > LONGEST || asked.split(' ').length < 2) return undefined
+  if (GRANTS.test(text.slice(refusal.length)) || ASKS_NOT.test(before.text)) return undefined
+  const can = CAN_I.exec(before.text.trim())
+  if (WHICH_WAY.test(before.text.trim().slice(0, can?.index ?? 0))) return undefined
+  const asked = can?.[1] ?? WHY_NOT.exec(before.text.trim())?.[1]
+  if (asked === undefined || PERCEIVES.test(asked) || asked.split(' ').length > LONGEST || asked.split(' ').length < 2)
+    return undefined
   const deed = asked
     .trim()
     .replace(/\b(?:my|our)\b/gi, 'your')
-    .replace(/\bme\b/gi, 'you')
+    .replace(/\b(?:me|i)\b/gi, 'you')
   return { order: `do not ${OPENS_NAME.test(deed) ? 'use ' : ''}${deed}`, rest: text.slice(refusal.length) }
 }
 

@@ -85,6 +85,12 @@ const isThreat = ({ tokens, clauses }: Reading, clause: Clause, i: number): bool
   return and?.word === 'and' && /^(?:determiner|pronoun|part|tool|material|noun|word)$/.test(subject?.tag ?? '')
 }
 
+/** "You hold it wrong and it cuts you": what happens to somebody, said of "you". */
+const isHypothetical = (reading: Reading, clause: Clause, i: number): boolean =>
+  clause.frame === 'you' &&
+  !reading.tokens.slice(clause.from, clause.to).some(({ tag }) => tag === 'modal') &&
+  isThreat(reading, clause, i)
+
 type Piece = { readonly from: number; readonly to: number }
 
 /** Clauses but for calls for care, and asides with what belongs to them. */
@@ -122,7 +128,7 @@ export const wordCaution = (spoken: Reading, before?: Reading): string => {
   for (const [i, clause] of clauses.entries()) {
     if (!kept.has(clause)) continue
     const told = refusedMeans(reading, clause) ?? (isOrder(i) ? orderIn(reading, clause) : undefined)
-    const order = told ?? avoidedIn(reading, clause)
+    const order = told ?? (isHypothetical(reading, clause, i) ? undefined : avoidedIn(reading, clause))
     const condition = order === undefined && KEEPS.has(clause.marker ?? '') ? conditionOf(reading, clause) : ''
     const isBehind = orderedAt === i - 1 && orders.length > 0 && tokens[clause.from]?.isAfterPause === false
     const last = rest.at(-1)

@@ -38,10 +38,17 @@ const decapitalizeAt = (text: string, token: Token, word: string): string =>
 export const isNotOnly = (tokens: readonly Token[], i: number): boolean =>
   tokens[i]?.word === 'not' && /^(?:just|only|merely)$/.test(tokens[i + 1]?.word ?? '')
 
-/** "Never, ever, | touch that", "don't, | lift it": refused just before, with nothing else said between. */
+/** Said with "no" as things, read as verbs. */
+const NO_DEED = /^(?:torque|force|heat|grease|oil|glue|tape|paint|hammer|pressure)$/
+
+/** "Never, ever, | touch that", "don't, | lift it", "don't you ever | lift it": refused just before, with nothing else said between. */
 export const isRefusedAhead = (tokens: readonly Token[], from: number): boolean => {
+  // "No torque on them."
+  const [no, deed, next] = tokens.slice(from, from + 3)
+  if (no?.word === 'no' && NO_DEED.test(deed?.word ?? '') && deed?.isAfterPause === false && next?.tag === 'particle')
+    return true
   let first = from
-  while (first > 0 && /^(?:never|ever|don't|don’t|please)$/.test(tokens[first - 1]?.word ?? '')) first--
+  while (first > 0 && /^(?:never|ever|don't|don’t|please|you)$/.test(tokens[first - 1]?.word ?? '')) first--
   const isOwn = first === 0 || tokens[first]?.isAfterPause === true || tokens[first - 1]?.tag === 'and'
   return isOwn && tokens.slice(first, from).some(({ word }) => /^(?:never|don['’]t)$/.test(word))
 }

@@ -41,6 +41,8 @@ const BEFORE_WAY =
 /** What holds what is put in or on it, and is neither closed up nor cleaned by that. */
 const HOLDS =
   /\b(?:cups?|mug|bowls?|box|boxes|bags?|tins?|trays?|buckets?|jars?|pots?|dish|skips?|bins?|bench|table|shelf|pocket|floor|ground|cloth|rag|towels?|swabs?|pads?|buds?|brush|sponge|wipes?|tissue|stick|cleaner|water|hand|fingers?)$/i
+/** Not all is done: "no grease on the rim", "the lid not on yet". */
+const REFUSED = /^(?:no|none|any)\b|\b(?:not|never)\b|n['’]t\b/i
 /** What is plugged in. */
 const PLUGGED = /\b(?:plugs?|leads?|cords?|cables?|connectors?|charger|socket|mains|wall)\b/i
 /** Letters of a verb that tell it in its forms. */
@@ -72,7 +74,7 @@ const toPart = (deed: string, own: string, { thing, where, more }: Order): strin
   if (hasTool(thing) && OF_FASTENERS.has(deed) && on !== null)
     return `${deed} ${where.slice(on[0].length)} with ${thing}${more}`
   if (hasTool(thing) && OF_FASTENERS.has(deed)) return undefined
-  if (IN_PLACE.has(deed) && (hasTool(thing) || /^(?:off|out|away)\b/i.test(where))) return undefined
+  if (IN_PLACE.has(deed) && (hasTool(thing) || /^(?:back |all )*(?:off|out|away)\b/i.test(where))) return undefined
   if (APART.has(deed) && /^(?:into|onto|to)\b/i.test(where)) return undefined
   if (deed === 'unplug' && (/\b(?:plug|key)$/i.test(thing) || !PLUGGED.test(thing))) return undefined
   if (isOfStuff(thing) || (IN_PLACE.has(deed) && HOLDS.test(placeOf(where)))) return undefined
@@ -156,7 +158,9 @@ export const withDeed = (text: string, deed: string, reading: Reading): string |
   const isNameless = text.startsWith(NO_ACTION)
   if (isTurned(text, deed, reading.text)) return undefined
   if (!isNameless && /^put on\b/i.test(text) && WORN.test(text)) return undefined
+  // "Put no grease on the rim": what is refused gets no other verb.
   const order = takeApart(text)
+  if (REFUSED.test(`${order.thing} ${order.where}`)) return undefined
   const said = isNameless
     ? toNamed(deed, text.replace(/\.$/, ''), reading)
     : deed === 'switch'

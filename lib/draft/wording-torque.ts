@@ -1,6 +1,11 @@
 import { withA } from './wording-kinds'
 import { withArticle, yours } from './wording-place'
 
+const DENIES =
+  /\b(?:never(?! (?:more|over|past|above|beyond|exceed\w*|(?:go(?:es)?|turn|take (?:it|them)) (?:over|past|above|beyond)))|(?:do|does|wo|ca)n['’]t (?:want|need|take|like|get))\b/i
+/** @returns whether a text tells a torque as the wrong one: "the bolts don't want twenty newton metres" */
+export const deniesTorque = (text: string): boolean => DENIES.test(text)
+
 const TORQUE =
   /((?:(?:about|to|at|between|no more than|not over|at most) )*(?:(?:\d[\d.,/-]*|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:-\w+)?|hundred|a hundred|point|and|to|or|plus|minus|half|a half|quarter)\s)+(?:newton[ -]?(?:metres?|meters?|centimetres?)|foot[ -]?pounds?|inch[ -]?pounds?|pound[ -]?feet|n\.?m\.?)(?:,? (?:plus (?:or |and )?minus|either way|give or take)(?: (?:[\d.]+|one|two|three|four|five|half|a half|a|ten))+(?: percent)?)?)/i
 
@@ -12,7 +17,8 @@ export const fromTorque = (said: string, whole: string): string | undefined => {
     found === null ||
     /\b(?:no(?! more)|nah|sorry|wait|other|another|apologi[sz]e|mistake|old|was|had|hang on|hold on|wrong|lie|aren't|isn't|instead|last time)\b/i.test(
       whole,
-    )
+    ) ||
+    deniesTorque(whole)
   )
     return undefined
   const [ahead = '', behind = ''] = [said.slice(0, found.index), said.slice(found.index + found[0].length)]

@@ -1,6 +1,7 @@
 import { countWords, MOST_WORDS, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { withArticle, yours } from './wording-place'
+import { deniesTorque } from './wording-torque'
 
 /** A figure in a unit of torque. */
 const TORQUE =
@@ -18,7 +19,13 @@ const WAY =
 /** What says nothing but that they are on. */
 const PUTS = 'put|fit|refit|raise|set(?! ?screw)|do|run|plug|cap|finish|bring|take|pull|wind|crank|cinch'
 const NO_ACTION = /^do this:/i
-const ASKS = /\b(?:if|should|would|used to|was|were)\b/i
+const ASKS = /\b(?:if|should|would|used to|was|were|came)\b/i
+/** What is refused is torqued by no means. */
+const REFUSES = /^(?:do not|don['’]t|never)\b/i
+/** Where an order's verb stands: a cap, a plug and a set are things too. */
+const OPENS = '(?<=^|, |\\band |\\bthen )'
+/** Goes no further than what is handled: in "put the wrench on the nut" that is the wrench. */
+const OWN = "(?!(?:on|onto|over|under|in|into|of|off|from|with|to|for|by|at|and|out)\\b)[\\w'’-]+ "
 
 /** The fastener a torque is told of: the last named before the figure, else right behind it ("on those bolts"). */
 const torquedIn = ({ text, tokens, phrases }: Reading): string | undefined => {
@@ -37,6 +44,14 @@ const torquedIn = ({ text, tokens, phrases }: Reading): string | undefined => {
   return (ahead ?? behind)?.name
 }
 
+/** Whether an order takes off what is named so, and puts nothing on: its torque is of another time. */
+const comesOff = (order: string, last: string): boolean =>
+  !/\b(?:re)?fit\b|\bput\b/.test(order) &&
+  new RegExp(
+    `\\b(?:remove (?:${OWN}){0,4}${last}\\b|(?:take|pull|lift|get) (?:(?:off|out) (?:${OWN}){0,4}${last}\\b|(?:${OWN}){0,4}${last} (?:off|out)\\b)|pull (?:${OWN}){0,4}${last}$)`,
+    'i',
+  ).test(order)
+
 /**
  * A sentence that tells a torque tells of tightening to it: "cover on, four screws, five newton metres" refits the cover
  * and torques the screws.
@@ -46,19 +61,20 @@ const torquedIn = ({ text, tokens, phrases }: Reading): string | undefined => {
  */
 export const withTorque = (order: string, reading: Reading): string => {
   const { text, isQuestion } = reading
-  if (isQuestion || !TORQUE.test(text) || IS_TOLD.test(order) || ASKS.test(text)) return order
+  if (isQuestion || !TORQUE.test(text) || IS_TOLD.test(order) || ASKS.test(text) || REFUSES.test(order)) return order
   const name = torquedIn(reading)
   const isNamed = TORQUE.test(order)
-  const pulled = new RegExp(`\\b(?:${PUTS})(?= (?:it|them)\\b[^,]*${TORQUE.source})`, 'i')
+  const pulled = new RegExp(`${OPENS}(?:${PUTS})(?= (?:it|them)\\b[^,]*${TORQUE.source})`, 'i')
   if (isNamed && pulled.test(order)) return order.replace(pulled, 'torque')
-  if (name === undefined) return order
+  if (name === undefined || deniesTorque(text)) return order
   const last = name.split(' ').at(-1) ?? ''
   const way = WAY.exec(text)?.[0] ?? ''
   const how = way === '' || order.includes(way) ? '' : ` ${way}`
   const torqued = `torque ${withArticle(yours(name))}${how}`
   if (NO_ACTION.test(order)) return torqued
+  if (!isNamed && comesOff(order, last)) return order
   // "Put the lugs in a star", "fit 4 screws": they are what is torqued.
-  const put = new RegExp(`\\b(?:${PUTS})(?= (?!(?:the |an? )?new\\b)(?:[\\w'’-]+ ){0,4}${last}\\b(?! with\\b))`, 'i')
+  const put = new RegExp(`${OPENS}(?:${PUTS})(?= (?!(?:the |an? )?new\\b)(?:${OWN}){0,4}${last}\\b(?! with\\b))`, 'i')
   if (put.test(order)) {
     const alone = new RegExp(`(torque (?:[\\w'’-]+ ){0,5}${last}) (?:back|up|down|on|in|home)(?= and |,|$)`, 'i')
     return order

@@ -5,9 +5,10 @@ import { yours } from './wording-place'
 
 const PUTS_ON = /^put on (?:[\w'’-]+ ){0,4}?[\w'’-]+$/i
 /** Refused, taken off, or another's. */
-const NOT_YOURS = /\b(?:no|not|never|without|than|his|her|their|its|instead of|under|over)(?: [\w'’-]+){0,2} ?$/i
+const NOT_YOURS =
+  /(?:n['’]t|\b(?:no|not|never|without|than|his|her|their|its|instead of|under|over|forget|skip|ditch|leave|lose|drop))(?: [\w'’-]+){0,2} ?$/i
 const IS_OFF =
-  /^,? ?(?:off|out|away|aside|isn't|aren't|won't|will not|don't|is|are|was|were|in the|on the|on its|for (?:the|your|my|his|her)|if)\b/i
+  /^,? ?(?:off|out|away|aside|\w+n['’]t|can|will|would|should|may|stays?(?! on\b)|hangs?|is|are|was|were|in the|on the|on its|for (?:the|your|my|his|her)|if)\b/i
 
 /**
  * "Harness, visor, ear defenders": everything that is worn, not what is named first alone.

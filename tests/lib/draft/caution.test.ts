@@ -89,6 +89,27 @@ describe('[D9] how harm is avoided is found where no clause orders it', () => {
     ['', "Those are knives, they don't stop for an arm.", "Take care: those are knives, they don't stop for an arm."],
     ['', 'I never used the hose, it floods the board.', 'Take care: I never used the hose, it floods the board.'],
     ['', 'You leave the fingers there.', 'Take care: you leave the fingers there.'],
+    // what happens is not what to do, and what is lacking is not forbidden
+    ['', 'You hold it wrong and it cuts you.', 'Take care: you hold it wrong and it cuts you.'],
+    ['', 'You step on it and it tips.', 'Take care: you step on it and it tips.'],
+    ['', 'You must stay back and the dog stays too.', 'Stay back; the dog stays too.'],
+    ['', 'I keep burning my fingers on that pipe.', 'Take care: I keep burning my fingers on that pipe.'],
+    ['', 'Your hand behind the blade gets cut.', 'Take care: your hand behind the blade gets cut.'],
+    ['', 'No gloves and the acid burns you.', 'No gloves and the acid burns you.'],
+    ['', 'No oil and it seizes.', 'No oil and it seizes.'],
+    ['', 'No kitchen oil, it ruins the pads.', 'Do not use kitchen oil; it ruins the pads.'],
+    ['', 'Not just the hammer.', 'Not just the hammer.'],
+    ['', 'Nobody checked the brake and it rolled away.', 'Take care: nobody checked the brake and it rolled away.'],
+    // a no to what is seen, to which way, to "not", and one that grants
+    ['Can you see the crack?', 'No, keep your hand out of there.', 'Keep your hand out of there.'],
+    ['How far can I turn it?', 'No, stop at the mark.', 'Stop at the mark.'],
+    ['Should I not wear gloves?', 'No, the acid burns.', 'Take care: the acid burns.'],
+    ['Can I leave it on?', 'No, you can, it is safe.', 'Take care: you can, it is safe.'],
+    [
+      'Can I switch it off before I open it?',
+      'No, the fan runs on.',
+      'Do not switch it off before you open it; the fan runs on.',
+    ],
   ] as const)('%s %s', ([before, said, text]) => {
     expect(wordCaution(readSentence(said), before === '' ? undefined : readSentence(before))).toBe(text)
   })

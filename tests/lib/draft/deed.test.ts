@@ -51,6 +51,10 @@ test.each([
   ['Put the alcohol on a cloth.', 'clean', undefined],
   ['Switch off the pump.', 'pull', undefined],
   ['Remove the key.', 'unplug', undefined],
+  // Refused, or not yet: no other verb.
+  ['Put no grease on the rim.', 'grease', undefined],
+  ['Put the lid not on yet.', 'refit', undefined],
+  ['Put the spring back off.', 'refit', undefined],
 ])('[D16] %s by "%s": %s', (text, deed, expected) => {
   const reading = readSentence(text)
   const found = withDeed(text, deed, reading)

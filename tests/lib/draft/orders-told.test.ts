@@ -58,3 +58,31 @@ test.each([
 ])('[D1] %s: what is refused is never ordered', (text, expected) => {
   expect(wordStep(readSentence(text)).text).toBe(expected)
 })
+
+// Typed to break it, not heard in a talk.
+test.each([
+  ["Don't you ever lift it by the eye.", 'Do not lift it by the eye.'],
+  ['Never take the bolts to twenty newton metres.', 'Do not take the bolts to twenty newton metres.'],
+  ["Don't go past five newton metres on those screws.", 'Do not go past five newton metres on those screws.'],
+  ['Fit the caps, no torque on them, 9 newton metres is for the bolts.', 'Fit the caps and do not torque on them.'],
+  ['Put the wrench on the nut, 25 newton metres.', 'Put the wrench on the nut and torque it.'],
+  [
+    'Lift the cap off the bolts, eight newton metres on those bolts later.',
+    'Lift the cap off the bolts and torque them.',
+  ],
+  ['The nuts came off at sixty newton metres.', 'Remove the nuts at sixty newton metres.'],
+  ["Pull the plug, that's 12 newton metres going back.", 'Pull the plug.'],
+  ['Drain plug out, 40 newton metres when it goes back.', 'Remove the drain plug.'],
+  ['Old plug out, new plug in, 12 newton metres.', 'Remove the old plug and fit the new plug, and torque it.'],
+  ['Take the nuts round in a star, 20 newton metres.', 'Torque the nuts round in a star.'],
+])('[D16] %s: a torque refused or of another time is no order, and an order keeps its verb', (text, expected) => {
+  expect(wordStep(readSentence(text)).text).toBe(expected)
+})
+
+test.each([
+  ["The bolts don't want twenty newton metres, they want ten.", /^Do this:/],
+  ['I never do the nuts at 60 newton metres, I do 50.', /^Do this:/],
+  ['Never more than ten newton metres on the bolts.', /\bten\b/],
+])('[D1] %s: nothing told as wrong is ordered', (text, expected) => {
+  expect(wordStep(readSentence(text)).text).toMatch(expected)
+})

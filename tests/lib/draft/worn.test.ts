@@ -12,6 +12,10 @@ test.each([
   ['Goggles that seal, not glasses, gauntlets.', 'Put on goggles that seal and gauntlets.'],
   ['Goggles, gauntlets, no gloves.', 'Put on goggles and gauntlets.'],
   ['Safety boots, and ear plugs for your wife.', 'Put on safety boots.'],
+  ["Gloves on, you don't need goggles.", 'Put on the gloves.'],
+  ['Put on gloves, forget the goggles.', 'Put on gloves.'],
+  ['Gloves on, goggles can stay on the hook.', 'Put on the gloves.'],
+  ['Gloves on, goggles stay on too.', 'Put on the gloves and goggles.'],
   ['Rubber gloves, and a mask if you use the powder.', 'Put on rubber gloves.'],
 ])('[D16] %s: all that is worn is put on', (text, expected) => {
   expect(wordStep(readSentence(text)).text).toBe(expected)
