@@ -1,20 +1,7 @@
-import { firstIndex } from '@/lib/procedure/search'
+import { longestRise } from '@/lib/procedure/rise'
+
 /** A step to be moved, and its place counted from 1. */
 export type Move = { readonly id: string; readonly place: number }
-
-/** @returns the longest run of numbers that rise, as a set of their indices (patience sorting). */
-const longestRise = (numbers: readonly number[]): ReadonlySet<number> => {
-  const ends: number[] = []
-  const before: (number | undefined)[] = []
-  for (const [i, n] of numbers.entries()) {
-    const low = firstIndex(ends.length, at => (numbers[ends[at] ?? 0] ?? 0) >= n)
-    before[i] = low === 0 ? undefined : ends[low - 1]
-    ends[low] = i
-  }
-  const kept = new Set<number>()
-  for (let i = ends.at(-1); i !== undefined; i = before[i]) kept.add(i)
-  return kept
-}
 
 /**
  * The fewest moves that bring steps from one order into another.

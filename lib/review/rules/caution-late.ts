@@ -39,19 +39,20 @@ const spokenOf = (
 const FAR_BEHIND = 2
 
 /**
- * The step right after which the talk gives the warning, where the sheet has it steps later: what is said at the front of all
- * stands where it is wanted, what is said amid the work, about that work, is wanted there.
+ * The step right before which the talk gives the warning, where the sheet has it steps later: what is said at the front of all
+ * stands where it is wanted, what is said amid the work, about that work, is wanted there. A step that was moved down took its
+ * warning along.
  */
 const toldBefore = (caution: Mark, own: SheetStep | undefined, steps: readonly SheetStep[]): SheetStep | undefined => {
   const at = own === undefined ? -1 : steps.indexOf(own)
-  if (at < 0) return undefined
+  if (own === undefined || at < 0) return undefined
   let from = at
   while (from > 0 && (steps[from - 1]?.mark.start ?? 0) >= caution.end) from--
   const between = steps.slice(from, at)
   const [next] = between
-  if (next === undefined || between.length < FAR_BEHIND) return undefined
+  if (next === undefined || between.length < FAR_BEHIND || own.mark.start < next.mark.start) return undefined
   const isOfThese = between.some(({ mark }) => sharesStem(caution, mark.text))
-  return isOfThese && (own === undefined || !sharesStem(caution, own.mark.text)) ? next : undefined
+  return isOfThese && !sharesStem(caution, own.mark.text) ? next : undefined
 }
 const sharesStem = (caution: Mark, text: string): boolean => {
   const stems = stemSet(text)

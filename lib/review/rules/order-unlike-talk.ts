@@ -1,47 +1,69 @@
 import type { Mark } from '@/lib/procedure/mark'
 import type { Sentence } from '@/lib/procedure/recording'
+import { longestRise } from '@/lib/procedure/rise'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import { sharedTime } from '@/lib/procedure/time'
 import { quote, toldSteps } from '../late'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
 import type { Subject } from '../subject'
+import { needsLater } from './needs-later'
+import { preparationLate } from './preparation-late'
+import { runUnready } from './run-unready'
+import { stepLate } from './step-late'
 import { lateIn } from './told-late'
 
-/** Steps that stand where the talk has them: the longest run of them whose times rise, by their index. */
-const inOrder = (steps: readonly SheetStep[]): ReadonlySet<number> => {
-  // ends[n]: which step ends the run of n + 1 steps that begins latest; before[i]: which step precedes i in its run.
-  const ends: number[] = []
-  const before: number[] = []
-  steps.forEach(({ mark }, i) => {
-    let [low, high] = [0, ends.length]
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if ((steps[ends[middle] ?? 0]?.mark.start ?? 0) <= mark.start) low = middle + 1
-      else high = middle
-    }
-    before[i] = ends[low - 1] ?? -1
-    ends[low] = i
-  })
-  const kept = new Set<number>()
-  for (let i = ends.at(-1) ?? -1; i >= 0; i = before[i] ?? -1) kept.add(i)
-  return kept
-}
-
-/** Whoever says "I should have said before" tells late what is done early: there the sheet is right. */
-const isToldLate = (mark: Mark, late: readonly Sentence[]): boolean =>
-  late.some(sentence => sharedTime(sentence, mark) > 0 || Math.abs(sentence.end - mark.start) < NEAR)
 /** Seconds between owning up and what was forgotten. */
 const NEAR = 3
 
-const check = ({ sheet, sentences }: Subject): readonly Found[] => {
-  if (sentences.length === 0) return []
-  const steps = toldSteps(sheet.steps)
-  const kept = inOrder(steps)
-  if (kept.size === steps.length) return []
+const isToldLate = (mark: Mark, late: readonly Sentence[]): boolean =>
+  late.some(sentence => sharedTime(sentence, mark) > 0 || Math.abs(sentence.end - mark.start) < NEAR)
+
+/**
+ * Whoever says "I should have said before" tells late what is done early: there the sheet is right. So it is with the steps told
+ * right after it that were moved up with it.
+ */
+const toldLate = (steps: readonly SheetStep[], sentences: readonly Sentence[]): ReadonlySet<string> => {
   const late = lateIn(sentences)
+  const next = new Map<string, string>()
+  const inTime = [...steps].sort((a, b) => a.mark.start - b.mark.start)
+  inTime.forEach(({ mark }, i) => {
+    next.set(mark.id, inTime[i + 1]?.mark.id ?? '')
+  })
+  const found = new Set<string>()
+  for (const [i, { mark }] of steps.entries()) {
+    const before = steps[i - 1]?.mark.id ?? ''
+    const isMovedAlong = () =>
+      found.has(before) &&
+      next.get(before) === mark.id &&
+      steps.some((other, j) => j > i && other.mark.end <= mark.start)
+    if (isToldLate(mark, late) || isMovedAlong()) found.add(mark.id)
+  }
+  return found
+}
+
+/** Rules that have a step moved out of the talk's order. */
+const MOVERS = [stepLate, preparationLate, needsLater, runUnready]
+
+/** Steps that would have to be moved if the sheet kept to the talk: they stand elsewhere for a reason. */
+const rightlyMoved = (subject: Subject): readonly string[] => {
+  const inTime = [...subject.sheet.steps].sort((a, b) => a.mark.start - b.mark.start)
+  const sheet = { ...subject.sheet, steps: inTime.map((step, i) => ({ ...step, number: i + 1 })) }
+  return MOVERS.flatMap(rule => rule.check({ ...subject, sheet }))
+    .flatMap(({ remedy }) => remedy?.edits ?? [])
+    .flatMap(edit => (edit.do === 'move-step' ? edit.id : []))
+}
+
+const check = (subject: Subject): readonly Found[] => {
+  const { sheet, sentences } = subject
+  if (sentences.length === 0) return []
+  const told = toldSteps(sheet.steps)
+  if (told.every(({ mark }, i) => (told[i - 1]?.mark.start ?? 0) <= mark.start)) return []
+  const isMeant = new Set([...toldLate(told, sentences), ...rightlyMoved(subject)])
+  const steps = told.filter(({ mark }) => !isMeant.has(mark.id))
+  const kept = longestRise(steps.map(({ mark }) => mark.start))
   return steps.flatMap(({ mark, number }, i) => {
-    if (kept.has(i) || isToldLate(mark, late)) return []
+    if (kept.has(i)) return []
     const after = steps.find((other, j) => j > i && other.mark.end <= mark.start)
     const other = after ?? steps.findLast((one, j) => j < i && one.mark.start >= mark.end)
     if (other === undefined) return []
