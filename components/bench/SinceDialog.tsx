@@ -44,12 +44,18 @@ export const SinceDialog = ({ project, onClose }: Props) => {
       {problem !== undefined && <p role="alert">{problem}</p>}
       {told !== undefined && (
         <>
+          {told.doubt !== undefined && (
+            <p role="note" className={styles.stops}>
+              {told.doubt}
+            </p>
+          )}
           <p role="status">
             {told.changes.length === 0 ? `Nothing changed ${told.words}.` : `What changed ${told.words}:`}
           </p>
           <ul className={styles.changes}>
-            {told.changes.map(change => (
-              <li key={change}>{change}</li>
+            {told.changes.map((change, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: two changes may read alike; the list never changes in place
+              <li key={i}>{change}</li>
             ))}
           </ul>
           {told.unread.length > 0 && (

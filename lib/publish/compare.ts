@@ -132,8 +132,8 @@ const moved = (project: Project, read: ReadBack): readonly Change[] => {
   })
 }
 
-/** Why a sheet may be another recording's: ids of marks alone don't tell, for drafts number them alike. */
-const otherFootage = (project: Project, { footage }: ReadBack): string | undefined => {
+/** @returns why a sheet may be another recording's: ids of marks alone don't tell, for drafts number them alike. */
+export const otherFootage = (project: Project, { footage }: ReadBack): string | undefined => {
   const own = project.recording.footage?.name ?? ''
   const named = footage?.name ?? ''
   return own === '' || named === '' || toLine(own) === toLine(named)

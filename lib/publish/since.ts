@@ -1,9 +1,11 @@
 import type { Project } from '@/lib/procedure/project'
 import { toSheet } from '@/lib/procedure/sheet'
-import { type Comparison, compareSheet } from './compare'
+import { adopt } from './adopt'
+import { type Comparison, compareSheet, otherFootage } from './compare'
 import { toSheetMarkdown } from './markdown'
 import { bullets, heading, item, paragraph, text } from './nodes'
 import { markdown } from './processor'
+import type { PublishOptions } from './publication'
 import type { ReadBack } from './read-back'
 import { parseSheetMarkdown } from './read-markdown'
 
@@ -13,6 +15,8 @@ export type Since = Pick<Comparison, 'unread'> & {
   readonly revision: string
   /** What was changed, in plain words and in the order of a sheet. */
   readonly changes: readonly string[]
+  /** Why it may be another recording's sheet; absent where nothing speaks for it. */
+  readonly doubt?: string
 }
 
 /** What a change would do, as what was done; why it is one is said of sheets edited by hand only. */
@@ -38,10 +42,15 @@ const inPast = (about: string): string => {
  *   throws.
  */
 export const changesSince = (project: Project, earlier: ReadBack): Since => {
-  const before: Project = { ...project, procedure: earlier.heading, marks: earlier.marks }
-  const now = parseSheetMarkdown(toSheetMarkdown(toSheet(project)))
+  const { heading: procedure, marks } = adopt(project, earlier)
+  const before: Project = { ...project, procedure, marks }
+  // What nobody has kept yet is not in such a sheet, then or now.
+  const options: PublishOptions = earlier.isKeptOnly ? { pencilled: 'leave-out' } : {}
+  const now = parseSheetMarkdown(toSheetMarkdown(toSheet(project), options))
   const changes = now.ok ? compareSheet(before, now.value).changes : []
+  const doubt = otherFootage(project, earlier)
   return {
+    ...(doubt === undefined ? {} : { doubt }),
     revision: earlier.heading.revision,
     changes: changes.map(({ about }) => inPast(about)),
     unread: earlier.unread,
@@ -49,7 +58,10 @@ export const changesSince = (project: Project, earlier: ReadBack): Since => {
 }
 
 /** @returns the changes as a list in Markdown. */
-export const toSinceMarkdown = ({ procedure }: Project, { revision, changes }: Since): string =>
+export const toSinceMarkdown = (
+  { procedure }: Project,
+  { revision, changes }: Pick<Since, 'revision' | 'changes'>,
+): string =>
   markdown.stringify({
     type: 'root',
     children: [

@@ -51,3 +51,30 @@ test('[P18] a sheet of an earlier revision, read back, is doubted in each of its
       'This sheet is revision B, and this recording is at C: taken over, it would undo what was changed since.',
     )
 })
+
+const readBack = (text: string) => {
+  const back = parseSheetMarkdown(text)
+  if (!back.ok) throw new Error('the sheet reads back')
+  return back.value
+}
+
+test('[P18] an earlier sheet that lost its links is still of the same marks', () => {
+  const linkless = toSheetMarkdown(toSheet(earlier)).replace(/\[([^\]]*)\]\([^)]*#t=[^)]*\)/g, '$1')
+  expect(linkless).not.toContain('#t=')
+  expect(changesSince(earlier, readBack(linkless)).changes).toEqual([])
+  expect(changesSince(now, readBack(linkless)).changes).toHaveLength(EDITS.length)
+})
+
+test('[P18] what nobody has kept yet is not told as added to a sheet that leaves it out', () => {
+  expect(toSheet(earlier).pencilled).toBe(1)
+  const kept = readBack(toSheetMarkdown(toSheet(earlier), { pencilled: 'leave-out' }))
+  expect(changesSince(earlier, kept).changes).toEqual([])
+})
+
+test('[P18] a sheet of other footage is doubted', () => {
+  expect(changesSince(earlier, read.value).doubt).toBeUndefined()
+  const other = readBack(toSheetMarkdown(toSheet(earlier)).replaceAll('drill service', 'lathe service'))
+  expect(changesSince(earlier, other).doubt).toMatch(
+    /^This sheet is of “lathe service\.mp4”, but this recording is “drill/,
+  )
+})
