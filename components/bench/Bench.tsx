@@ -73,7 +73,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     const doubt = lengthsDoubt(session.get().history.present.recording)
     if (doubt !== undefined) tell(doubt)
   })
-  const { takeTranscript } = useReceiving({ session, found, tell })
+  const { takeTranscript } = useReceiving({ session, found, tell, letGo: () => setWords(undefined) })
   const opened = found.state.is === 'open' ? found.state.opened : undefined
   const listening = useListening(opened, footage?.fingerprint)
   const drafting = useDrafting(transcript, (marks, doubt) => {

@@ -28,12 +28,14 @@ export const ReadBackDialog = ({ project, onPerform, onClose }: Props) => {
     if (file === undefined) return
     setProblem(undefined)
     setComparison(undefined)
-    const [sheet, { compareSheet }] = await Promise.all([readSheetFile(file), import('@/lib/publish/compare')])
+    const sheet = await readSheetFile(file, async read => {
+      const { compareSheet } = await import('@/lib/publish/compare')
+      return compareSheet(project, read)
+    })
     if (!sheet.ok) return setProblem(sheet.why)
-    const compared = compareSheet(project, sheet.read)
     setNotices(sheet.notices)
-    setComparison(compared)
-    setLeft(new Set(compared.changes.flatMap(({ doubt }, i) => (doubt === undefined ? [] : [i]))))
+    setComparison(sheet.value)
+    setLeft(new Set(sheet.value.changes.flatMap(({ doubt }, i) => (doubt === undefined ? [] : [i]))))
   }
   const toggle = (index: number) => {
     const next = new Set(left)

@@ -23,13 +23,13 @@ export const SinceDialog = ({ project, onClose }: Props) => {
     if (file === undefined) return
     setProblem(undefined)
     setTold(undefined)
-    const [sheet, { changesSince, sinceWords, toSinceMarkdown }] = await Promise.all([
-      readSheetFile(file),
-      import('@/lib/publish/since'),
-    ])
+    const sheet = await readSheetFile(file, async (read): Promise<Told> => {
+      const { changesSince, sinceWords, toSinceMarkdown } = await import('@/lib/publish/since')
+      const since = changesSince(project, read)
+      return { ...since, words: sinceWords(since.revision), markdown: toSinceMarkdown(project, since) }
+    })
     if (!sheet.ok) return setProblem(sheet.why)
-    const since = changesSince(project, sheet.read)
-    setTold({ ...since, words: sinceWords(since.revision), markdown: toSinceMarkdown(project, since) })
+    setTold(sheet.value)
   }
   const name = `${fileNameOf(project.procedure.title)}.changes.md`
   return (

@@ -90,6 +90,8 @@ export const TalkSurface = (props: Props) => {
       />
       <KindBar talk={talk} words={words} hasChosen={chosen !== undefined} onKind={props.onKind} />
       <Talk
+        // Of another transcript, no line is being corrected.
+        key={`${transcript.cues.length} ${transcript.name}`}
         talk={talk}
         cues={transcript.cues}
         marks={project.marks}

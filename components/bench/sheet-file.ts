@@ -3,11 +3,17 @@ import type { ReadBack } from '@/lib/publish/read-back'
 
 const SHEET = { text: 'choose a sheet in Markdown that Tellwright published.' }
 
-/** @returns a sheet read from its file, and what was found in reading it; refused in words that name the file. */
-export const readSheetFile = async (
+/**
+ * Reads a sheet from its file.
+ *
+ * @param use what is wanted of the sheet
+ * @returns that, and what was found in reading; whatever failed is refused in words that name the file
+ */
+export const readSheetFile = async <T>(
   file: File,
+  use: (read: ReadBack) => Promise<T>,
 ): Promise<
-  | { readonly ok: true; readonly read: ReadBack; readonly notices: readonly string[] }
+  | { readonly ok: true; readonly value: T; readonly notices: readonly string[] }
   | { readonly ok: false; readonly why: string }
 > => {
   try {
@@ -19,7 +25,7 @@ export const readSheetFile = async (
     if (!decoded.ok) return { ok: false, why: decoded.problems.map(formatProblem).join(' ') }
     const read = parseSheetMarkdown(decoded.value.text)
     if (!read.ok) return { ok: false, why: `${file.name}: ${read.problems.map(formatProblem).join(' ')}` }
-    return { ok: true, read: read.value, notices: decoded.value.problems.map(formatProblem) }
+    return { ok: true, value: await use(read.value), notices: decoded.value.problems.map(formatProblem) }
   } catch (error) {
     return {
       ok: false,

@@ -25,8 +25,7 @@ const FILMY =
 const OURS = /\.tellwright\.json$/i
 
 /** Text has no zero bytes, unless it is UTF-16, which says so in its first two. */
-const isText = async (file: File): Promise<boolean> => {
-  const head = new Uint8Array(await file.slice(0, HEAD).arrayBuffer())
+const isText = (head: Uint8Array): boolean => {
   const isUtf16 = (head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff)
   return isUtf16 || !head.includes(0)
 }
@@ -62,6 +61,27 @@ const unknownFile = (name: string): Result<Sorted> =>
     place: { file: name },
   })
 
+/** A folder, or a file that went away meanwhile. */
+const unreadable = (name: string): Result<Sorted> =>
+  refusal({
+    code: 'unreadable-file',
+    message:
+      'this could not be read: it is a folder, or was moved or locked meanwhile. Choose the file itself once more.',
+    place: { file: name },
+  })
+
+/** A sheet as it is published: front matter that opens with its title, then its steps or links to times. */
+const isSheet = (text: string): boolean =>
+  /^\uFEFF?---\r?\ntitle:/.test(text) && /^## Steps\s*$|\]\([^)\s]*#t=\d/m.test(text)
+
+const sheetAsTranscript = (name: string): Result<Sorted> =>
+  refusal({
+    code: 'sheet-as-transcript',
+    message:
+      'this is a published sheet, no transcript. To take over what was edited in it, open its recording and choose Publish, then “Read an edited sheet back…”.',
+    place: { file: name },
+  })
+
 /**
  * Tells by its content what a file is: a project, a transcript or footage.
  *
@@ -72,7 +92,12 @@ export const sortFile = async (given: GivenFile): Promise<Result<Sorted>> => {
   const place = { file: file.name }
   if (file.size === 0)
     return refusal({ code: 'empty-file', message: 'this file is empty. Choose another, or copy it again.', place })
-  const isTextual = await isText(file)
+  const head = await file
+    .slice(0, HEAD)
+    .arrayBuffer()
+    .catch(() => undefined)
+  if (head === undefined) return unreadable(file.name)
+  const isTextual = isText(new Uint8Array(head))
   if (FILMY.test(file.name) || !(isTextual || WORDY.test(file.name))) {
     const footage = await asFootage(given)
     if (footage.ok) return footage
@@ -85,6 +110,7 @@ export const sortFile = async (given: GivenFile): Promise<Result<Sorted>> => {
     const parsed = parseProject(text, file.name)
     return parsed.ok ? success({ is: 'project', project: parsed.value }) : parsed
   }
+  if (isSheet(text)) return sheetAsTranscript(file.name)
   const read = readTranscript(bytes, file.name)
   return read.ok
     ? success({ is: 'transcript', transcript: read.value.transcript, problems: read.value.problems })

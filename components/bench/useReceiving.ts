@@ -12,10 +12,12 @@ type Options = {
   readonly session: Session
   readonly found: Pick<ReturnType<typeof useFootage>, 'state' | 'take'>
   readonly tell: (text: string) => void
+  /** Lets go of what is held of the talk before: its words are no longer there. */
+  readonly letGo: () => void
 }
 
 /** Takes transcripts, and whatever is dropped on the bench, to where they belong. */
-export const useReceiving = ({ session, found, tell }: Options) => {
+export const useReceiving = ({ session, found, tell, letGo }: Options) => {
   const say = (...words: readonly (string | undefined)[]) => {
     const all = words.filter(word => word !== undefined && word !== '')
     if (all.length > 0) tell(all.join(' '))
@@ -24,6 +26,7 @@ export const useReceiving = ({ session, found, tell }: Options) => {
     const old = session.get().history.present.recording.transcript
     const corrected = old?.cues.filter(cue => cue.corrected !== undefined).length ?? 0
     session.perform({ do: 'set-transcript', transcript })
+    letGo()
     say(
       `The talk is “${transcript.name}” now; Ctrl + Z takes it back.`,
       corrected === 0 ? undefined : `The ${countOf(corrected, 'line')} corrected went with the talk before.`,
@@ -40,8 +43,10 @@ export const useReceiving = ({ session, found, tell }: Options) => {
       const received = receive(parts, session.get().history.present, found.state.is === 'open')
       if (received.footage !== undefined) await found.take(received.footage)
       const words = [...received.words, ...refused]
-      if (received.transcript === undefined) say(...words)
-      else takeTranscript(received.transcript, ...words)
+      if (received.transcript !== undefined) return takeTranscript(received.transcript, ...words)
+      // Words on other files must not hide what there is to say of the footage.
+      const doubt = received.footage && lengthsDoubt(session.get().history.present.recording)
+      say(doubt, ...words)
     }
     take(given).catch((error: unknown) => tell(error instanceof Error ? error.message : String(error)))
   })

@@ -2,6 +2,9 @@ import { expect, test } from 'vitest'
 import { sortFile } from '@/components/bench/sorting'
 import { emptyProject } from '@/lib/procedure/project'
 import { formatProject } from '@/lib/procedure/project-file'
+import { toSheet } from '@/lib/procedure/sheet'
+import { toSheetMarkdown } from '@/lib/publish/markdown'
+import { exampleProject } from '../../lib/publish/example'
 
 const sort = async (name: string, text: string) => {
   const sorted = await sortFile({ file: new File([text], name) })
@@ -37,4 +40,22 @@ test('a file that is neither text nor footage is refused, with what to do for a 
 
 test('a transcript without a cue is refused', async () => {
   expect(await sort('lid.vtt', 'WEBVTT\n')).toMatch(/^no-cues: /)
+})
+
+test('a published sheet is no transcript: refused, with where it is read back', async () => {
+  const sheet = toSheetMarkdown(toSheet(exampleProject()))
+  expect(await sort('drill.sheet.md', sheet)).toMatch(/^sheet-as-transcript: .*Read an edited sheet back…/)
+  expect(await sort('drill.sheet.md', sheet.replaceAll('\n', '\r\n'))).toMatch(/^sheet-as-transcript: /)
+  expect(await sort('notes.md', '---\ntitle: A talk\n---\n\nTake the lid off.\n')).toBe('transcript')
+})
+
+test('what cannot be read, such as a folder, is refused by itself and loses no other file', async () => {
+  const folder = new File(['x'], 'clips')
+  folder.slice = () => {
+    const blob = new Blob()
+    blob.arrayBuffer = () => Promise.reject(new DOMException('A requested file or directory could not be found'))
+    return blob
+  }
+  const sorted = await sortFile({ file: folder })
+  expect(sorted.ok ? sorted.value.is : sorted.problems.map(({ code }) => code)).toEqual(['unreadable-file'])
 })
