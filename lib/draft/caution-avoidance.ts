@@ -13,7 +13,7 @@ const LIMB =
   /^(?:and |so |but )*(?:your |my |the |both )?((?:bare |loose )?(?:fingers?|hands?|feet|foot|toes?|hair|sleeves?|faces?|head|knuckles?|eyes|thumbs?|knees?|arms?|hoodie strings|strings|laces)\b(?: and \w+)? (?:off|out|away|clear|up|tucked|back|behind)\b.*)$/i
 /** What somebody careful does. */
 const CAREFUL =
-  /^(?:and |so |but |then )*(?:i|we|you)(?:['’](?:d|ll|ve)| would| will| must| have to| need to| should| want to|['’]d better| had better)?(?: always| then| only| rather)* ((?:keep|stay|stand|wear|hold|wait|step|tie|clear|cover|shield|(?:back|turn|look) (?=up|away|off|aside)|leave (?=(?:it|them|that) (?:alone|be|off|shut)))(?! (?:that|it) so\b|(?<=keep) (?:on )?(?!(?:every|some|any|no)thing|clear)\w+ing\b|.*\bwrong\b) ?.+)$/i
+  /^(?:and |so |but |then )*(?:i|we|you)(?:['’](?:d|ll|ve)| would| will| must| have to| need to| should| want to|['’]d better| had better)?(?: always| then| only| rather)* ((?:keep|stay|stand|wear|hold|wait|step|tie|clear|cover|shield|(?:back|turn|look) (?=up|away|off|aside)|leave (?=(?:it|them|that) (?:alone|be|off|shut)))(?! (?:that|it) so\b|(?<=keep) (?:on )?(?:burn|los|gett|cutt|break|hurt|tripp|slipp|forgett|dropp|hitt|bump|scald|nick|pinch|see|find|say|tell|hear)ing\b|.*\bwrong\b) ?.+)$/i
 const NOT_TO =
   /^(?:and |so |but )*(?:i|we|you|one)(?:(?:['’]re| are|['’]m| am|['’]s) not to| never| don['’]t(?: ever)?| do not| must not| mustn['’]t| may not| shouldn['’]t| should not) (?!(?:want|need|have|know|think|mind|like|care|believe|see|mean|get|say|use to|hear|feel|tell|smell|notice|stop|find|remember|even|really|just)\b)([a-z]+ .+)$/i
 const MEANS =
@@ -62,10 +62,13 @@ export const refusedMeans = (reading: Reading, clause: Clause): string | undefin
   if (clause.marker !== undefined || !REFUSES.test(reading.tokens[clause.from]?.word ?? '')) return undefined
   const said = sayTokens(reading.text, reading.tokens, clause.from, clause.to)
   const means = MEANS.exec(said)?.[1]
-  const next = reading.tokens[clause.to]
+  const [and, subject] = reading.tokens.slice(clause.to, clause.to + 2)
   // "No gloves", "no oil and it seizes": what is lacking, never what is forbidden.
-  if (/^(?:please |and |so |but )*no\b/i.test(said) && (WORN.test(said) || /^(?:and|means)$/.test(next?.word ?? '')))
-    return undefined
+  const isLacking =
+    and?.word === 'and' &&
+    /^(?:determiner|pronoun|part|tool|material|noun|word)$/.test(subject?.tag ?? '') &&
+    !/^(?:i|we)$/.test(subject?.word ?? '')
+  if (/^(?:please |and |so |but )*no\b/i.test(said) && (WORN.test(said) || isLacking)) return undefined
   return means !== undefined && isMeans(reading, clause) ? `do not use ${means}` : undefined
 }
 

@@ -86,10 +86,18 @@ const isThreat = ({ tokens, clauses }: Reading, clause: Clause, i: number): bool
 }
 
 /** "You hold it wrong and it cuts you": what happens to somebody, said of "you". */
-const isHypothetical = (reading: Reading, clause: Clause, i: number): boolean =>
-  clause.frame === 'you' &&
-  !reading.tokens.slice(clause.from, clause.to).some(({ tag }) => tag === 'modal') &&
-  isThreat(reading, clause, i)
+const isHypothetical = (reading: Reading, clause: Clause, i: number): boolean => {
+  const next = reading.clauses[i + 1]
+  return (
+    clause.frame === 'you' &&
+    next !== undefined &&
+    !BOUND.test(wordsOf(reading, clause)) &&
+    !BOUND.test(wordsOf(reading, next)) &&
+    !/^and (?:(?:i|we|there)\b|you (?!are\b|will\b|['’]))/.test(wordsOf(reading, next)) &&
+    isThreat(reading, clause, i)
+  )
+}
+const BOUND = /\b(?:must|have to|need to|ought|should|want to|better|would)\b/
 
 type Piece = { readonly from: number; readonly to: number }
 

@@ -47,8 +47,11 @@ export const isRefusedAhead = (tokens: readonly Token[], from: number): boolean 
   const [no, deed, next] = tokens.slice(from, from + 3)
   if (no?.word === 'no' && NO_DEED.test(deed?.word ?? '') && deed?.isAfterPause === false && next?.tag === 'particle')
     return true
+  if (tokens[from]?.tag === 'and') return false
   let first = from
   while (first > 0 && /^(?:never|ever|don't|don’t|please|you)$/.test(tokens[first - 1]?.word ?? '')) first--
+  // "You don't, | lift it" tells of one time; "you never, ever | lift it" of every one.
+  if (tokens[first]?.word === 'you' && tokens[from - 1]?.word !== 'ever') first++
   const isOwn = first === 0 || tokens[first]?.isAfterPause === true || tokens[first - 1]?.tag === 'and'
   return isOwn && tokens.slice(first, from).some(({ word }) => /^(?:never|don['’]t)$/.test(word))
 }

@@ -42,7 +42,7 @@ const BEFORE_WAY =
 const HOLDS =
   /\b(?:cups?|mug|bowls?|box|boxes|bags?|tins?|trays?|buckets?|jars?|pots?|dish|skips?|bins?|bench|table|shelf|pocket|floor|ground|cloth|rag|towels?|swabs?|pads?|buds?|brush|sponge|wipes?|tissue|stick|cleaner|water|hand|fingers?)$/i
 /** Not all is done: "no grease on the rim", "the lid not on yet". */
-const REFUSED = /^(?:no|none|any)\b|\b(?:not|never)\b|n['’]t\b/i
+const REFUSED = /^(?:no|none)\b|\b(?:not(?! (?:longer|more|less|over|too|so|quite)\b)|never)\b/i
 /** What is plugged in. */
 const PLUGGED = /\b(?:plugs?|leads?|cords?|cables?|connectors?|charger|socket|mains|wall)\b/i
 /** Letters of a verb that tell it in its forms. */

@@ -2,7 +2,7 @@ import { withA } from './wording-kinds'
 import { withArticle, yours } from './wording-place'
 
 const DENIES =
-  /\b(?:never(?! (?:more|over|past|above|beyond|exceed\w*|(?:go(?:es)?|turn|take (?:it|them)) (?:over|past|above|beyond)))|(?:do|does|wo|ca)n['’]t (?:want|need|take|like|get))\b/i
+  /\bnever (?:do|does|take|takes|torque|tighten|pull|run|turn|wind|set|goes)\b(?! (?:\w+ ){0,2}(?:over|past|above|beyond|more)\b)|n['’]t (?:want|need|take|like|get) (?:[\w.-]+ ){1,4}(?:newton|foot|inch|pound|n\.?m\b)/i
 /** @returns whether a text tells a torque as the wrong one: "the bolts don't want twenty newton metres" */
 export const deniesTorque = (text: string): boolean => DENIES.test(text)
 

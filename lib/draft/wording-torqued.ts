@@ -61,9 +61,10 @@ const comesOff = (order: string, last: string): boolean =>
  */
 export const withTorque = (order: string, reading: Reading): string => {
   const { text, isQuestion } = reading
-  if (isQuestion || !TORQUE.test(text) || IS_TOLD.test(order) || ASKS.test(text) || REFUSES.test(order)) return order
+  if (isQuestion || !TORQUE.test(text) || IS_TOLD.test(order) || ASKS.test(text)) return order
   const name = torquedIn(reading)
   const isNamed = TORQUE.test(order)
+  if (isNamed && REFUSES.test(order)) return order
   const pulled = new RegExp(`${OPENS}(?:${PUTS})(?= (?:it|them)\\b[^,]*${TORQUE.source})`, 'i')
   if (isNamed && pulled.test(order)) return order.replace(pulled, 'torque')
   if (name === undefined || deniesTorque(text)) return order
@@ -72,7 +73,7 @@ export const withTorque = (order: string, reading: Reading): string => {
   const how = way === '' || order.includes(way) ? '' : ` ${way}`
   const torqued = `torque ${withArticle(yours(name))}${how}`
   if (NO_ACTION.test(order)) return torqued
-  if (!isNamed && comesOff(order, last)) return order
+  if (!isNamed && (comesOff(order, last) || (REFUSES.test(order) && order.includes(last)))) return order
   // "Put the lugs in a star", "fit 4 screws": they are what is torqued.
   const put = new RegExp(`${OPENS}(?:${PUTS})(?= (?!(?:the |an? )?new\\b)(?:${OWN}){0,4}${last}\\b(?! with\\b))`, 'i')
   if (put.test(order)) {

@@ -55,6 +55,7 @@ test.each([
   ['Put no grease on the rim.', 'grease', undefined],
   ['Put the lid not on yet.', 'refit', undefined],
   ['Put the spring back off.', 'refit', undefined],
+  ['Put the starter not longer than 15 seconds.', 'run', 'run the starter not longer than 15 seconds'],
 ])('[D16] %s by "%s": %s', (text, deed, expected) => {
   const reading = readSentence(text)
   const found = withDeed(text, deed, reading)

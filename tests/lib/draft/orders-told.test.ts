@@ -86,3 +86,18 @@ test.each([
 ])('[D1] %s: nothing told as wrong is ordered', (text, expected) => {
   expect(wordStep(readSentence(text)).text).toMatch(expected)
 })
+
+test.each([
+  ['You never, ever file those.', 'Do not file those.'],
+  ['You do not use your finger, well, you don’t, but you watch the level.', /watch the level/],
+  ['Twenty-five foot-pounds, it’s a tapered thread so it don’t take much.', 'Tighten to twenty-five foot-pounds.'],
+  [
+    'Hanger bolts, don’t just feel them, put the wrench on, twenty-five newton metres.',
+    'Do not just feel them and put the wrench on, and torque the hanger bolts.',
+  ],
+])('[D1] %s: only what is refused is', (text, expected) => {
+  const said = wordStep(readSentence(text)).text
+  if (typeof expected === 'string') expect(said).toBe(expected)
+  else expect(said).toMatch(expected)
+  expect(said).not.toMatch(/not watch/)
+})
