@@ -65,7 +65,9 @@ const isAvoidance = ({ tokens, clauses }: Reading, clause: Clause, i: number): b
 const orderIn = (reading: Reading, clause: Clause): string | undefined => {
   const order = orderOf(reading, clause)
   if (order === undefined || !isSound(order)) return undefined
-  return clause.isNegated || isRefusedAhead(reading.tokens, clause.from)
+  // "Put nothing on it" forbids as it stands.
+  const forbids = /^[a-z]+ (?:no|nothing|none|neither)\b/i.test(order)
+  return !forbids && (clause.isNegated || isRefusedAhead(reading.tokens, clause.from))
     ? `do not ${order.replace(/^(?:do )?(?:not|never|don't) /i, '')}`
     : order
 }

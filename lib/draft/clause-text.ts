@@ -48,13 +48,18 @@ export const isRefusedAhead = (tokens: readonly Token[], from: number): boolean 
   if (no?.word === 'no' && NO_DEED.test(deed?.word ?? '') && deed?.isAfterPause === false && next?.tag === 'particle')
     return true
   if (tokens[from]?.tag === 'and') return false
+  const isEver = tokens[from - 1]?.word === 'ever'
+  const leads = isEver ? LEADS_EVER : LEADS_REFUSED
   let first = from
-  while (first > 0 && /^(?:never|ever|don't|don’t|please|you)$/.test(tokens[first - 1]?.word ?? '')) first--
+  while (first > 0 && leads.test(tokens[first - 1]?.word ?? '')) first--
   // "You don't, | lift it" tells of one time; "you never, ever | lift it" of every one.
-  if (tokens[first]?.word === 'you' && tokens[from - 1]?.word !== 'ever') first++
+  if (tokens[first]?.word === 'you' && !isEver) first++
   const isOwn = first === 0 || tokens[first]?.isAfterPause === true || tokens[first - 1]?.tag === 'and'
-  return isOwn && tokens.slice(first, from).some(({ word }) => /^(?:never|don['’]t)$/.test(word))
+  const said = tokens.slice(first, from).map(({ word }) => word)
+  return isOwn && /\b(?:never|don['’]t|(?:do|must|should|may|can|would) not)\b/.test(said.join(' '))
 }
+const LEADS_REFUSED = /^(?:never|ever|don't|don’t|do|not|please|you)$/
+const LEADS_EVER = /^(?:never|ever|don't|don’t|do|not|please|you|i|we|one|must|should|would|may|can)$/
 
 /** "like" between pauses or before an amount fills; "like a wallet" compares. */
 const isIdle = (tokens: readonly Token[], i: number): boolean => {

@@ -19,7 +19,8 @@ const WAY =
 /** What says nothing but that they are on. */
 const PUTS = 'put|fit|refit|raise|set(?! ?screw)|do|run|plug|cap|finish|bring|take|pull|wind|crank|cinch'
 const NO_ACTION = /^do this:/i
-const ASKS = /\b(?:if|should|would|used to|was|were|came)\b/i
+const ASKS =
+  /\b(?:if|should|would|used to|was|were|came|comes after|next time|(?:not|never) tight|leave (?:it|them|those) loose|without torque|later(?=[,.]|$))\b/i
 /** What is refused is torqued by no means. */
 const REFUSES = /^(?:do not|don['’]t|never)\b/i
 /** Where an order's verb stands: a cap, a plug and a set are things too. */

@@ -100,6 +100,7 @@ describe('[D9] how harm is avoided is found where no clause orders it', () => {
     ['', 'No kitchen oil, it ruins the pads.', 'Do not use kitchen oil; it ruins the pads.'],
     ['', 'No matches, and open that window.', 'Do not use matches and open that window.'],
     ['', 'You have to wear gauntlets and it shows.', 'Wear gauntlets; it shows.'],
+    ['', 'Put nothing on the bench.', 'Put nothing on the bench.'],
     ['', 'Not just the hammer.', 'Not just the hammer.'],
     ['', 'Nobody checked the brake and it rolled away.', 'Take care: nobody checked the brake and it rolled away.'],
     // a no to what is seen, to which way, to "not", and one that grants

@@ -66,12 +66,12 @@ test.each([
   ["Don't go past five newton metres on those screws.", 'Do not go past five newton metres on those screws.'],
   ['Fit the caps, no torque on them, 9 newton metres is for the bolts.', 'Fit the caps and do not torque on them.'],
   ['Put the wrench on the nut, 25 newton metres.', 'Put the wrench on the nut and torque it.'],
-  [
-    'Lift the cap off the bolts, eight newton metres on those bolts later.',
-    'Lift the cap off the bolts and torque them.',
-  ],
+  ['Lift the cap off the bolts, eight newton metres on those bolts.', 'Lift the cap off the bolts and torque them.'],
   ['The nuts came off at sixty newton metres.', 'Remove the nuts at sixty newton metres.'],
   ["Pull the plug, that's 12 newton metres going back.", 'Pull the plug.'],
+  ['Bolts in, not tight, 10 newton metres is later.', 'Fit the bolts, not tight.'],
+  ['Bolts in, leave them loose, 10 newton metres comes after.', 'Fit the bolts and leave them loose.'],
+  ['Nuts on, without torque, 60 newton metres later.', 'Fit the nuts.'],
   ['Drain plug out, 40 newton metres when it goes back.', 'Remove the drain plug.'],
   ['Old plug out, new plug in, 12 newton metres.', 'Remove the old plug and fit the new plug, and torque it.'],
   ['Take the nuts round in a star, 20 newton metres.', 'Torque the nuts round in a star.'],
@@ -89,6 +89,9 @@ test.each([
 
 test.each([
   ['You never, ever file those.', 'Do not file those.'],
+  ['Do not, ever, open it.', 'Do not open it.'],
+  ['You must never, ever touch the coil.', 'Do not touch the coil.'],
+  ["You don't, lift it by the frame.", 'Lift it by the frame.'],
   ['You do not use your finger, well, you don’t, but you watch the level.', /watch the level/],
   ['Twenty-five foot-pounds, it’s a tapered thread so it don’t take much.', 'Tighten to twenty-five foot-pounds.'],
   [
