@@ -1,7 +1,7 @@
 import { avoidedIn, refusedMeans } from './caution-avoidance'
 import { refusedIn, withoutCalls, withoutRefusal } from './caution-talk'
 import type { Clause } from './clause'
-import { asSentence, isRefusedAhead, joinOrders, sayTokens } from './clause-text'
+import { asSentence, isContrasted, isRefusedAhead, joinOrders, sayTokens } from './clause-text'
 import { type Reading, readSentence } from './feature'
 import { conditionOf, KEEPS } from './wording-condition'
 import { isSound } from './wording-parts'
@@ -48,7 +48,8 @@ const isAvoidance = ({ tokens, clauses }: Reading, clause: Clause, i: number): b
     marker !== undefined ||
     token === undefined ||
     isIdleVerb(token) ||
-    NO_ORDER.test(token.word)
+    NO_ORDER.test(token.word) ||
+    isContrasted(tokens, from)
   )
     return false
   // "And give you a bloody nose."
@@ -137,7 +138,11 @@ export const wordCaution = (spoken: Reading, before?: Reading): string => {
   let orderedAt = -1
   for (const [i, clause] of clauses.entries()) {
     if (!kept.has(clause)) continue
-    const told = refusedMeans(reading, clause) ?? (isOrder(i) ? orderIn(reading, clause) : undefined)
+    const found = refusedMeans(reading, clause) ?? (isOrder(i) ? orderIn(reading, clause) : undefined)
+    // "Don't open it | or lift it": neither.
+    const isNeither =
+      tokens[clause.from]?.word === 'or' && orderedAt === i - 1 && orders.at(-1)?.startsWith('do not ') === true
+    const told = isNeither && found?.startsWith('do not ') === false ? `do not ${found}` : found
     const order = told ?? (isHypothetical(reading, clause, i) ? undefined : avoidedIn(reading, clause))
     const condition = order === undefined && KEEPS.has(clause.marker ?? '') ? conditionOf(reading, clause) : ''
     const isBehind = orderedAt === i - 1 && orders.length > 0 && tokens[clause.from]?.isAfterPause === false

@@ -61,6 +61,10 @@ export const isRefusedAhead = (tokens: readonly Token[], from: number): boolean 
 const LEADS_REFUSED = /^(?:never|ever|don't|don’t|do|not|please|you)$/
 const LEADS_EVER = /^(?:never|ever|don't|don’t|do|not|please|you|i|we|one|must|should|would|may|can)$/
 
+/** "Twist it rather than | pull it": what is not done. */
+export const isContrasted = (tokens: readonly Token[], from: number): boolean =>
+  tokens[from - 1]?.word === 'than' && tokens[from - 2]?.word === 'rather'
+
 /** "like" between pauses or before an amount fills; "like a wallet" compares. */
 const isIdle = (tokens: readonly Token[], i: number): boolean => {
   const token = tokens[i]

@@ -1,7 +1,7 @@
 import type { Token } from '@/lib/trade/tagger'
 import { NUMBERS } from './bound-words'
 import type { Clause } from './clause'
-import { countWords, isLooseEnded, isRefusedAhead, sayTokens } from './clause-text'
+import { countWords, isContrasted, isLooseEnded, isRefusedAhead, sayTokens } from './clause-text'
 import type { Reading } from './feature'
 import { conditionOf, KEEPS, TORN } from './wording-condition'
 import { fastenersAt } from './wording-fastener'
@@ -203,6 +203,7 @@ export const partsOf = (reading: Reading, around: readonly (string | undefined)[
       else pending = condition
       return
     }
+    if (isContrasted(reading.tokens, clause.from)) return
     const grip = gripOf(reading, clause)
     if (grip !== undefined) {
       if (last !== undefined && last.until === i - 1) addTo(grip)
@@ -226,7 +227,10 @@ export const partsOf = (reading: Reading, around: readonly (string | undefined)[
       ?.replace(/^go ahead(?: and|,)? ?/, '')
       .replace(RUNS_ON, '')
     if (order === undefined || !isSound(order)) return
-    const text = isForbidden(reading, clause) ? `do not ${order.replace(/^(?:do )?(?:not|never) /, '')}` : order
+    // "Don't open it | or lift it": neither.
+    const isNeither = opener?.word === 'or' && last?.until === i - 1 && last.text.startsWith('do not ')
+    const text =
+      isNeither || isForbidden(reading, clause) ? `do not ${order.replace(/^(?:do )?(?:not|never) /, '')}` : order
     const whole = pending === '' || text.includes(pending) ? text : `${text} ${pending}`
     parts.push({ text: whole, until: i, to: endOf(done), isWeak: told === undefined })
     pending = ''

@@ -101,6 +101,7 @@ describe('[D9] how harm is avoided is found where no clause orders it', () => {
     ['', 'No matches, and open that window.', 'Do not use matches and open that window.'],
     ['', 'You have to wear gauntlets and it shows.', 'Wear gauntlets; it shows.'],
     ['', 'Put nothing on the bench.', 'Put nothing on the bench.'],
+    ['', "Don't open it or lift it.", 'Do not open it and do not lift it.'],
     ['', 'Not just the hammer.', 'Not just the hammer.'],
     ['', 'Nobody checked the brake and it rolled away.', 'Take care: nobody checked the brake and it rolled away.'],
     // a no to what is seen, to which way, to "not", and one that grants

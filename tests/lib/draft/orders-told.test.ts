@@ -90,6 +90,9 @@ test.each([
 test.each([
   ['You never, ever file those.', 'Do not file those.'],
   ['Do not, ever, open it.', 'Do not open it.'],
+  ["Don't open it or lift it.", 'Do not open it and do not lift it.'],
+  ['Rather than pull it, twist it.', 'Twist it.'],
+  ['Twist it rather than pull it.', 'Twist it rather than pull it.'],
   ['You must never, ever touch the coil.', 'Do not touch the coil.'],
   ["You don't, lift it by the frame.", 'Lift it by the frame.'],
   ['You do not use your finger, well, you don’t, but you watch the level.', /watch the level/],
