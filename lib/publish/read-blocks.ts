@@ -22,7 +22,7 @@ export type StepSighting = Sighting & { readonly owned: readonly Sighting[] }
 /** The text being read, for quoting what was not understood. */
 export type Source = {
   readonly text: string
-  /** Whether no time link is left in it. */
+  /** Whether its time links are words now: none is left, but a span stands at the end of a line. */
   readonly isLinkless: boolean
   readonly unread: Unread[]
 }

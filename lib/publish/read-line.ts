@@ -97,7 +97,7 @@ const readParts = (nodes: readonly PhrasingContent[], form: LineForm): Shown => 
 }
 
 /**
- * @param isLinkless the whole sheet has no time link left: times at the end of lines are read in their place
+ * @param isLinkless the time links of the whole sheet are words now: times at the end of lines are read in their place
  * @returns a line that defines a mark, taken apart
  */
 export const readLine = (given: readonly PhrasingContent[], form: LineForm, isLinkless: boolean): ReadLine => {
@@ -118,8 +118,8 @@ export const readLine = (given: readonly PhrasingContent[], form: LineForm, isLi
   }
 }
 
-/** Where a mark is said, as a list's line names it. */
-const WHERE = /^\((?:steps? )?(?:\d+|footage)(?:, (?:\d+|footage))*(?:, pencilled)?\)$/
+/** Where a mark is said, as a list's line names it; its numbers may have gone with their links. */
+const WHERE = /^\((?:(?:steps? )?(?:\d+|footage)(?:, (?:\d+|footage))*|(?:steps?)?[\s,]*)(?:, pencilled)?\)$/
 
 const isWhere = (node: PhrasingContent): boolean =>
   node.type === 'emphasis' && (node.children.some(isTimeLink) || WHERE.test(toPlain(node).trim()))

@@ -104,6 +104,9 @@ const toReadBack = (g: Gathered, { marks, lines, fresh, untimed }: Assembled): R
   isKeptOnly: g.front.isKeptOnly,
 })
 
+/** A span at the end of a line, as a time link leaves it that lost its address. */
+const BARE_SPAN = /\d:\d\d *[–—-] *\d+(?::\d\d)+ *(?:\*pencilled\*)? *$/m
+
 /** Whether a line of a list at the front, whose link is gone, repeats a mark of the same name: it is compared with that one. */
 const isRepetition = (g: Gathered, { kind, read: { shown }, line }: FrontSighting): boolean => {
   const all = [...g.steps.flatMap(step => [step, ...step.owned]), ...g.loose]
@@ -122,7 +125,11 @@ const isRepetition = (g: Gathered, { kind, read: { shown }, line }: FrontSightin
  */
 export const parseSheetMarkdown = (text: string): Result<ReadBack> => {
   const straight = withStraightQuotes(text.replace(/^\uFEFF/, ''))
-  const source: Source = { text: straight, isLinkless: !straight.includes('#t='), unread: [] }
+  const source: Source = {
+    text: straight,
+    isLinkless: !straight.includes('#t=') && BARE_SPAN.test(straight),
+    unread: [],
+  }
   const root = markdown.parse(source.text)
   const parts = partsOf(root)
   const [yaml] = root.children

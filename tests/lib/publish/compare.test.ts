@@ -205,6 +205,20 @@ describe('a sheet whose syntax a hand broke', () => {
     ])
   })
 
+  test('[P3] takes no ratio at the end of a line for its time where links went with their words', () => {
+    const mixed = {
+      ...project,
+      marks: project.marks.map(mark => (mark.kind === 'material' ? { ...mark, text: 'two-stroke mix 1:50' } : mark)),
+    }
+    const sheet = toSheetMarkdown(toSheet(mixed))
+    const gone = sheet.replace(/ ?\[[^\]]*\]\([^)]*#t=[^)]*\)/g, '')
+    expect(gone).not.toContain('#t=')
+    expect(gone).toMatch(/two-stroke mix 1:50(?: \*\([^)]*\)\*)?$/m)
+    expect(compared(mixed, gone)).toEqual({ changes: [], unread: [] })
+    const words = sheet.replace(/\[([^\]]*)\]\([^)]*#t=[^)]*\)/g, '$1')
+    expect(compared(mixed, words)).toEqual({ changes: [], unread: [] })
+  })
+
   test('[P3] knows every line by its text and the time written where a text processor took all links out', () => {
     const bare = text.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
     expect(bare).not.toContain('#t=')
