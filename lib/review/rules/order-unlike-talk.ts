@@ -62,15 +62,26 @@ const check = (subject: Subject): readonly Found[] => {
   const isMeant = new Set([...toldLate(told, sentences), ...rightlyMoved(subject)])
   const steps = told.filter(({ mark }) => !isMeant.has(mark.id))
   const kept = longestRise(steps.map(({ mark }) => mark.start))
+  const isNextOf = (i: number): boolean =>
+    !kept.has(i) && (steps[i - 1]?.mark.start ?? Number.POSITIVE_INFINITY) <= (steps[i]?.mark.start ?? -1)
   return steps.flatMap(({ mark, number }, i) => {
-    if (kept.has(i)) return []
-    const after = steps.find((other, j) => j > i && other.mark.end <= mark.start)
+    // Of steps that were moved together, the first is told, and up to which they go.
+    if (kept.has(i) || (i > 0 && !kept.has(i - 1) && isNextOf(i))) return []
+    let last = i
+    while (isNextOf(last + 1)) last++
+    const after = steps.find((other, j) => j > last && other.mark.end <= mark.start)
     const other = after ?? steps.findLast((one, j) => j < i && one.mark.start >= mark.end)
-    if (other === undefined) return []
+    const end = steps[last]
+    if (other === undefined || end === undefined) return []
+    const side = after === undefined ? 'after' : 'before'
+    const [who, what] =
+      last === i
+        ? [`Step ${number}, ${quote(mark)}, stands`, 'it']
+        : [`Steps ${number} to ${end.number}, from ${quote(mark)} on, stand`, 'them']
     return [
       {
         place: atMark(mark),
-        message: `Step ${number}, ${quote(mark)}, stands ${after === undefined ? 'after' : 'before'} step ${other.number}, ${quote(other.mark)}; the talk tells it the other way round. Check that it is meant so.`,
+        message: `${who} ${side} step ${other.number}, ${quote(other.mark)}; the talk tells ${what} the other way round. Check that it is meant so.`,
       },
     ]
   })

@@ -46,6 +46,31 @@ describe('[R2] a sheet may have another order than the talk', () => {
     expect(found(project, 'order-unlike-talk')).toHaveLength(1)
   })
 
+  test('steps moved together are told once', () => {
+    const project = sample(
+      [
+        step('Photograph the wiring', 20),
+        step('Label each lead', 25),
+        step('Take the cover off', 0),
+        step('Undo the strap', 5),
+        step('Lift the tank', 10),
+      ],
+      {
+        talk: [
+          'Take the cover off.',
+          'Undo the strap.',
+          'Lift the tank.',
+          'Look.',
+          'Photograph the wiring.',
+          'Label each lead.',
+        ],
+      },
+    )
+    expect(found(project, 'order-unlike-talk').map(({ message }) => message)).toEqual([
+      'Steps 1 to 2, from "Photograph the wiring" on, stand before step 3, "Take the cover off"; the talk tells them the other way round. Check that it is meant so.',
+    ])
+  })
+
   test('and a step moved to the end takes its warning along', () => {
     const talked = [
       'Take the cover off.',
