@@ -20,11 +20,17 @@ const isOfAnother = (between: string): boolean => {
 
 const INTO_VALUE = /\s*\b(?:to|at|with|by|of|for|in|about|around|until|till)?\s*$/i
 
+const BOUND = /^(?:no (?:more|less) than|not (?:over|under)|at (?:least|most)|up to|under|over|below|above)\s+/i
+
+/** "No more than 40, wait, 50": the bound is the speaker's for the second figure too, unless it has its own. */
+const boundOf = (gone: string, stands: string): string =>
+  BOUND.test(stands) || !/^\d|^[a-z]+(?:-[a-z]+)?\b/i.test(stands) ? '' : (BOUND.exec(gone)?.[0] ?? '')
+
 /** The text with the words of one slip left out: the value that stands is said, or none where it is of another thing. */
 const mend = (text: string, { at, to, until, unit, between }: TakenBack): string =>
   isOfAnother(between)
     ? `${text.slice(0, at).replace(INTO_VALUE, '')}${text.slice(until)}`
-    : `${text.slice(0, at)}${text.slice(to, until)}${unit === '' ? '' : ` ${unit}`}${text.slice(until)}`
+    : `${text.slice(0, at)}${boundOf(text.slice(at, to), text.slice(to, until))}${text.slice(to, until)}${unit === '' ? '' : ` ${unit}`}${text.slice(until)}`
 
 /** "The fuse, not the 10 amp one, the 15 amp one" is the 15 amp fuse. */
 const CONTRAST =

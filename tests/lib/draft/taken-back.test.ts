@@ -57,6 +57,11 @@ describe('[D15] a value taken back stands in no text', () => {
     expect(withoutTakenBack('Wait 5 minutes, no more than 6 minutes.')).toBe('Wait 5 minutes, no more than 6 minutes.')
   })
 
+  test('a bound said once holds for the figure that stands, unless that has its own', () => {
+    expect(withoutTakenBack('At least four, sorry, five millimetres.')).toBe('At least five millimetres.')
+    expect(withoutTakenBack('At least 40, no, at most 50 newton metres.')).toBe('at most 50 newton metres.')
+  })
+
   test('what is spoken of another thing is not put in its place', () => {
     expect(withoutTakenBack('Torque the studs to 25, no wait, the nuts are 30 newton metres.')).toBe(
       'Torque the studs.',
