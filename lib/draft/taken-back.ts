@@ -23,8 +23,7 @@ const INTO_VALUE = /\s*\b(?:to|at|with|by|of|for|in|about|around|until|till)?\s*
 const BOUND = /^(?:no (?:more|less) than|not (?:over|under)|at (?:least|most)|up to|under|over|below|above)\s+/i
 
 /** "No more than 40, wait, 50": the bound is the speaker's for the second figure too, unless it has its own. */
-const boundOf = (gone: string, stands: string): string =>
-  BOUND.test(stands) || !/^\d|^[a-z]+(?:-[a-z]+)?\b/i.test(stands) ? '' : (BOUND.exec(gone)?.[0] ?? '')
+const boundOf = (gone: string, stands: string): string => (BOUND.test(stands) ? '' : (BOUND.exec(gone)?.[0] ?? ''))
 
 /** The text with the words of one slip left out: the value that stands is said, or none where it is of another thing. */
 const mend = (text: string, { at, to, until, unit, between }: TakenBack): string =>

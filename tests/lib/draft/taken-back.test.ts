@@ -59,6 +59,7 @@ describe('[D15] a value taken back stands in no text', () => {
 
   test('a bound said once holds for the figure that stands, unless that has its own', () => {
     expect(withoutTakenBack('At least four, sorry, five millimetres.')).toBe('At least five millimetres.')
+    expect(withoutTakenBack('At least .4, sorry, .5 millimetres.')).toBe('At least .5 millimetres.')
     expect(withoutTakenBack('At least 40, no, at most 50 newton metres.')).toBe('at most 50 newton metres.')
   })
 
