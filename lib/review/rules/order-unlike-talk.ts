@@ -42,16 +42,36 @@ const toldLate = (steps: readonly SheetStep[], sentences: readonly Sentence[]): 
   return found
 }
 
+/** Steps between which a reason is looked for; over more of them it costs more than a second look by whoever moved the step. */
+const MOST_BETWEEN = 30
+
 /** Rules that have a step moved out of the talk's order. */
 const MOVERS = [stepLate, preparationLate, needsLater, runUnready]
 
-/** Steps that would have to be moved if the sheet kept to the talk: they stand elsewhere for a reason. */
-const rightlyMoved = (subject: Subject): readonly string[] => {
-  const inTime = [...subject.sheet.steps].sort((a, b) => a.mark.start - b.mark.start)
-  const sheet = { ...subject.sheet, steps: inTime.map((step, i) => ({ ...step, number: i + 1 })) }
+/**
+ * Steps that would have to be moved if the sheet kept to the talk: they stand elsewhere for a reason, which lies between where
+ * they are told and where they stand, or before.
+ */
+const rightlyMoved = (
+  subject: Subject,
+  told: readonly SheetStep[],
+  strays: readonly SheetStep[],
+): readonly string[] => {
+  const inTime = [...told].sort((a, b) => a.mark.start - b.mark.start)
+  const places = strays.flatMap(step => [told.indexOf(step), inTime.indexOf(step)])
+  const end = Math.max(...places) + 1
+  const from = Math.max(0, end - MOST_BETWEEN)
+  if (Math.min(...places) < from) return []
+  const between = inTime.slice(from, end)
+  const sheet = { ...subject.sheet, steps: between.map((step, i) => ({ ...step, number: i + 1 })) }
   return MOVERS.flatMap(rule => rule.check({ ...subject, sheet }))
     .flatMap(({ remedy }) => remedy?.edits ?? [])
     .flatMap(edit => (edit.do === 'move-step' ? edit.id : []))
+}
+
+const outOf = (steps: readonly SheetStep[]): readonly SheetStep[] => {
+  const kept = longestRise(steps.map(({ mark }) => mark.start))
+  return steps.filter((_, i) => !kept.has(i))
 }
 
 const check = (subject: Subject): readonly Found[] => {
@@ -59,8 +79,12 @@ const check = (subject: Subject): readonly Found[] => {
   if (sentences.length === 0) return []
   const told = toldSteps(sheet.steps)
   if (told.every(({ mark }, i) => (told[i - 1]?.mark.start ?? 0) <= mark.start)) return []
-  const isMeant = new Set([...toldLate(told, sentences), ...rightlyMoved(subject)])
-  const steps = told.filter(({ mark }) => !isMeant.has(mark.id))
+  const isLate = toldLate(told, sentences)
+  const inTurn = told.filter(({ mark }) => !isLate.has(mark.id))
+  const strays = outOf(inTurn)
+  if (strays.length === 0) return []
+  const isMeant = new Set(rightlyMoved(subject, told, strays))
+  const steps = inTurn.filter(({ mark }) => !isMeant.has(mark.id))
   const kept = longestRise(steps.map(({ mark }) => mark.start))
   const isNextOf = (i: number): boolean =>
     !kept.has(i) && (steps[i - 1]?.mark.start ?? Number.POSITIVE_INFINITY) <= (steps[i]?.mark.start ?? -1)
