@@ -1,3 +1,4 @@
+import { wordSet } from '@/lib/trade/list'
 import { singular, verbOf } from '@/lib/trade/morphology'
 import type { Token } from '@/lib/trade/tagger'
 import type { Reading } from './feature'
@@ -7,15 +8,16 @@ export type Course = { readonly share: number; readonly undone: Set<string>; rea
 
 export const NO_ACTION = 'Do this:'
 
+/** @returns whether a worded step says what was said and no action */
+export const namesNoAction = (text: string): boolean => text.startsWith(NO_ACTION)
+
 /** Verbs that say next to nothing of what is done, spoken or not. */
 const WEAK = new Set(['put', 'use'])
 /** Taking apart: what they are done to is off when it is spoken of again. */
-const UNDOES = new Set(
-  'remove take pull undo unscrew lift unplug disconnect slide unclip drain loosen release slacken unhook unbolt'.split(
-    ' ',
-  ),
+const UNDOES = wordSet(
+  'remove take pull undo unscrew lift unplug disconnect slide unclip drain loosen release slacken unhook unbolt',
 )
-const ARTICLES = new Set('the a an your this that these those'.split(' '))
+const ARTICLES = wordSet('the a an your this that these those')
 /** Shorter words are in every name. */
 const LEAST_LETTERS = 4
 const QUARTERS = 4
@@ -25,7 +27,7 @@ const wordsIn = (text: string): readonly string[] =>
 
 /** The verb a worded step opens with; empty where it names no action. */
 export const deedOf = (text: string): string =>
-  text.startsWith(NO_ACTION) ? '' : (/^[\p{L}-]+/u.exec(text)?.[0].toLowerCase() ?? '')
+  namesNoAction(text) ? '' : (/^[\p{L}-]+/u.exec(text)?.[0].toLowerCase() ?? '')
 
 const isSpoken = (deed: string, tokens: readonly Token[]): boolean =>
   tokens.some(
@@ -59,15 +61,15 @@ export const furtherCourse = (course: Course, text: string): Course => {
   return { ...course, before }
 }
 
+const singularsOf = (tokens: readonly Token[]): readonly string[] =>
+  tokens.filter(({ word }) => /^\p{L}/u.test(word)).map(({ word }) => singular(word))
+
 /** Feature names of what is done in a step worded so, for `deed-model.json`. */
 export const deedFeatures = (text: string, { tokens }: Reading, course: Course): readonly string[] => {
   const deed = deedOf(text) || 'none'
-  const words = tokens.filter(({ word }) => /^\p{L}/u.test(word)).map(({ word }) => singular(word))
   const pause = tokens.findIndex(({ isAfterPause }, i) => i > 0 && isAfterPause)
-  const opening = tokens
-    .slice(0, pause < 0 ? tokens.length : pause)
-    .filter(({ word }) => /^\p{L}/u.test(word))
-    .map(({ word }) => singular(word))
+  const words = singularsOf(tokens)
+  const opening = pause < 0 ? words : singularsOf(tokens.slice(0, pause))
   const thing = wordsIn(text).find((word, i) => i > 0 && !ARTICLES.has(word)) ?? ''
   const again = Math.min(2, namesIn(text).filter(word => course.undone.has(word)).length)
   const quarter = Math.min(QUARTERS - 1, Math.floor(course.share * QUARTERS))

@@ -1,29 +1,28 @@
 import { BODY } from '@/lib/trade/english'
+import { wordSet } from '@/lib/trade/list'
 import { decapitalize, withoutLooseEnd } from './clause-text'
-import { deedOf, NO_ACTION } from './deed-feature'
+import { deedOf, NO_ACTION, namesNoAction } from './deed-feature'
 import type { Reading } from './feature'
 import { FASTENERS, hasTool, isStuff, MEASURED, WORN } from './wording-kinds'
 import { isSound } from './wording-parts'
 import { withArticle, yours } from './wording-place'
 
-const listed = (words: string): ReadonlySet<string> => new Set(words.split(' '))
-
 /** Verbs done to a part. */
-const TO_PARTS = listed(
+const TO_PARTS = wordSet(
   'fit refit remove undo loosen slacken unscrew unbolt unclip unhook tighten torque unplug disconnect reconnect connect open close lift lay set hang slide press push pull lock raise lower release return clamp hook tie insert start stop run turn hold support tap drive seat screw',
 )
 /** Verbs of taking apart among them. */
-const APART = listed('remove undo loosen slacken unscrew unbolt unclip unhook unplug disconnect')
+const APART = wordSet('remove undo loosen slacken unscrew unbolt unclip unhook unplug disconnect')
 /** Verbs of fasteners among them; a tool named for one is what it is done with. */
-const OF_FASTENERS = listed('undo loosen slacken unscrew unbolt tighten torque')
+const OF_FASTENERS = wordSet('undo loosen slacken unscrew unbolt tighten torque')
 /** Verbs of putting in place among them: of parts, never of stuff or a tool in hand. */
-const IN_PLACE = listed('fit refit reconnect connect return')
+const IN_PLACE = wordSet('fit refit reconnect connect return')
 /** Verbs that put a thing to work or close it up. */
-const TOGETHER = listed('fit refit reconnect connect return tighten torque close lock insert screw start clamp')
+const TOGETHER = wordSet('fit refit reconnect connect return tighten torque close lock insert screw start clamp')
 /** Verbs of taking apart, opening or stopping, which are never another's place where a talk says "on", "in" or "back". */
 const OPENS = new Set([...APART, 'open', 'release', 'stop', 'lift'])
 /** Verbs done to a surface with stuff or a tool. */
-const TO_SURFACES = listed(
+const TO_SURFACES = wordSet(
   'grease oil clean wipe brush vacuum spray coat rinse wash dry scrape polish glue tape mark fill soak lubricate degrease dust',
 )
 
@@ -155,7 +154,7 @@ const toNamed = (deed: string, text: string, reading: Reading): string | undefin
  * @returns the step with that verb, what is spread or held said behind "with"; undefined where it would not read as an order
  */
 export const withDeed = (text: string, deed: string, reading: Reading): string | undefined => {
-  const isNameless = text.startsWith(NO_ACTION)
+  const isNameless = namesNoAction(text)
   if (isTurned(text, deed, reading.text)) return undefined
   if (!isNameless && /^put on\b/i.test(text) && WORN.test(text)) return undefined
   // "Put no grease on the rim": what is refused gets no other verb.

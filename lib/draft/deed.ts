@@ -1,6 +1,6 @@
 import { logit, type Model, toScorer } from '@/lib/trade/model'
 import { asSentence, cutToWords } from './clause-text'
-import { type Course, deedFeatures, deedOf, isOpenDeed, NO_ACTION } from './deed-feature'
+import { type Course, deedFeatures, deedOf, isOpenDeed, namesNoAction } from './deed-feature'
 import deedModel from './deed-model.json'
 import { withDeed } from './deed-text'
 import type { Reading } from './feature'
@@ -23,7 +23,7 @@ export const toNameDeed = (model: Model, least = LEAST): NameDeed => {
   const scorer = toScorer<string>(model)
   const deeds = Object.keys(model.weights)
   // By feature, then by verb: one pass over the features of a step weighs every verb.
-  const weights = new Float32Array(scorer.names.length * deeds.length)
+  const weights = new Float64Array(scorer.names.length * deeds.length)
   deeds.forEach((deed, k) => {
     for (const [at, weight] of scorer.weights(deed).entries()) weights[at * deeds.length + k] = weight
   })
@@ -31,12 +31,15 @@ export const toNameDeed = (model: Model, least = LEAST): NameDeed => {
     if (!isOpenDeed(worded.text, reading)) return worded
     const indices = scorer.indicesOf(deedFeatures(worded.text, reading, course))
     const own = deedOf(worded.text)
-    const ranked = deeds.map(deed => ({ deed, odds: scorer.logOdds(deed, indices) })).sort((a, b) => b.odds - a.odds)
-    const [best] = ranked
-    if (best === undefined || best.odds < logit(least) || best.deed === own) return worded
-    const isNameless = worded.text.startsWith(NO_ACTION)
-    const isSure = best.odds >= logit(SURE)
-    const text = isNameless && !isSure ? undefined : withDeed(worded.text, best.deed, reading)
+    const odds = new Float64Array(deeds.length)
+    for (const at of indices)
+      for (let k = 0; k < deeds.length; k++) odds[k] = (odds[k] ?? 0) + (weights[at * deeds.length + k] ?? 0)
+    const most = odds.reduce((best, each, k) => (each > (odds[best] ?? 0) ? k : best), 0)
+    const [deed, surest] = [deeds[most], odds[most] ?? 0]
+    if (deed === undefined || surest < logit(least) || deed === own) return worded
+    const isNameless = namesNoAction(worded.text)
+    const isSure = surest >= logit(SURE)
+    const text = isNameless && !isSure ? undefined : withDeed(worded.text, deed, reading)
     if (text === undefined) return worded
     const question = isNameless ? GUESSED : (worded.question ?? (isSure ? undefined : GUESSED))
     return { ...worded, text: asSentence(cutToWords(text)), ...(question === undefined ? {} : { question }) }

@@ -5,7 +5,7 @@ import { gradeCaution } from './caution'
 import { wordCaution } from './caution-wording'
 import { asSentence, sayTokens } from './clause-text'
 import { nameDeed } from './deed'
-import { type Course, furtherCourse } from './deed-feature'
+import { type Course, furtherCourse, namesNoAction } from './deed-feature'
 import { explain } from './explain'
 import type { Reading } from './feature'
 import { toFeatureIndex } from './indexed'
@@ -87,7 +87,7 @@ const HEADED = /^(?:tools?|materials?|parts|consumables|equipment|you need|neede
 
 /** "You will need a hex key and some grease" lists what is needed: with no action in it that is no step. */
 const onlyNeeds = ({ text, phrases }: Reading, step: string): boolean =>
-  step.startsWith('Do this:') &&
+  namesNoAction(step) &&
   (HEADED.test(text) || NEEDS.test(text.replaceAll('’', "'"))) &&
   phrases.some(({ isTool, isMaterial }) => isTool || isMaterial)
 
@@ -102,7 +102,7 @@ const harmIn = (reading: Reading): Harm => {
   if (reading.isQuestion) return 'none'
   if (!reading.own.includes('all-past') && isWarning(reading.text)) return 'warned'
   if (!reading.own.includes('harm')) return 'none'
-  return wordStep(reading).text.startsWith('Do this:') ? 'alone' : 'told'
+  return namesNoAction(wordStep(reading).text) ? 'alone' : 'told'
 }
 
 /** Marks of the kinds that whole sentences tell, in order; ids and places are still to come. */

@@ -88,10 +88,10 @@ export const withTorque = (order: string, reading: Reading): string => {
   // "Nuts to sixty newton metres, and I go round with chalk": told first, done first.
   const isFirst =
     !isSaid &&
-    text
+    !text
       .slice(0, TORQUE.exec(text)?.index)
       .toLowerCase()
-      .includes(order.split(' ').slice(-1)[0] ?? '') === false
+      .includes(order.split(' ').at(-1) ?? '')
   const whole = isFirst
     ? `${torqued} and ${order}`
     : `${order}${/ and /.test(order) ? ',' : ''} and torque ${object}${how}`

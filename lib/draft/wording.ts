@@ -10,6 +10,7 @@ import {
   sayTokens,
   withoutLooseEnd,
 } from './clause-text'
+import { namesNoAction } from './deed-feature'
 import type { Reading } from './feature'
 import { nameThings } from './pointing'
 import { KEEPS } from './wording-condition'
@@ -61,7 +62,7 @@ const torqued = (found: Worded, reading: Reading): Worded => {
   const order = withTorque(decapitalize(found.text.replace(/\.$/, '')), reading)
   const text = asSentence(cutToWords(order))
   if (text === found.text) return found
-  return { ...found, text, ...(found.text.startsWith('Do this:') ? { question: GUESSED } : {}) }
+  return { ...found, text, ...(namesNoAction(found.text) ? { question: GUESSED } : {}) }
 }
 
 /**
