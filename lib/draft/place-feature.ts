@@ -50,23 +50,13 @@ export const placeFeatures = (
   return found
 }
 
-/** Whether a feature of a sentence is also told of its neighbours: counts are not. */
-export const isCoarse = (name: string): boolean => !name.startsWith('tag') && !name.includes('@')
-
-/** All features of a sentence by name: its own, its place's, and the coarse ones of its neighbours. For fitting; drafting goes by index. */
+/** All features of a sentence by name: its own and its place's. For fitting; drafting goes by index. */
 export const featuresAt = (
   readings: readonly Reading[],
   i: number,
   limits: ReadonlyMap<number, readonly string[]>,
-): readonly string[] => {
-  const coarse = (reading: Reading | undefined, side: string): readonly string[] =>
-    reading?.own.filter(isCoarse).map(name => `${side}:${name}`) ?? []
-  const here = readings[i]
-  return [
-    ...(here?.own ?? []),
-    ...ngrams(here?.tokens ?? []),
-    ...placeFeatures(readings, i, limits),
-    ...coarse(readings[i - 1], 'before'),
-    ...coarse(readings[i + 1], 'after'),
-  ]
-}
+): readonly string[] => [
+  ...(readings[i]?.own ?? []),
+  ...ngrams(readings[i]?.tokens ?? []),
+  ...placeFeatures(readings, i, limits),
+]

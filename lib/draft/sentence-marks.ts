@@ -1,5 +1,5 @@
 import type { Mark } from '@/lib/procedure/mark'
-import { logit, type Model, toScorer } from '@/lib/trade/model'
+import { logit, sigmoid } from '@/lib/trade/model'
 import { isWarning } from '@/lib/trade/warned'
 import { gradeCaution } from './caution'
 import { wordCaution } from './caution-wording'
@@ -9,23 +9,27 @@ import { type Course, furtherCourse, namesNoAction } from './deed-feature'
 import { explain } from './explain'
 import type { Reading } from './feature'
 import { toFeatureIndex } from './indexed'
+import { SENTENCE_KINDS, type SentenceKind, type SentenceModel } from './sentence-kinds'
 import sentenceModel from './sentence-model.json'
+import { toNetwork } from './sentence-network'
 import { type Source, sourceOf, sourceWithin } from './span'
 import type { Talk } from './talk'
 import { type Worded, wordStep } from './wording'
 
-/** Kinds that are told by whole sentences. */
-export const SENTENCE_KINDS = ['step', 'caution', 'check', 'reason', 'symptom'] as const
-export type SentenceKind = (typeof SENTENCE_KINDS)[number]
-
 /** A drafted mark and the sentence it is from. */
 export type Drafted = { readonly mark: Mark; readonly sentence: number }
 
-const scorer = toScorer<SentenceKind>(sentenceModel as unknown as Model)
-const features = toFeatureIndex(scorer)
+const model = sentenceModel as unknown as SentenceModel
+const features = toFeatureIndex(model.features.split(' ').map(name => name.replaceAll('_', ' ')))
+const weigh = toNetwork(model.network)
 
 /** Log odds from which on a kind is taken. */
-const LEAST = SENTENCE_KINDS.map(kind => ({ kind, least: logit(scorer.threshold(kind)) }))
+const LEAST = SENTENCE_KINDS.map(kind => ({ kind, least: logit(model.thresholds[kind] ?? 0.5) }))
+
+const confidenceIn = (kind: SentenceKind, odds: number): number => {
+  const [slope, offset] = model.calibration[kind] ?? [1, 0]
+  return Math.round(sigmoid(slope * odds + offset) * 100) / 100
+}
 
 /** A second kind for the same sentence has to be this much surer than it would alone, in log odds. */
 const SECOND = 1
@@ -39,10 +43,14 @@ type Harm = 'none' | 'told' | 'alone' | 'warned'
 
 type KindOdds = { readonly kind: SentenceKind; readonly odds: number }
 
-/** Kinds of one sentence with their log odds, the surest first; steps and checks seldom share one. */
-const kindsOf = (indices: readonly number[], harm: Harm): readonly KindOdds[] => {
-  const told = LEAST.map(({ kind, least }) => {
-    const odds = scorer.logOdds(kind, indices)
+/**
+ * Kinds of one sentence with their log odds, the surest first; steps and checks seldom share one.
+ *
+ * @param weighed log odds by kind
+ */
+const kindsOf = (weighed: Float64Array, harm: Harm): readonly KindOdds[] => {
+  const told = LEAST.map(({ kind, least }, k) => {
+    const odds = weighed[k] ?? 0
     return { kind, odds, margin: odds - least }
   })
   const passing = told
@@ -107,30 +115,33 @@ const harmIn = (reading: Reading): Harm => {
 
 /** Marks of the kinds that whole sentences tell, in order; ids and places are still to come. */
 export const draftSentences = ({ sentences, readings, told, limitNames, replaced }: Talk): readonly Drafted[] => {
+  const count = SENTENCE_KINDS.length
+  const odds = weigh(readings.map((_, i) => features.at(readings, i, limitNames)))
   let course: Course = { share: 0, undone: new Set(), before: '' }
   return sentences.flatMap((sentence, i) => {
     const reading = told[i]
     // "Sorry, that should be thirty": told in the step it corrects.
     if (reading === undefined || (replaced.has(i - 1) && !ordersAnew(reading))) return []
-    const indices = features.at(readings, i, limitNames)
-    return kindsOf(indices, harmIn(reading)).flatMap(({ kind, odds }): readonly Drafted[] => {
-      const { more, ...plain } = textOf(kind, reading, told[i - 1], told[i + 1])
-      if (kind === 'step' && (onlyNeeds(reading, plain.text) || isTitle(reading, i))) return []
-      course = { ...course, share: i / sentences.length }
-      const first = kind === 'step' ? nameDeed(plain, reading, course) : plain
-      if (kind === 'step') course = furtherCourse(course, first.text)
-      const confidence = Math.round(scorer.confidence(kind, odds) * 100) / 100
-      const toDrafted = ({ text, question }: Worded, source: Source): Drafted => {
-        const asks = question === undefined ? {} : { question }
-        const pencilled = { confidence, reason: explain(kind, reading), ...asks }
-        const mark: Mark = { id: '', kind, ...source, text, pencilled }
-        return { sentence: i, mark: kind === 'caution' ? { ...mark, ...gradeCaution(reading) } : mark }
-      }
-      if (more === undefined || reading.text !== sentence.text) return [toDrafted(first, sourceOf(sentence))]
-      return [
-        toDrafted(first, sourceWithin(sentence, 0, more.at)),
-        toDrafted(more, sourceWithin(sentence, more.at, sentence.text.length)),
-      ]
-    })
+    return kindsOf(odds.subarray(i * count, (i + 1) * count), harmIn(reading)).flatMap(
+      ({ kind, odds: own }): readonly Drafted[] => {
+        const { more, ...plain } = textOf(kind, reading, told[i - 1], told[i + 1])
+        if (kind === 'step' && (onlyNeeds(reading, plain.text) || isTitle(reading, i))) return []
+        course = { ...course, share: i / sentences.length }
+        const first = kind === 'step' ? nameDeed(plain, reading, course) : plain
+        if (kind === 'step') course = furtherCourse(course, first.text)
+        const confidence = confidenceIn(kind, own)
+        const toDrafted = ({ text, question }: Worded, source: Source): Drafted => {
+          const asks = question === undefined ? {} : { question }
+          const pencilled = { confidence, reason: explain(kind, reading), ...asks }
+          const mark: Mark = { id: '', kind, ...source, text, pencilled }
+          return { sentence: i, mark: kind === 'caution' ? { ...mark, ...gradeCaution(reading) } : mark }
+        }
+        if (more === undefined || reading.text !== sentence.text) return [toDrafted(first, sourceOf(sentence))]
+        return [
+          toDrafted(first, sourceWithin(sentence, 0, more.at)),
+          toDrafted(more, sourceWithin(sentence, more.at, sentence.text.length)),
+        ]
+      },
+    )
   })
 }

@@ -21,12 +21,8 @@ export type Settings = {
   readonly scaleOf: (feature: string) => number
 }
 
-/** Fits every outcome. Features found in fewer than `leastCases` cases are left out: they would be learnt by heart. */
-export const fitOutcomes = (
-  samples: readonly Sample[],
-  outcomes: readonly string[],
-  { leastCases, penalty, scaleOf }: Settings,
-): Fitted => {
+/** Numbers of the features found in at least `leastCases` cases: others would be learnt by heart. */
+export const indexFeatures = (samples: readonly Sample[], leastCases: number): ReadonlyMap<string, number> => {
   const cases = new Map<string, Set<string>>()
   for (const { name, features } of samples)
     for (const feature of features) {
@@ -35,7 +31,17 @@ export const fitOutcomes = (
       else found.add(name)
     }
   const names = [...cases].filter(([, found]) => found.size >= leastCases).map(([feature]) => feature)
-  const index = new Map(names.map((name, i) => [name, i]))
+  return new Map(names.map((name, i) => [name, i]))
+}
+
+/** Fits every outcome by the features that enough cases show. */
+export const fitOutcomes = (
+  samples: readonly Sample[],
+  outcomes: readonly string[],
+  { leastCases, penalty, scaleOf }: Settings,
+): Fitted => {
+  const index = indexFeatures(samples, leastCases)
+  const names = [...index.keys()]
   const fitted = fitLogistics(
     {
       rows: samples.map(({ features }) => Int32Array.from(features.flatMap(name => index.get(name) ?? []))),
