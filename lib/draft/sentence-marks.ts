@@ -1,5 +1,5 @@
 import type { Mark } from '@/lib/procedure/mark'
-import { logit, sigmoid } from '@/lib/trade/model'
+import { logit } from '@/lib/trade/model'
 import { isWarning } from '@/lib/trade/warned'
 import { gradeCaution } from './caution'
 import { wordCaution } from './caution-wording'
@@ -9,9 +9,9 @@ import { type Course, furtherCourse, namesNoAction } from './deed-feature'
 import { explain } from './explain'
 import type { Reading } from './feature'
 import { toFeatureIndex } from './indexed'
-import { SENTENCE_KINDS, type SentenceKind, type SentenceModel } from './sentence-kinds'
+import { type NetworkModel, toWeigher } from './network'
+import { SENTENCE_KINDS, type SentenceKind } from './sentence-kinds'
 import sentenceModel from './sentence-model.json'
-import { toNetwork } from './sentence-network'
 import { type Source, sourceOf, sourceWithin } from './span'
 import type { Talk } from './talk'
 import { type Worded, wordStep } from './wording'
@@ -19,17 +19,11 @@ import { type Worded, wordStep } from './wording'
 /** A drafted mark and the sentence it is from. */
 export type Drafted = { readonly mark: Mark; readonly sentence: number }
 
-const model = sentenceModel as unknown as SentenceModel
-const features = toFeatureIndex(model.features.split(' ').map(name => name.replaceAll('_', ' ')))
-const weigh = toNetwork(model.network)
+const model = toWeigher(sentenceModel as unknown as NetworkModel)
+const features = toFeatureIndex(model.names)
 
 /** Log odds from which on a kind is taken. */
-const LEAST = SENTENCE_KINDS.map(kind => ({ kind, least: logit(model.thresholds[kind] ?? 0.5) }))
-
-const confidenceIn = (kind: SentenceKind, odds: number): number => {
-  const [slope, offset] = model.calibration[kind] ?? [1, 0]
-  return Math.round(sigmoid(slope * odds + offset) * 100) / 100
-}
+const LEAST = SENTENCE_KINDS.map(kind => ({ kind, least: logit(model.threshold(kind)) }))
 
 /** A second kind for the same sentence has to be this much surer than it would alone, in log odds. */
 const SECOND = 1
@@ -116,7 +110,7 @@ const harmIn = (reading: Reading): Harm => {
 /** Marks of the kinds that whole sentences tell, in order; ids and places are still to come. */
 export const draftSentences = ({ sentences, readings, told, limitNames, replaced }: Talk): readonly Drafted[] => {
   const count = SENTENCE_KINDS.length
-  const odds = weigh(readings.map((_, i) => features.at(readings, i, limitNames)))
+  const odds = model.weigh(readings.map((_, i) => features.at(readings, i, limitNames)))
   let course: Course = { share: 0, undone: new Set(), before: '' }
   return sentences.flatMap((sentence, i) => {
     const reading = told[i]
@@ -129,7 +123,7 @@ export const draftSentences = ({ sentences, readings, told, limitNames, replaced
         course = { ...course, share: i / sentences.length }
         const first = kind === 'step' ? nameDeed(plain, reading, course) : plain
         if (kind === 'step') course = furtherCourse(course, first.text)
-        const confidence = confidenceIn(kind, own)
+        const confidence = model.confidence(kind, own)
         const toDrafted = ({ text, question }: Worded, source: Source): Drafted => {
           const asks = question === undefined ? {} : { question }
           const pencilled = { confidence, reason: explain(kind, reading), ...asks }

@@ -1,15 +1,18 @@
 import type { Basis } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import { hasNumber } from '@/lib/quantity/quantity'
-import { type Model, sigmoid, toScorer } from '@/lib/trade/model'
+import { logit } from '@/lib/trade/model'
+import { type NetworkModel, toRows, toWeigher } from './network'
 import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
-import type { LimitFound } from './spec-feature'
 import specModel from './spec-model.json'
 import { nameOfLimit, withStages } from './spec-name'
 import type { Talk } from './talk'
 
-const scorer = toScorer<'spec'>(specModel as unknown as Model)
+const model = toWeigher(specModel as unknown as NetworkModel)
+const rowsOf = toRows(model.names)
+/** Log odds from which on a limit is taken. */
+const LEAST = logit(model.threshold('spec'))
 
 const PLATE =
   /\b(?:plate|label|sticker|nameplate|stamped|printed|placard|decal|tag on|on the (?:side|lid|can|packet|cap))\b/i
@@ -17,8 +20,6 @@ const MANUAL =
   /\b(?:manual|book|service sheet|spec sheet|data ?sheet|handbook|maker'?s|manufacturer|instructions|drawing)\b/i
 
 const basisOf = (text: string): Basis => (MANUAL.test(text) ? 'manual' : PLATE.test(text) ? 'plate' : 'spoken')
-
-const oddsOf = ({ features }: LimitFound): number => scorer.logOdds('spec', scorer.indicesOf(features))
 
 /** Specs of a talk: limits that hold for the job, not readings, prices or other machines' figures. */
 export const draftSpecs = (talk: Talk): readonly Drafted[] => {
@@ -37,6 +38,8 @@ const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly Dra
   // Turns by sentence and dimension, counted as the limits go by, drafted or not.
   const turns = new Map<string, number>()
   const slips = new Map([...replaced.values()].map(({ from, by }) => [by, from]))
+  const odds = model.weigh(rowsOf(limits.map(({ features }) => features)))
+  const oddsOf = new Map(limits.map((found, i) => [found, odds[i] ?? 0]))
   return limits.flatMap(found => {
     const key = `${found.sentence} ${found.dimension}`
     const turn = turns.get(key) ?? 0
@@ -46,8 +49,8 @@ const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly Dra
     if (sentence === undefined || reading === undefined || replaced.get(i)?.from === found) return []
     // What takes a value back counts as much as what it takes back, and is of the same thing.
     const first = slips.get(found) ?? found
-    const odds = first === found ? oddsOf(found) : Math.max(oddsOf(found), oddsOf(first))
-    if (sigmoid(odds) < scorer.threshold('spec')) return []
+    const own = Math.max(oddsOf.get(found) ?? 0, oddsOf.get(first) ?? oddsOf.get(found) ?? 0)
+    if (own < LEAST) return []
     const question = limit.notes.find(note => note.kind === 'question')?.text
     const condition = limit.qualitative ?? limit.reference
     const mark: Mark = {
@@ -59,7 +62,7 @@ const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly Dra
       ...(hasNumber(quantity) ? { quantity } : {}),
       ...(condition === undefined ? {} : { reference: condition }),
       pencilled: {
-        confidence: Math.round(scorer.confidence('spec', odds) * 100) / 100,
+        confidence: model.confidence('spec', own),
         reason: hasNumber(quantity) ? 'a figure that holds for the job' : 'a limit without a figure',
         ...(question === undefined ? {} : { question }),
       },

@@ -19,7 +19,7 @@ export type NetworkSettings = {
   readonly dropUnit: number
 }
 
-/** Weights of a network; see lib/draft/sentence-network.ts for what is summed. */
+/** Weights of a network; see lib/draft/network.ts for what is summed. */
 export type NetworkWeights = {
   /** By feature, then by outcome. */
   readonly linear: Float32Array
@@ -80,17 +80,18 @@ const BATCH = 512
  * Fits a small network: log odds of each outcome are a sum over the features of a sentence, and over units that sum up the
  * sentence and its neighbours. Deterministic.
  *
- * @param features how many there are; `scaleOf` a smaller scale is a heavier penalty
+ * @param outcomes how many there are
+ * @param scales how strongly each feature counts: a smaller scale is a heavier penalty
  */
 export const fitNetwork = (
   sequences: readonly Sequence[],
-  features: number,
   outcomes: number,
   scales: Float32Array,
   settings: NetworkSettings,
 ): NetworkWeights => {
   const { width: H, context: C, reach, rounds, rate, penalty, dropFeature, dropUnit } = settings
   const K = 2 * reach + 1
+  const features = scales.length
   const random = toRandom(1)
   const about = (deviation: number) => (): number =>
     deviation * Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random())

@@ -1,4 +1,4 @@
-import type { Network, Packed } from '@/lib/draft/sentence-network'
+import type { Network, Packed } from '@/lib/draft/network'
 import type { NetworkWeights } from './network'
 
 const rounded = (n: number): number => Number(n.toPrecision(5))

@@ -1,16 +1,18 @@
 import { readSentence } from '@/lib/draft/feature'
+import type { NetworkModel } from '@/lib/draft/network'
 import { featuresAt, limitFeatures } from '@/lib/draft/place-feature'
-import { SENTENCE_KINDS as KINDS, type SentenceModel } from '@/lib/draft/sentence-kinds'
-import { type Network, toNetwork } from '@/lib/draft/sentence-network'
+import { SENTENCE_KINDS as KINDS } from '@/lib/draft/sentence-kinds'
 import { findLimits } from '@/lib/draft/spec-feature'
 import { sigmoid } from '@/lib/trade/model'
 import type { Case } from './cases'
-import { indexFeatures, type Sample } from './features'
+import type { Sample } from './features'
+import { learn, leftOut, type Settings, toModel, weigh } from './learn'
 import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
-import { fitNetwork, type NetworkSettings, type Sequence } from './network'
-import { packNetwork } from './pack-network'
 
-const SETTINGS: NetworkSettings = {
+/** N-grams are many: each counts less than a hand-made feature. */
+const SETTINGS: Settings = {
+  leastCases: 8,
+  scaleOf: name => (/^(?:w|word):/.test(name) ? 0.5 : 1),
   width: 64,
   context: 32,
   reach: 2,
@@ -20,10 +22,6 @@ const SETTINGS: NetworkSettings = {
   dropFeature: 0.3,
   dropUnit: 0.5,
 }
-/** Features found in fewer cases would be learnt by heart. */
-const LEAST_CASES = 8
-/** N-grams are many: each counts less than a hand-made feature. */
-const scaleOf = (name: string): number => (/^(?:w|word):/.test(name) ? 0.5 : 1)
 
 export type SentenceSample = Sample & { readonly form: string; readonly text: string; readonly isOwn: boolean }
 
@@ -46,43 +44,6 @@ export const toSentenceSamples = ({ name, form, gold, sentences, isOwn, weight }
       weight,
     }
   })
-}
-
-type Fitted = { readonly names: readonly string[]; readonly network: Network }
-
-/** Fits the network to talks, each given as its sentences in order. */
-const learn = (talks: readonly (readonly SentenceSample[])[]): Fitted => {
-  const index = indexFeatures(talks.flat(), LEAST_CASES)
-  const names = [...index.keys()]
-  const sequences = talks.map(
-    (talk): Sequence => ({
-      rows: talk.map(({ features }) => Int32Array.from(features.flatMap(name => index.get(name) ?? []))),
-      truths: talk.map(({ outcomes }) => Uint8Array.from(KINDS, kind => (outcomes.has(kind) ? 1 : 0))),
-      weight: talk[0]?.weight ?? 1,
-    }),
-  )
-  const weights = fitNetwork(sequences, names.length, KINDS.length, Float32Array.from(names, scaleOf), SETTINGS)
-  return { names, network: packNetwork(weights, KINDS) }
-}
-
-type Odds = Readonly<Record<string, number>>
-
-/** Log odds of the kinds of every sentence of talks, as drafting weighs them. */
-const weigh = (
-  { names, network }: Fitted,
-  talks: readonly (readonly SentenceSample[])[],
-): Map<SentenceSample, Odds> => {
-  const index = new Map(names.map((name, i) => [name, i]))
-  const run = toNetwork(network)
-  return new Map(
-    talks.flatMap(talk => {
-      const odds = run(talk.map(({ features }) => features.flatMap(name => index.get(name) ?? [])))
-      return talk.map((sample, i): [SentenceSample, Odds] => [
-        sample,
-        Object.fromEntries(KINDS.map((kind, k) => [kind, odds[i * KINDS.length + k] ?? 0])),
-      ])
-    }),
-  )
 }
 
 const report = (
@@ -113,30 +74,22 @@ const report = (
 }
 
 /** Fits the kinds of sentences; prints how well they hold on cases left out, and on `tests`. */
-export const fitSentences = (cases: readonly Case[], tests: readonly Case[]): SentenceModel => {
+export const fitSentences = (cases: readonly Case[], tests: readonly Case[]): NetworkModel => {
   const talks = cases.map(toSentenceSamples)
   const samples = talks.flat()
-  const names = [...new Set(samples.map(sample => sample.name))]
-  const folds = 6
-  const odds = new Map<SentenceSample, Odds>()
-  for (let fold = 0; fold < folds; fold++) {
-    const out = new Set(names.filter((_, i) => i % folds === fold))
-    const isOut = (talk: readonly SentenceSample[]): boolean => out.has(talk[0]?.name ?? '')
-    const model = learn(talks.filter(talk => !isOut(talk)))
-    for (const [sample, found] of weigh(model, talks.filter(isOut))) odds.set(sample, found)
-  }
+  const odds = leftOut(talks, KINDS, SETTINGS)
   const measured = samples.filter(sample => !sample.isOwn)
   const { thresholds, calibration } = report(
     'left out',
     measured.length > 0 ? measured : samples,
     (sample, kind) => odds.get(sample)?.[kind] ?? 0,
   )
-  const model = learn(talks)
+  const fitted = learn(talks, KINDS, SETTINGS)
   if (tests.length > 0) {
-    const unseen = weigh(model, tests.map(toSentenceSamples))
+    const unseen = weigh(fitted, tests.map(toSentenceSamples))
     report('test    ', [...unseen.keys()], (sample, kind) => unseen.get(sample)?.[kind] ?? 0, thresholds)
   }
-  console.log(`${samples.length} sentences, ${model.names.length} features`)
+  console.log(`${samples.length} sentences, ${fitted.names.length} features`)
   const show = process.env.SHOW
   if (show !== undefined) {
     const wrong = samples
@@ -150,10 +103,5 @@ export const fitSentences = (cases: readonly Case[], tests: readonly Case[]): Se
         `${p.toFixed(2)} ${isTrue ? '+' : '-'} ${sample.name} [${[...sample.outcomes].join(' ')}] ${sample.text}`,
       )
   }
-  return {
-    features: model.names.map(name => name.replaceAll(' ', '_')).join(' '),
-    network: model.network,
-    calibration,
-    thresholds: Object.fromEntries(Object.entries(thresholds).map(([kind, at]) => [kind, Math.round(at * 100) / 100])),
-  }
+  return toModel(fitted, thresholds, calibration)
 }

@@ -1,18 +1,28 @@
 import { readSentence } from '@/lib/draft/feature'
+import type { NetworkModel } from '@/lib/draft/network'
 import { findLimits } from '@/lib/draft/spec-feature'
 import type { Quantity } from '@/lib/quantity/quantity'
-import { type Model, sigmoid } from '@/lib/trade/model'
+import { sigmoid } from '@/lib/trade/model'
 import type { Case } from './cases'
-import { fitOutcomes, oddsOf, type Sample, type Settings } from './features'
+import type { Sample } from './features'
+import { learn, leftOut, type Settings, toModel, weigh } from './learn'
 import { bestThreshold, calibrate, f1At, type Judged, toThreshold } from './logistic'
-import { packModel } from './pack'
 import { sameQuantity } from './same-quantity'
 
 const SETTINGS: Settings = {
   leastCases: 4,
-  penalty: 5,
   scaleOf: name => (/^(?:b|a|b1|b2|a1|a2|in):/.test(name) ? 0.6 : /^(?:said|[a-z]+-in):/.test(name) ? 0.5 : 1),
+  width: 32,
+  context: 16,
+  reach: 1,
+  rounds: 7,
+  rate: 0.004,
+  penalty: 6,
+  dropFeature: 0.3,
+  dropUnit: 0.5,
 }
+
+const KINDS = ['spec']
 
 /** F1 that fewer wrong limits are worth: over a plateau of thresholds the highest is taken. */
 const GIVEN_UP = 0.002
@@ -50,20 +60,15 @@ const toSpecSamples = (source: Case): { readonly samples: readonly SpecSample[];
 }
 
 /** Fits which limits are specs of the job; prints how well they hold on cases left out, and on `tests`. */
-export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): Model => {
+export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): NetworkModel => {
   const parts = cases.map(toSpecSamples)
   const samples = parts.flatMap(part => part.samples)
-  const names = [...new Set(samples.map(sample => sample.name))]
-  const odds = new Map<SpecSample, number>()
-  for (let fold = 0; fold < 6; fold++) {
-    const out = new Set(names.filter((_, i) => i % 6 === fold))
-    const model = fitOutcomes(
-      samples.filter(sample => !out.has(sample.name)),
-      ['spec'],
-      SETTINGS,
-    )
-    for (const sample of samples) if (out.has(sample.name)) odds.set(sample, oddsOf(model, 'spec', sample.features))
-  }
+  const leftOutOdds = leftOut(
+    parts.map(part => part.samples),
+    KINDS,
+    SETTINGS,
+  )
+  const oddsOf = (sample: SpecSample): number => leftOutOdds.get(sample)?.spec ?? 0
   const judged = (list: readonly SpecSample[], of: (sample: SpecSample) => number): Judged[] =>
     list.map(sample => ({
       p: sigmoid(of(sample)),
@@ -74,7 +79,7 @@ export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): Model 
     set.reduce((n, part, i) => n + (list[i]?.form === form ? toThreshold(list[i]?.weight) * part.missed : 0), 0)
   const measured = samples.filter(sample => !sample.isOwn)
   const at = bestThreshold(
-    judged(measured, sample => odds.get(sample) ?? 0),
+    judged(measured, oddsOf),
     missed(cases, parts, 'vtt') + missed(cases, parts, 'raw.srt'),
     GIVEN_UP,
   )
@@ -99,27 +104,30 @@ export const fitSpecs = (cases: readonly Case[], tests: readonly Case[]): Model 
         })
         .join('  ')} at ${at.toFixed(2)}`,
     )
-  print(
-    'left out',
-    measured,
-    sample => odds.get(sample) ?? 0,
-    form => missed(cases, parts, form),
+  print('left out', measured, oddsOf, form => missed(cases, parts, form))
+  const fitted = learn(
+    parts.map(part => part.samples),
+    KINDS,
+    SETTINGS,
   )
-  const model = fitOutcomes(samples, ['spec'], SETTINGS)
   if (tests.length > 0) {
     const set = tests.map(toSpecSamples)
+    const unseen = weigh(
+      fitted,
+      set.map(part => part.samples),
+    )
     print(
       'test    ',
       set.flatMap(part => part.samples),
-      sample => oddsOf(model, 'spec', sample.features),
+      sample => unseen.get(sample)?.spec ?? 0,
       form => missed(tests, set, form),
     )
   }
   if (process.env.SHOW === 'spec')
     for (const sample of measured.filter(s => s.form === 'vtt')) {
-      const p = sigmoid(odds.get(sample) ?? 0)
+      const p = sigmoid(oddsOf(sample))
       if (p >= at !== sample.outcomes.has('spec'))
         console.log(p.toFixed(2), sample.outcomes.has('spec') ? '+' : '-', sample.name, sample.text)
     }
-  return packModel(model, { spec: at }, { spec: calibrate(judged(measured, sample => odds.get(sample) ?? 0)) })
+  return toModel(fitted, { spec: at }, { spec: calibrate(judged(measured, oddsOf)) })
 }

@@ -1,9 +1,11 @@
+import { sigmoid } from '@/lib/trade/model'
+
 /** Whole numbers from -127 to 127 as base64, row by row; each column is to be multiplied by its scale. */
 export type Packed = { readonly bytes: string; readonly scales: readonly number[] }
 
 /**
- * A small network over named binary features. A sentence adds up, over its features, a log odds for every outcome and what
- * it is like in `width` numbers; those of the sentences around it say what goes on there. Made by `scripts/fit-draft.mjs`.
+ * A small network over named binary features. A sentence, or a limit told, adds up over its features a log odds for
+ * every outcome and what it is like in `width` numbers; those of its neighbours say what goes on there. Made by `scripts/fit-draft.mjs`.
  */
 export type Network = {
   readonly outcomes: readonly string[]
@@ -14,7 +16,7 @@ export type Network = {
   /** Rows by neighbour (the farthest before first), then by number of it; a column a number of the surroundings. */
   readonly around: Packed
   readonly aroundBias: readonly number[]
-  /** Rows by number of the sentence, then of the surroundings; a column an outcome. */
+  /** Rows by number of its own, then of the surroundings; a column an outcome. */
   readonly out: Packed
 }
 
@@ -28,7 +30,7 @@ const toWeights = (packed: Packed): Float32Array => {
 /**
  * Unpacks a network.
  *
- * @returns log odds by sentence, then by outcome, of sentences that stand in a row, each given as indices of the features
+ * @returns log odds by sentence, then by outcome, of what stands in a row, each given as indices of the features
  *   that hold
  */
 export const toNetwork = (network: Network): ((rows: readonly (readonly number[])[]) => Float64Array) => {
@@ -76,4 +78,45 @@ export const toNetwork = (network: Network): ((rows: readonly (readonly number[]
     }
     return odds
   }
+}
+
+/** A network with what it takes to use it. Made by `scripts/fit-draft.mjs`; see there how. */
+export type NetworkModel = {
+  /** Feature names, separated by blanks; blanks inside a name are written `_`. */
+  readonly features: string
+  readonly network: Network
+  /** Bend of the probabilities: share of right ones among left-out cases, as slope and offset of the log odds. */
+  readonly calibration: Readonly<Record<string, readonly [slope: number, offset: number]>>
+  /** From which probability on an outcome is taken: best F1 over left-out cases. */
+  readonly thresholds: Readonly<Record<string, number>>
+}
+
+/** A model unpacked for use. */
+export type Weigher = {
+  /** Names of the features, by index. */
+  readonly names: readonly string[]
+  /** @returns log odds by place in the row, then by outcome; see `toNetwork` */
+  readonly weigh: (rows: readonly (readonly number[])[]) => Float64Array
+  readonly threshold: (outcome: string) => number
+  /** @returns probability bent to what held on left-out cases, 0 to 1, in hundredths */
+  readonly confidence: (outcome: string, logOdds: number) => number
+}
+
+/** Unpacks a model. */
+export const toWeigher = ({ features, network, calibration, thresholds }: NetworkModel): Weigher => ({
+  names: features.split(' ').map(name => name.replaceAll('_', ' ')),
+  weigh: toNetwork(network),
+  threshold: outcome => thresholds[outcome] ?? 0.5,
+  confidence: (outcome, logOdds) => {
+    const [slope, offset] = calibration[outcome] ?? [1, 0]
+    return Math.round(sigmoid(slope * logOdds + offset) * 100) / 100
+  },
+})
+
+/** @returns indices of the features that are known, of each in a row */
+export const toRows = (
+  names: readonly string[],
+): ((all: readonly (readonly string[])[]) => readonly (readonly number[])[]) => {
+  const index = new Map(names.map((name, i) => [name, i]))
+  return all => all.map(features => features.flatMap(name => index.get(name) ?? []))
 }

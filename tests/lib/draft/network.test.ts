@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { type Network, type Packed, toNetwork } from '@/lib/draft/sentence-network'
+import { type Network, type Packed, toNetwork } from '@/lib/draft/network'
 import { fitNetwork, type NetworkSettings } from '@/scripts/fit-draft/network'
 import { packNetwork } from '@/scripts/fit-draft/pack-network'
 
@@ -60,7 +60,7 @@ describe('fitting the network', () => {
     truths: talk.map(([a, b], i) => Uint8Array.from([a === b ? 0 : 1, talk[i - 1]?.[0] ? 1 : 0])),
     weight: 1,
   }))
-  const learn = () => fitNetwork(talks, 3, 2, new Float32Array(3).fill(1), settings)
+  const learn = () => fitNetwork(talks, 2, new Float32Array(3).fill(1), settings)
   const weights = learn()
 
   it('learns what only two features together tell, and what the sentence before tells', () => {
