@@ -7,13 +7,14 @@ const isOnes: ReadonlySet<string> = new Set(ONES)
 const isGreat: ReadonlySet<string> = new Set(['hundred', 'thousand'])
 
 /** Words that measure and mean little else: a figure before one of them belongs to it. */
-const UNITS: ReadonlySet<string> = new Set(
+export const UNITS: ReadonlySet<string> = new Set(
   'newton newtons millimetres millimeters millimetre millimeter centimetres centimeters metres meters litres liters millilitres milliliters volts amps ohms degrees percent psi bar kilopascals pounds foot-pounds inch-pounds inches minutes seconds hours thou microns'.split(
     ' ',
   ),
 )
 
-const isFigure = (word: string): boolean => NUMBERS.has(word) || /^\d/.test(word)
+/** Whether a word is of a number, in words or digits. */
+export const isFigure = (word: string): boolean => NUMBERS.has(word) || /^\d/.test(word)
 /** Where nothing follows, the figure may go on beyond the run. */
 const goesOn = (word: string | undefined): boolean => word === undefined || isFigure(word)
 

@@ -2,6 +2,7 @@ import { type Model, sigmoid, toPartsIndex, toScorer } from '@/lib/trade/model'
 import { eachBoundaryFeature, type Pace, type RunWord, seenAs, slackBucket, toRunWords } from './boundary'
 import boundaryModel from './boundary-model.json'
 import { isInsideFigure } from './figure'
+import { isInsideLimit } from './inside-limit'
 import { heedPhrasing } from './phrased'
 import type { Token } from './token'
 
@@ -95,7 +96,11 @@ export const divideRun = (
 ): readonly number[] => {
   const at = (i: number): string => words[i]?.word ?? ''
   for (let i = 0; i < words.length - 1; i++)
-    if (isInsideFigure(words[i - 1]?.word, at(i), at(i + 1), words[i + 2]?.word)) timed[i] = plain[i] = NEVER
+    if (
+      isInsideFigure(words[i - 1]?.word, at(i), at(i + 1), words[i + 2]?.word) ||
+      isInsideLimit(offset => at(i + offset))
+    )
+      timed[i] = plain[i] = NEVER
   const phrased = heedPhrasing(words, plain, given.density)
   if (phrased !== undefined) return divide(phrased, words.length, given)
   if (words[0]?.start === words.at(-1)?.end)
