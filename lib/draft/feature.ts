@@ -30,10 +30,9 @@ export const asks = (text: string): boolean => {
 
 const THINGS = new Set(['part', 'tool', 'material', 'noun', 'word'])
 
-/** Reads one sentence: words, clauses, and the features that hold of it alone. */
-export const readSentence = (text: string): Reading => {
+/** Reads one sentence of which it is known whether it asks: words, clauses, and the features that hold of it alone. */
+export const readKnown = (text: string, isQuestion: boolean): Reading => {
   const tokens = toTokens(text)
-  const isQuestion = asks(text)
   const clauses = toClauses(tokens, isQuestion)
   const harms = harmSigns(text).map(sign => `harm:${sign}`)
   const own = [
@@ -48,3 +47,6 @@ export const readSentence = (text: string): Reading => {
   for (const { tag, word } of tokens) if (THINGS.has(tag)) things.add(singular(word))
   return { text, tokens, clauses, phrases: toNounPhrases(tokens), isQuestion, own: [...new Set(own)], things }
 }
+
+/** Reads one sentence: words, clauses, and the features that hold of it alone. */
+export const readSentence = (text: string): Reading => readKnown(text, asks(text))

@@ -1,6 +1,7 @@
 import { onceForText } from '@/lib/trade/memo'
 import type { Reading } from './feature'
 import { toMentions } from './mention'
+import { pausedTalk } from './pauses'
 import { inDigits, keyOfThing, nameOfThing, withSizes } from './thing-name'
 
 /** A mention of a thing: index of the sentence, offsets [at, to) into its text, name, and the features it shows. */
@@ -61,8 +62,12 @@ const featuresOf = (mentions: readonly Named[], sentences: number): readonly str
   return found
 }
 
+const same = (place: number): number => place
+
 /** Things named in a talk, each once: synonyms, spellings and plurals folded, a bare name joined to the fuller one. */
-export const gatherThings = (readings: readonly Reading[]): readonly Thing[] => {
+export const gatherThings = (said: readonly Reading[]): readonly Thing[] => {
+  const paused = pausedTalk(said)
+  const readings = paused?.readings ?? said
   const groups: { words: readonly string[]; mentions: Named[] }[] = []
   const byHead = new Map<string, typeof groups>()
   // Who says "spanner" lists spanners.
@@ -74,8 +79,9 @@ export const gatherThings = (readings: readonly Reading[]): readonly Thing[] => 
   readings.forEach((reading, sentence) => {
     for (const { from, to, phrase, implied, features } of toMentions(reading)) {
       const name = phrase === undefined ? impliedName(implied ?? '') : nameOfThing(reading.tokens, phrase)
-      const at = reading.tokens[from]?.at ?? 0
-      const one = { sentence, at, to: reading.tokens[to - 1]?.to ?? at, name, features }
+      const back = paused?.backs[sentence] ?? same
+      const at = back(reading.tokens[from]?.at ?? 0)
+      const one = { sentence, at, to: back(reading.tokens[to - 1]?.to ?? at), name, features }
       const words = wordsOf(name)
       const head = words.at(-1) ?? ''
       const near = byHead.get(head) ?? []

@@ -9,6 +9,7 @@ import { toDimension } from './dimension'
 import type { Reading } from './feature'
 import { scaleOf } from './meant-unit'
 import { asSecondValue } from './other-source'
+import { pausedTalk } from './pauses'
 import { type Declared, type Said, settleQuantity } from './settle'
 import { isTurnerSize, sizeFeatures } from './size-feature'
 import { cuesOf } from './spec-cue'
@@ -172,8 +173,8 @@ const NOTHING: ReadonlySet<string> = new Set()
 
 type Told = { readonly text: string; readonly limits: readonly Limit[] }
 
-/** Reads the limits of a talk, sentence by sentence, units left open settled by what was said before. */
-export const findLimits = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
+/** Limits of sentences that have punctuation, units left open settled by what was said before. */
+const limitsIn = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
   const found: LimitFound[] = []
   const recent: Said[] = []
   const sample = sentences
@@ -247,4 +248,30 @@ export const findLimits = (sentences: readonly Sentence[], readings: readonly Re
   })
   const relations = relationsOf(found)
   return found.map((one, i) => ({ ...one, features: [...one.features, ...(relations[i] ?? [])] }))
+}
+
+const withoutPauses = (said: string): string => said.replace(/,(?=\s|$)/g, '')
+
+/** A limit of a text that was given commas, as it stands in the text without them. */
+const asSaid = (limit: Limit, text: string, back: (place: number) => number): Limit => {
+  const [at, to] = [back(limit.at), back(limit.to)]
+  return {
+    ...limit,
+    text: text.slice(at, to),
+    at,
+    to,
+    ...(limit.reference === undefined ? {} : { reference: withoutPauses(limit.reference) }),
+    ...(limit.qualitative === undefined ? {} : { qualitative: withoutPauses(limit.qualitative) }),
+  }
+}
+
+/** Reads the limits of a talk, sentence by sentence; where it has no punctuation, with commas put where they would stand. */
+export const findLimits = (sentences: readonly Sentence[], readings: readonly Reading[]): readonly LimitFound[] => {
+  const paused = pausedTalk(readings)
+  if (paused === undefined) return limitsIn(sentences, readings)
+  const told = sentences.map((sentence, i) => ({ ...sentence, text: paused.readings[i]?.text ?? sentence.text }))
+  return limitsIn(told, paused.readings).map(one => {
+    const [back, text] = [paused.backs[one.sentence], readings[one.sentence]?.text]
+    return back === undefined || text === undefined ? one : { ...one, limit: asSaid(one.limit, text, back) }
+  })
 }

@@ -50,7 +50,9 @@ const isBoundAfter = (at: At): boolean => {
   const [next, second, third] = [at(1), at(2), at(3)]
   if (next === 'or') return COMPARED.has(second) || second === 'so' || second === 'better'
   if (next === 'at')
-    return (UTMOST.has(second) && !beginsFigure(at, 3)) || (second === 'the' && UTMOST.has(third) && !beginsFigure(at, 4))
+    return (
+      (UTMOST.has(second) && !beginsFigure(at, 3)) || (second === 'the' && UTMOST.has(third) && !beginsFigure(at, 4))
+    )
   if (next === 'either' || next === 'each') return WAYS.has(second)
   if (next === 'and') return (second === 'no' || second === 'not') && COMPARED.has(third)
   return (next === 'no' || next === 'not') && COMPARED.has(second) && third !== 'than'
@@ -69,10 +71,12 @@ const isFigureParted = (at: At): boolean => {
   return next === 'up' && second === 'to' && isFigure(third)
 }
 
+/** The same for a figure and what bounds it from before: not even a comma stands there. `at` as in `isInsideLimit`. */
+export const isBoundToFigure = (at: (offset: number) => string): boolean => isFigureParted(at) || isBoundBefore(at)
+
 /**
  * Whether a limit goes on between two words: a figure parted in itself, or from the words that bound it.
  *
  * @param at words by their offset from the place: 0 the last before it, 1 the first after; empty beyond the run
  */
-export const isInsideLimit = (at: (offset: number) => string): boolean =>
-  isFigureParted(at) || isBoundBefore(at) || isBoundAfter(at)
+export const isInsideLimit = (at: (offset: number) => string): boolean => isBoundToFigure(at) || isBoundAfter(at)

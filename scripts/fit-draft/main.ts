@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util'
 import { fitBoundaries } from './boundaries'
 import { type Case, readCases } from './cases'
 import { fitDeeds } from './deeds'
+import { fitPauses } from './pauses'
 import { fitSentences } from './sentences'
 import { fitSpecs } from './specs'
 import { readTalks } from './talks'
@@ -28,6 +29,8 @@ export const fitDraft = (args: readonly string[]): void => {
   )
   const tests: readonly Case[] = (values.test ?? []).flatMap(folder => readCases(folder, forms))
   const models = {
+    // First: limits and things of raw captions are fitted with the commas it puts.
+    ...(values.only === undefined || values.only === 'pauses' ? { 'pause-model': fitPauses(cases) } : {}),
     ...(values.only === undefined || values.only === 'sentences'
       ? { 'sentence-model': fitSentences(cases, tests) }
       : {}),
