@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Cue, Transcript } from '@/lib/procedure/recording'
 import { isInsideFigure } from '@/lib/transcript/figure'
+import { isInsideLimit } from '@/lib/transcript/inside-limit'
 import { toSentences } from '@/lib/transcript/sentence'
 import { cue, readText, transcriptOf, word } from '../../transcripts'
 
@@ -99,6 +100,40 @@ describe('reflow', () => {
     const kept = lines.filter(line => ends.has(line.split(' ').slice(-2).join(' ')))
     expect(kept.length).toBeLessThan(lines.length / 2)
     expect([...ends].filter(end => PHRASES.some(phrase => phrase.endsWith(end))).length).toBeGreaterThan(5)
+  })
+
+  test.each([
+    'at minus | twelve',
+    'give or take | a tenth',
+    "it mustn't be over | six",
+    'the bar reads nothing | under nine',
+    'it moves at most | 30 grams',
+    'we want it down to 40 | or lower',
+    'proud by an eighth | at the least',
+    'loosen it three turns | and no further',
+    'twenty degrees half a degree | either way',
+    'between one sixty and one | sixty five',
+    'by two to two | and a half',
+    'for half | an hour',
+    'from 30 | up to 36',
+  ])('[T11] no limit is cut from its bound: %s', said => {
+    const words = said.split(' ')
+    const cut = words.indexOf('|')
+    const whole = words.filter(one => one !== '|')
+    expect(isInsideLimit(offset => whole[cut - 1 + offset] ?? '')).toBe(true)
+  })
+
+  test.each([
+    'it takes 20 bar at least | two men hold it',
+    'wind it two turns | and no one minds',
+    'so much for that half | now the other',
+    'the rest is all over | two bolts hold it',
+    'that is number four | at last',
+  ])('[T11] where words of a bound stand for something else a sentence may end: %s', said => {
+    const words = said.split(' ')
+    const cut = words.indexOf('|')
+    const whole = words.filter(one => one !== '|')
+    expect(isInsideLimit(offset => whole[cut - 1 + offset] ?? '')).toBe(false)
   })
 
   test('[T11] no figure is cut in two where captions are', () => {
