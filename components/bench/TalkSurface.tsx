@@ -13,7 +13,7 @@ import styles from './bench.module.css'
 import { KindBar } from './KindBar'
 import { PencilStrip } from './PencilStrip'
 import type { Playhead } from './playhead'
-import type { FromReviewer } from './review.worker'
+import type { Reviewed } from './reviewing'
 import { TranscriptPlace } from './TranscriptPlace'
 import type { Drafting } from './useDrafting'
 
@@ -22,7 +22,7 @@ type Props = {
   readonly talk: TalkText
   /** Whether the talk is set yet. */
   readonly isSet: boolean
-  readonly reviewed: FromReviewer
+  readonly reviewed: Reviewed
   readonly chosen: string | undefined
   readonly words: WordRange | undefined
   readonly playhead: Playhead

@@ -80,6 +80,8 @@ export const openBrowserStore = (name = 'tellwright', quick: QuickStore | undefi
   const lastWords = openLastWords(name, quick)
   let opened: Promise<IDBPDatabase<Schema>> | undefined
   const savedTranscripts = new Map<string, Transcript | null>()
+  /** The sequence numbers last read or written: to read a row only for its number reads thousands of marks. */
+  const sequences = new Map<string, number>()
   const database = (): Promise<IDBPDatabase<Schema>> => {
     opened ??= openDB<Schema>(name, 2, {
       upgrade(db, from) {
@@ -104,7 +106,7 @@ export const openBrowserStore = (name = 'tellwright', quick: QuickStore | undefi
     const light = withoutTranscript(project)
     const tx = db.transaction(['projects', 'transcripts'], 'readwrite', { durability: 'strict' })
     const rows = tx.objectStore('projects')
-    const sequence = ((await rows.get(id))?.sequence ?? 0) + 1
+    const sequence = (sequences.get(id) ?? (await rows.get(id))?.sequence ?? 0) + 1
     await rows.put({ ...entryOf(id, project, Date.now()), project: light, sequence })
     if (savedTranscripts.get(id) !== transcript) {
       if (transcript === null) await tx.objectStore('transcripts').delete(id)
@@ -112,6 +114,7 @@ export const openBrowserStore = (name = 'tellwright', quick: QuickStore | undefi
     }
     await tx.done
     savedTranscripts.set(id, transcript)
+    sequences.set(id, sequence)
     saved()
   }
 
@@ -123,6 +126,7 @@ export const openBrowserStore = (name = 'tellwright', quick: QuickStore | undefi
       tx.objectStore('transcripts').get(id),
     ])
     if (row === undefined) return undefined
+    sequences.set(id, row.sequence)
     // The schema is fetched when a project is, not before the list can be shown.
     const { parseProject } = await import('@/lib/procedure/project-file')
     const whole = (light: Project) => {
@@ -147,6 +151,7 @@ export const openBrowserStore = (name = 'tellwright', quick: QuickStore | undefi
     ])
     await tx.done
     savedTranscripts.delete(id)
+    sequences.delete(id)
     lastWords.forget(id)
   }
 
