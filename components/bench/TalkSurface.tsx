@@ -1,6 +1,6 @@
 'use client'
 
-import { useMemo } from 'react'
+import { useCallback, useMemo, useRef } from 'react'
 import { correctionEdits, correctionWords } from '@/components/talk/correction'
 import { Talk } from '@/components/talk/Talk'
 import type { Edit } from '@/lib/procedure/edit'
@@ -55,11 +55,15 @@ export const TalkSurface = (props: Props) => {
       ),
     [findings],
   )
-  const pick = (id: string | undefined) => {
+  const now = useRef({ findings, onChoose, onFinding })
+  now.current = { findings, onChoose, onFinding }
+  // The same all the time, and of the newest review: paragraphs keep it while nothing in them changes.
+  const pick = useCallback((id: string | undefined) => {
+    const { findings, onChoose, onFinding } = now.current
     const finding = id?.startsWith(FINDING) ? findings[Number(id.slice(FINDING.length))] : undefined
     if (finding === undefined) onChoose(id)
     else onFinding(finding)
-  }
+  }, [])
   const nextLeft = () => {
     const next = coverage.left.find(span => span.start > playhead.get() + 0.05) ?? coverage.left[0]
     if (next === undefined) return
