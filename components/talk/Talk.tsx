@@ -2,6 +2,7 @@
 
 import { type ClipboardEvent, type MouseEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { useGrowing } from '@/components/ui/useGrowing'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Cue } from '@/lib/procedure/recording'
 import { isUntimed } from '@/lib/transcript/said'
@@ -14,7 +15,6 @@ import { PORTION, TalkPortion } from './TalkPortion'
 import styles from './talk.module.css'
 import { useEdgeDrag } from './useEdgeDrag'
 import { useFollowing } from './useFollowing'
-import { useGrowing } from './useGrowing'
 import { useNear } from './useNear'
 import { useTalkKeys } from './useTalkKeys'
 
@@ -38,6 +38,9 @@ type Props = {
 
 const NONE: Portion = []
 
+/** Portions drawn at once: the first fill the window. */
+const AT_ONCE = 6
+
 /** The talk: running text on a ruled page, marks scribed in its margin. */
 export const Talk = (props: Props) => {
   const {
@@ -57,8 +60,8 @@ export const Talk = (props: Props) => {
   } = props
   const root = useRef<HTMLElement>(null)
   const [form, setForm] = useState<OpenForm>()
-  const drawn = useGrowing(talk.paragraphs.length)
-  const { near, width } = useNear(root, Math.ceil(drawn / PORTION))
+  const drawn = useGrowing(Math.ceil(talk.paragraphs.length / PORTION), AT_ONCE)
+  const { near, width } = useNear(root, drawn)
   const hasTimes = useMemo(() => !isUntimed(talk), [talk])
   const places = useMemo(() => placesOf(talk, marks), [talk, marks])
   const lastBrackets = useRef<readonly Portion[]>([])
@@ -69,10 +72,10 @@ export const Talk = (props: Props) => {
   }, [talk, marks, doubts, places])
   const portions = useMemo(
     () =>
-      Array.from({ length: Math.ceil(drawn / PORTION) }, (_, at) =>
-        talk.paragraphs.slice(at * PORTION, Math.min(drawn, (at + 1) * PORTION)),
+      Array.from({ length: Math.ceil(talk.paragraphs.length / PORTION) }, (_, at) =>
+        talk.paragraphs.slice(at * PORTION, (at + 1) * PORTION),
       ),
-    [talk, drawn],
+    [talk],
   )
   const chosenMark = useMemo(() => marks.find(mark => mark.id === chosen), [marks, chosen])
 
@@ -187,7 +190,7 @@ export const Talk = (props: Props) => {
       onTouchMove={letGo}
       onFocus={() => onCaret(keys.caret.current.head)}
     >
-      {portions.map((paragraphs, at) => (
+      {portions.slice(0, drawn).map((paragraphs, at) => (
         <TalkPortion
           // biome-ignore lint/suspicious/noArrayIndexKey: a portion is its place in the talk
           key={at}
