@@ -63,7 +63,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const sheet = useMemo(() => toSheet(project), [project])
   const reviewed = useFindings(project)
   const { findings } = reviewed
-  const choice = useChoice(project.marks, findings)
+  const choice = useChoice(transcript, project.marks, findings)
   const { chosen, choose, chosenFinding, words, setWords } = choice
   const { notice, tell } = useNotice(session, notices.join(' '), choose)
   const { surface, show, isReading, setReading, nextSurface } = useSurface()
@@ -72,7 +72,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     const doubt = lengthsDoubt(session.get().history.present.recording)
     if (doubt !== undefined) tell(doubt)
   })
-  const { takeTranscript } = useReceiving({ session, found, tell, letGo: () => setWords(undefined) })
+  const { takeTranscript } = useReceiving({ session, found, tell })
   const opened = found.state.is === 'open' ? found.state.opened : undefined
   const listening = useListening(opened, footage?.fingerprint)
   const drafting = useDrafting(transcript, (marks, doubt) => {
