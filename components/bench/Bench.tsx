@@ -30,7 +30,6 @@ import { useSheetActions } from './useSheetActions'
 import { useSingleKeys } from './useSingleKeys'
 import { useSurface } from './useSurface'
 import { useTalk } from './useTalk'
-import { useUnsaved } from './useUnsaved'
 
 type Props = {
   readonly id: string
@@ -51,8 +50,8 @@ const draftedWords = (count: number, doubt: string | undefined): string => {
 
 /** One recording in work: the talk, the footage and the sheet. */
 export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
-  const state = useSyncExternalStore(session.subscribe, session.get, session.get)
-  const project = state.history.present
+  const projectOf = () => session.get().history.present
+  const project = useSyncExternalStore(session.subscribe, projectOf, projectOf)
   const { transcript, footage } = project.recording
   const { perform } = session
   const [dialog, setDialog] = useState<DialogName>()
@@ -64,7 +63,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
   const sheet = useMemo(() => toSheet(project), [project])
   const reviewed = useFindings(project)
   const { findings } = reviewed
-  const choice = useChoice(project.marks, findings)
+  const choice = useChoice(transcript, project.marks, findings)
   const { chosen, choose, chosenFinding, words, setWords } = choice
   const { notice, tell } = useNotice(session, notices.join(' '), choose)
   const { surface, show, isReading, setReading, nextSurface } = useSurface()
@@ -73,7 +72,7 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     const doubt = lengthsDoubt(session.get().history.present.recording)
     if (doubt !== undefined) tell(doubt)
   })
-  const { takeTranscript } = useReceiving({ session, found, tell, letGo: () => setWords(undefined) })
+  const { takeTranscript } = useReceiving({ session, found, tell })
   const opened = found.state.is === 'open' ? found.state.opened : undefined
   const listening = useListening(opened, footage?.fingerprint)
   const drafting = useDrafting(transcript, (marks, doubt) => {
@@ -82,7 +81,6 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
     const now = session.get().history.present.marks.filter(mark => mark.pencilled !== undefined).length
     tell(now === 0 && marks.length > 0 ? SETTLED : draftedWords(now, doubt))
   })
-  useUnsaved(session, state, isOpenElsewhere)
 
   const seek = useCallback(
     (seconds: number) => {
@@ -144,7 +142,6 @@ export const Bench = ({ id, session, isOpenElsewhere, notices }: Props) => {
       <TopBar
         title={project.procedure.title}
         session={session}
-        state={state}
         findings={isReviewed(reviewed) ? findings : undefined}
         isReading={isReading}
         isOpenElsewhere={isOpenElsewhere}

@@ -36,9 +36,9 @@ type Props = {
   readonly onChoose: (id: string | undefined) => void
 }
 
-const stripMarks = (project: Project, sheet: Sheet): readonly StripMark[] => {
-  const numbers = new Map(sheet.steps.map(step => [step.mark.id, step.number]))
-  return project.marks.map(({ id, kind, start, end, text, pencilled }) => {
+const stripMarks = (marks: Project['marks'], steps: Sheet['steps']): readonly StripMark[] => {
+  const numbers = new Map(steps.map(step => [step.mark.id, step.number]))
+  return marks.map(({ id, kind, start, end, text, pencilled }) => {
     const number = numbers.get(id)
     const label = `${kind}${number === undefined ? '' : ` ${number}`}: ${text}`
     return { id, kind, start, end, label, isPencilled: pencilled !== undefined }
@@ -63,7 +63,11 @@ export const FootagePane = ({
   const [problem, setProblem] = useState<string>()
   const [isMaking, setMaking] = useState(false)
   const [changes, setChanges] = useState<readonly number[]>([])
-  const marks = useMemo(() => stripMarks(project, sheet), [project, sheet])
+  const isOpen = state.is === 'open'
+  const marks = useMemo(
+    () => (isOpen ? stripMarks(project.marks, sheet.steps) : []),
+    [isOpen, project.marks, sheet.steps],
+  )
   const { speech } = listening
   const snap = useCallback(
     (seconds: number) => {

@@ -1,5 +1,5 @@
 import { Choice } from '@/components/ui/Field'
-import type { UnitChoice } from '@/lib/publish/publication'
+import { CHOICES, type PublishChoice, type UnitChoice } from '@/lib/publish/publication'
 import styles from './bench.module.css'
 
 /** What holds for a publication whatever it is. */
@@ -30,24 +30,30 @@ export const UnitsChoice = ({ output, onChange }: Props) => (
   />
 )
 
-/** Which marks and findings are published. */
-export const OutputTicks = ({ output, onChange }: Props) => (
+const EVERY: readonly PublishChoice[] = CHOICES
+
+/** Which marks and findings are published; `heeds`: what the publication chosen asks for. */
+export const OutputTicks = ({ output, onChange, heeds = EVERY }: Props & { readonly heeds?: typeof EVERY }) => (
   <>
-    <label className={styles.tick}>
-      <input
-        type="checkbox"
-        checked={output.isKeptOnly}
-        onChange={event => onChange({ isKeptOnly: event.target.checked })}
-      />
-      only kept marks
-    </label>
-    <label className={styles.tick}>
-      <input
-        type="checkbox"
-        checked={output.isListing}
-        onChange={event => onChange({ isListing: event.target.checked })}
-      />
-      findings and waivers at the end
-    </label>
+    {heeds.includes('pencilled') && (
+      <label className={styles.tick}>
+        <input
+          type="checkbox"
+          checked={output.isKeptOnly}
+          onChange={event => onChange({ isKeptOnly: event.target.checked })}
+        />
+        only kept marks
+      </label>
+    )}
+    {heeds.includes('listFindings') && (
+      <label className={styles.tick}>
+        <input
+          type="checkbox"
+          checked={output.isListing}
+          onChange={event => onChange({ isListing: event.target.checked })}
+        />
+        findings and waivers at the end
+      </label>
+    )}
   </>
 )

@@ -12,7 +12,7 @@ import { toSheet } from '@/lib/procedure/sheet'
 import { LEAST_CHAPTER } from '@/lib/publish/chapters'
 import { toPublishedFindings } from '@/lib/publish/findings'
 import type { PublicationName, PublishedFile, PublishOptions } from '@/lib/publish/publication'
-import { PUBLICATIONS } from '@/lib/publish/publications'
+import { PUBLICATIONS, publicationOf } from '@/lib/publish/publications'
 import { selected } from '@/lib/publish/selection'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
@@ -54,9 +54,6 @@ const PUBLICATION_WORDS: Readonly<Record<PublicationName, string>> = {
   task: 'DITA task',
   packet: 'Packet with everything (ZIP)',
 }
-
-/** Publications with chapters in them. */
-const CHAPTERED: ReadonlySet<PublicationName> = new Set(['notes', 'chapters', 'packet'])
 
 /** Publications that have no head to say anything at. */
 const HEADLESS: ReadonlySet<PublicationName> = new Set(['captions', 'chapters'])
@@ -116,6 +113,7 @@ export const PublishDialog = (props: Props) => {
     }),
     [units, isKeptOnly, isListing, address, least, clips.made, stills, sentences, findings, sheet],
   )
+  const heeds = publicationOf(name)?.heeds ?? []
   const isCutting = clips.running !== undefined
   const isWaiting = name === 'packet' && isCutting
   const made = usePublished(name, project, options, isWaiting)
@@ -160,17 +158,19 @@ export const PublishDialog = (props: Props) => {
         </fieldset>
         <div className={styles.publishSide}>
           <div className={styles.publishOptions}>
-            <UnitsChoice output={output} onChange={onOutput} />
-            <Field
-              label="Address of the footage in links (else its file name)"
-              value={address}
-              onDone={typed => {
-                onAddress(typed.trim())
-                return undefined
-              }}
-            />
-            <OutputTicks output={output} onChange={onOutput} />
-            {CHAPTERED.has(name) && (
+            {heeds.includes('units') && <UnitsChoice output={output} onChange={onOutput} />}
+            {heeds.includes('footageAddress') && (
+              <Field
+                label="Address of the footage in links (else its file name)"
+                value={address}
+                onDone={typed => {
+                  onAddress(typed.trim())
+                  return undefined
+                }}
+              />
+            )}
+            <OutputTicks output={output} onChange={onOutput} heeds={heeds} />
+            {heeds.includes('leastChapter') && (
               <Field
                 label="Shortest chapter, seconds"
                 value={String(least)}

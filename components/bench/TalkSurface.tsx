@@ -1,6 +1,6 @@
 'use client'
 
-import { useMemo } from 'react'
+import { useCallback, useMemo, useRef } from 'react'
 import { correctionEdits, correctionWords } from '@/components/talk/correction'
 import { Talk } from '@/components/talk/Talk'
 import type { Edit } from '@/lib/procedure/edit'
@@ -13,7 +13,7 @@ import styles from './bench.module.css'
 import { KindBar } from './KindBar'
 import { PencilStrip } from './PencilStrip'
 import type { Playhead } from './playhead'
-import type { FromReviewer } from './review.worker'
+import type { Reviewed } from './reviewing'
 import { TranscriptPlace } from './TranscriptPlace'
 import type { Drafting } from './useDrafting'
 
@@ -22,7 +22,7 @@ type Props = {
   readonly talk: TalkText
   /** Whether the talk is set yet. */
   readonly isSet: boolean
-  readonly reviewed: FromReviewer
+  readonly reviewed: Reviewed
   readonly chosen: string | undefined
   readonly words: WordRange | undefined
   readonly playhead: Playhead
@@ -55,11 +55,15 @@ export const TalkSurface = (props: Props) => {
       ),
     [findings],
   )
-  const pick = (id: string | undefined) => {
+  const now = useRef({ findings, onChoose, onFinding })
+  now.current = { findings, onChoose, onFinding }
+  // The same all the time, and of the newest review: paragraphs keep it while nothing in them changes.
+  const pick = useCallback((id: string | undefined) => {
+    const { findings, onChoose, onFinding } = now.current
     const finding = id?.startsWith(FINDING) ? findings[Number(id.slice(FINDING.length))] : undefined
     if (finding === undefined) onChoose(id)
     else onFinding(finding)
-  }
+  }, [])
   const nextLeft = () => {
     const next = coverage.left.find(span => span.start > playhead.get() + 0.05) ?? coverage.left[0]
     if (next === undefined) return

@@ -1,16 +1,16 @@
 'use client'
 
 import Link from 'next/link'
+import { useSyncExternalStore } from 'react'
 import { Button } from '@/components/ui/Button'
 import type { Finding } from '@/lib/review/rule'
 import styles from './bench.module.css'
 import type { Session, SessionState } from './session'
-import { useUntaken } from './useUnsaved'
+import { useUnsaved, useUntaken } from './useUnsaved'
 
 type Props = {
   readonly title: string
   readonly session: Session
-  readonly state: SessionState
   /** Undefined before the first review is done. */
   readonly findings: readonly Finding[] | undefined
   readonly isReading: boolean
@@ -40,7 +40,10 @@ const findingWords = (findings: readonly Finding[] | undefined): string => {
 
 /** Over the three surfaces: where one is, whether it is saved, what can be done with the whole. */
 export const TopBar = (props: Props) => {
-  const { title, session, state, findings, isReading, isOpenElsewhere } = props
+  const { title, session, findings, isReading, isOpenElsewhere } = props
+  // Here alone: whether it is saved changes twice an edit, and nothing else on the bench hangs on it.
+  const state = useSyncExternalStore(session.subscribe, session.get, session.get)
+  useUnsaved(session, state, isOpenElsewhere)
   const isTyping = useUntaken() > 0
   return (
     <header className={styles.topBar}>

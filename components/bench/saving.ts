@@ -1,5 +1,6 @@
 import type { CopyOptions } from '@/lib/footage/copy-stream'
 import { writeBlob } from '@/lib/footage/write-blob'
+import { toFileName } from '@/lib/publish/text'
 
 /** Saves a file where the user wants it: a save dialog where the browser has one, else its downloads. */
 export const saveFile = async (name: string, content: BlobPart, type: string): Promise<boolean> => {
@@ -73,11 +74,5 @@ export const saveStream = async (
   return saveFile(name, await body().blob(), type)
 }
 
-/** @returns a file name made of a title: letters, digits and hyphens, at most 60 characters. */
-export const fileNameOf = (title: string): string =>
-  title
-    .normalize('NFKD')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60)
-    .toLowerCase() || 'procedure'
+/** @returns a file name made of a title, as publications have it. */
+export const fileNameOf = (title: string): string => toFileName(title, 'procedure')

@@ -12,6 +12,16 @@ export type Saved =
 
 export type SessionState = { readonly history: History; readonly saved: Saved }
 
+/** Once what an edit changed is on screen: to save a talk of hours takes longer than a frame. At once where there is no screen. */
+const painted = (): Promise<void> | undefined =>
+  typeof requestAnimationFrame === 'undefined'
+    ? undefined
+    : new Promise(resolve => {
+        requestAnimationFrame(() => setTimeout(resolve))
+        // A page that is not shown has no frames.
+        setTimeout(resolve, 200)
+      })
+
 /** One project being worked on: what it is, what can be taken back, and whether it is saved. */
 export type Session = {
   readonly get: () => SessionState
@@ -55,6 +65,8 @@ export const openSession = (id: string, project: Project, store: ProjectStore | 
     tell({ saved: { is: 'saving' } })
     try {
       do {
+        const shown = painted()
+        if (shown !== undefined) await shown
         isBehind = false
         await store.save(id, state.history.present)
       } while (isBehind)

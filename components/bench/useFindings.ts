@@ -1,55 +1,36 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Project } from '@/lib/procedure/project'
-import type { Transcript } from '@/lib/procedure/recording'
-import { onceFor } from '@/lib/review/memo'
-import type { Finding } from '@/lib/review/rule'
 import type { ShopRules } from '@/lib/review/shop'
-import type { FromReviewer, ToReviewer } from './review.worker'
+import { type FromReviewer, heardReview, openProjectTeller, type Reviewed, type ToReviewer } from './reviewing'
 import { loadShopRules } from './shop-rules'
 
 /** What is found where there is no mark. */
-const NONE: FromReviewer = { findings: [], coverage: { instructing: 0, covered: 0, share: 1, left: [] } }
+const NONE: Reviewed = { findings: [], coverage: { instructing: 0, covered: 0, share: 1, left: [] } }
 /** What stands there until the first review is done. */
-const NOT_YET: FromReviewer = { ...NONE }
+const NOT_YET: Reviewed = { ...NONE }
 
 /** @returns whether that is a review, not what stands there before the first one is done. */
-export const isReviewed = (reviewed: FromReviewer): boolean => reviewed !== NOT_YET
-
-/** What a finding says, all of it; one that was kept is not spelt out again. */
-const keyOf = onceFor((finding: Finding): string => JSON.stringify(finding))
-
-/**
- * Takes over from the last review what it found alike, as the same objects: so that what shows them need not be drawn anew.
- * Exported for its test.
- */
-export const keptFindings = (before: readonly Finding[], now: readonly Finding[]): readonly Finding[] => {
-  const known = new Map(before.map(finding => [keyOf(finding), finding]))
-  return now.map(finding => known.get(keyOf(finding)) ?? finding)
-}
+export const isReviewed = (reviewed: Reviewed): boolean => reviewed !== NOT_YET
 
 /** One review in work at most; the newest project waits, older ones are passed over. */
-const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
+const openReviewer = (onReviewed: (reviewed: Reviewed) => void) => {
   const worker = new Worker(new URL('./review.worker.ts', import.meta.url), { type: 'module' })
+  const told = openProjectTeller()
+  let last = NONE
   let rules: ShopRules | undefined
-  let known: Transcript | null | undefined
   let waiting: Project | undefined
   let isBusy = false
   const send = (project: Project) => {
-    const { transcript } = project.recording
-    const light = { ...project, recording: { ...project.recording, transcript: null } }
-    const message: ToReviewer = {
-      project: light,
-      ...(transcript === known ? {} : { transcript }),
-      ...(rules === undefined ? {} : { rules }),
-    }
-    known = transcript
+    const message: ToReviewer = { ...told(project), ...(rules === undefined ? {} : { rules }) }
     rules = undefined
     isBusy = true
     worker.postMessage(message)
   }
   worker.onmessage = ({ data }: MessageEvent<FromReviewer>) => {
     isBusy = false
-    if (waiting === undefined) onReviewed(data)
+    // Heard even where it is passed over: the next one says only what changed since.
+    last = heardReview(last, data)
+    if (waiting === undefined) onReviewed(last)
     else {
       const next = waiting
       waiting = undefined
@@ -70,14 +51,12 @@ const openReviewer = (onReviewed: (reviewed: FromReviewer) => void) => {
 }
 
 /** The findings of a project and what its marks leave over of the talk, live; reviewed in a worker. */
-export const useFindings = (project: Project): FromReviewer => {
+export const useFindings = (project: Project): Reviewed => {
   const [reviewed, setReviewed] = useState(NOT_YET)
   const [isRuled, setRuled] = useState(false)
   const reviewer = useRef<ReturnType<typeof openReviewer>>(undefined)
   useEffect(() => {
-    const opened = openReviewer(next =>
-      setReviewed(last => ({ ...next, findings: keptFindings(last.findings, next.findings) })),
-    )
+    const opened = openReviewer(setReviewed)
     reviewer.current = opened
     loadShopRules()
       .then(own => {

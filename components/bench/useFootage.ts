@@ -27,6 +27,12 @@ const fileAt = async (address: string, name: string): Promise<File | undefined> 
   return new File([blob], name, { type: blob.type })
 }
 
+/** The browser could not read the file: it tells of moved, changed, locked and gone files alike in its own short words. */
+const unreadable = (file: File, error: unknown): Problem => ({
+  code: 'footage-unreadable',
+  message: `“${file.name}” could not be read (${error instanceof Error ? error.message : String(error)}). It may have been moved, renamed or changed since it was chosen, be held by another program, or lie on a drive that is gone. See that it is there, then choose it again; the marks are as they were.`,
+})
+
 /**
  * Finds the footage of a project again: from this visit, from a handle the browser kept, or from our own origin.
  *
@@ -88,8 +94,7 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
     setState({ is: print === undefined ? 'none' : 'away' })
   }, [print, id])
 
-  const take = async (given: GivenFile, anyway = false): Promise<void> => {
-    setState({ is: 'looking' })
+  const taking = async (given: GivenFile, anyway: boolean): Promise<void> => {
     const fingerprint = await fingerprintOf(given.file)
     if (footage !== null && footage.fingerprint !== '' && footage.fingerprint !== fingerprint && !anyway) {
       const why = `“${given.file.name}” is not the file this project was made from (“${footage.name}”): its content differs, so the marks may not fit it.`
@@ -97,12 +102,17 @@ export const useFootage = (id: string, footage: Footage | null, onNew: (footage:
     }
     const index = await openFootage(given.file)
     if (!index.ok) return setState({ is: 'refused', problems: index.problems })
-    await keepFootage(id, given)
+    // Where the way to it can't be kept, it is asked for again next time; now it is open.
+    await keepFootage(id, given).catch(() => undefined)
     taken.current = fingerprint
     setState({ is: 'open', file: given.file, opened: index.value })
     // The same file under another name: links are written with the name it has now.
     if (footage === null || footage.fingerprint !== fingerprint || footage.name !== given.file.name)
       onNew({ name: given.file.name, bytes: given.file.size, seconds: index.value.seconds, fingerprint })
+  }
+  const take = async (given: GivenFile, anyway = false): Promise<void> => {
+    setState({ is: 'looking' })
+    await taking(given, anyway).catch(error => setState({ is: 'refused', problems: [unreadable(given.file, error)] }))
   }
 
   const reopen = async (handle: FileSystemFileHandle): Promise<void> => {

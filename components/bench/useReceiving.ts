@@ -12,12 +12,10 @@ type Options = {
   readonly session: Session
   readonly found: Pick<ReturnType<typeof useFootage>, 'state' | 'take'>
   readonly tell: (text: string) => void
-  /** Lets go of what is held of the talk before: its words are no longer there. */
-  readonly letGo: () => void
 }
 
 /** Takes transcripts, and whatever is dropped on the bench, to where they belong. */
-export const useReceiving = ({ session, found, tell, letGo }: Options) => {
+export const useReceiving = ({ session, found, tell }: Options) => {
   const say = (...words: readonly (string | undefined)[]) => {
     const all = words.filter(word => word !== undefined && word !== '')
     if (all.length > 0) tell(all.join(' '))
@@ -26,7 +24,6 @@ export const useReceiving = ({ session, found, tell, letGo }: Options) => {
     const old = session.get().history.present.recording.transcript
     const corrected = old?.cues.filter(cue => cue.corrected !== undefined).length ?? 0
     session.perform({ do: 'set-transcript', transcript })
-    letGo()
     say(
       `The talk is “${transcript.name}” now; Ctrl + Z takes it back.`,
       corrected === 0 ? undefined : `The ${countOf(corrected, 'line')} corrected went with the talk before.`,

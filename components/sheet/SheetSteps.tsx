@@ -1,6 +1,7 @@
 'use client'
 
 import { memo, useMemo } from 'react'
+import { useGrowing } from '@/components/ui/useGrowing'
 import type { Mark } from '@/lib/procedure/mark'
 import type { SheetStep } from '@/lib/procedure/sheet'
 import type { Finding } from '@/lib/review/rule'
@@ -154,15 +155,19 @@ const portionsOf = (steps: readonly SheetStep[]): readonly SheetStep[][] => {
   return portions
 }
 
+/** Portions drawn at once. */
+const AT_ONCE = 2
+
 /** All steps. Drawn anew only where something at them changed: a talk of hours has thousands. */
 export const Steps = ({ steps, showing }: PortionProps) => {
   const portions = useMemo(
     () => portionsOf(steps).map(own => ({ own, ids: new Set(own.flatMap(marksAt).map(({ id }) => id)) })),
     [steps],
   )
+  const drawn = useGrowing(portions.length, AT_ONCE)
   return (
     <ol>
-      {portions.map(({ own, ids }, i) => (
+      {portions.slice(0, drawn).map(({ own, ids }, i) => (
         <Portion
           key={i === 0 ? 'first' : own[0]?.mark.id}
           steps={own}

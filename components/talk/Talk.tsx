@@ -2,19 +2,19 @@
 
 import { type ClipboardEvent, type MouseEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { Button } from '@/components/ui/Button'
+import { useGrowing } from '@/components/ui/useGrowing'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Cue } from '@/lib/procedure/recording'
 import { isUntimed } from '@/lib/transcript/said'
 import { type Talk as TalkText, textOfWords, type WordRange, wordsOfCue, wordsOfSpan } from '@/lib/transcript/talk'
 import type { Playhead } from '../bench/playhead'
-import { type Bracket, bracketsByParagraph, type Doubt, placesOf } from './brackets'
+import { bracketsByParagraph, type Doubt, type Portion, placesOf, portionsOf } from './brackets'
 import { PARAGRAPH, paint, rangesOfWords, selectedWords, wordAtPoint } from './ranges'
 import { type OpenForm, TalkForm } from './TalkForm'
-import { TalkParagraph } from './TalkParagraph'
+import { PORTION, TalkPortion } from './TalkPortion'
 import styles from './talk.module.css'
 import { useEdgeDrag } from './useEdgeDrag'
 import { useFollowing } from './useFollowing'
-import { useGrowing } from './useGrowing'
 import { useNear } from './useNear'
 import { useTalkKeys } from './useTalkKeys'
 
@@ -36,7 +36,10 @@ type Props = {
   readonly onNameSpeaker: (cues: readonly number[], speaker: string) => void
 }
 
-const NONE: readonly Bracket[] = []
+const NONE: Portion = []
+
+/** Portions drawn at once: the first fill the window. */
+const AT_ONCE = 6
 
 /** The talk: running text on a ruled page, marks scribed in its margin. */
 export const Talk = (props: Props) => {
@@ -57,11 +60,23 @@ export const Talk = (props: Props) => {
   } = props
   const root = useRef<HTMLElement>(null)
   const [form, setForm] = useState<OpenForm>()
-  const drawn = useGrowing(talk.paragraphs.length)
+  const drawn = useGrowing(Math.ceil(talk.paragraphs.length / PORTION), AT_ONCE)
   const { near, width } = useNear(root, drawn)
   const hasTimes = useMemo(() => !isUntimed(talk), [talk])
   const places = useMemo(() => placesOf(talk, marks), [talk, marks])
-  const brackets = useMemo(() => bracketsByParagraph(talk, marks, doubts, places), [talk, marks, doubts, places])
+  const lastBrackets = useRef<readonly Portion[]>([])
+  const brackets = useMemo(() => {
+    const all = bracketsByParagraph(talk, marks, doubts, places)
+    lastBrackets.current = portionsOf(all, talk.paragraphs.length, PORTION, lastBrackets.current)
+    return lastBrackets.current
+  }, [talk, marks, doubts, places])
+  const portions = useMemo(
+    () =>
+      Array.from({ length: Math.ceil(talk.paragraphs.length / PORTION) }, (_, at) =>
+        talk.paragraphs.slice(at * PORTION, (at + 1) * PORTION),
+      ),
+    [talk],
+  )
   const chosenMark = useMemo(() => marks.find(mark => mark.id === chosen), [marks, chosen])
 
   const show = useCallback(
@@ -134,6 +149,26 @@ export const Talk = (props: Props) => {
     root.current?.focus()
   }
 
+  const shownForm = (open: OpenForm) => ({
+    paragraph: open.paragraph,
+    shown: (
+      <TalkForm
+        form={open}
+        talk={talk}
+        cues={cues}
+        onCorrect={onCorrect}
+        onNameSpeaker={onNameSpeaker}
+        onClose={close}
+      />
+    ),
+  })
+  const portionOfWord = (word: number | undefined): number | undefined => {
+    const paragraph = word === undefined ? undefined : talk.words[word]?.paragraph
+    return paragraph === undefined ? undefined : Math.floor(paragraph / PORTION)
+  }
+  const heldAt = portionOfWord(words?.from)
+  const [chosenFrom, chosenTo] = [portionOfWord(place?.from) ?? -1, portionOfWord(place && place.to - 1) ?? -1]
+
   return (
     <section
       ref={root}
@@ -155,35 +190,25 @@ export const Talk = (props: Props) => {
       onTouchMove={letGo}
       onFocus={() => onCaret(keys.caret.current.head)}
     >
-      {talk.paragraphs.slice(0, drawn).map((paragraph, index) => (
-        <TalkParagraph
-          // biome-ignore lint/suspicious/noArrayIndexKey: a paragraph is its place in the talk
-          key={index}
-          index={index}
-          paragraph={paragraph}
+      {portions.slice(0, drawn).map((paragraphs, at) => (
+        <TalkPortion
+          // biome-ignore lint/suspicious/noArrayIndexKey: a portion is its place in the talk
+          key={at}
+          at={at}
+          paragraphs={paragraphs}
           words={talk.words}
-          brackets={brackets.get(index) ?? NONE}
-          chosen={chosen}
-          isNear={near.has(index)}
+          brackets={brackets[at] ?? NONE}
+          chosen={at >= chosenFrom && at <= chosenTo ? chosen : undefined}
+          isNear={near.has(at)}
           width={width}
           hasTimes={hasTimes}
-          held={words !== undefined && talk.words[words.from]?.paragraph === index ? words.from : undefined}
+          held={at === heldAt ? words?.from : undefined}
+          form={form !== undefined && Math.floor(form.paragraph / PORTION) === at ? shownForm(form) : undefined}
           onCorrect={openCorrection}
           onChoose={onChoose}
           onTime={onSeek}
           onSpeaker={openSpeaker}
-        >
-          {form?.paragraph === index && (
-            <TalkForm
-              form={form}
-              talk={talk}
-              cues={cues}
-              onCorrect={onCorrect}
-              onNameSpeaker={onNameSpeaker}
-              onClose={close}
-            />
-          )}
-        </TalkParagraph>
+        />
       ))}
       <div className={styles.follow}>
         {!isFollowing && (

@@ -4,7 +4,7 @@ import { type CSSProperties, memo, type ReactNode, useLayoutEffect, useRef, useS
 import { Glyph } from '@/components/ui/Glyph'
 import { formatTime } from '@/lib/procedure/time'
 import type { TalkParagraph as Paragraph, TalkWord } from '@/lib/transcript/talk'
-import { type Bracket, sameBracket } from './brackets'
+import type { Bracket } from './brackets'
 import { fitLanes } from './fit'
 import { PARAGRAPH } from './ranges'
 import styles from './talk.module.css'
@@ -14,6 +14,7 @@ type Props = {
   readonly paragraph: Paragraph
   /** All words of the talk; this paragraph's are [first, last). */
   readonly words: readonly TalkWord[]
+  /** The same list while they would be drawn the same: brackets.ts. */
   readonly brackets: readonly Bracket[]
   readonly chosen: string | undefined
   /** Near the visible part: only then are brackets measured and drawn. */
@@ -175,17 +176,10 @@ export const TalkParagraph = memo(Plain, (a, b) => {
     a.paragraph.speaker === b.paragraph.speaker &&
     a.paragraph.first === b.paragraph.first
   const isSameChoice = a.chosen === b.chosen || (!holds(a.brackets, a.chosen) && !holds(b.brackets, b.chosen))
-  const isSameMargin =
-    a.brackets === b.brackets ||
-    (a.brackets.length === b.brackets.length &&
-      a.brackets.every((bracket, i) => {
-        const other = b.brackets[i]
-        return other !== undefined && sameBracket(bracket, other)
-      }))
   return (
     isSameText &&
     isSameChoice &&
-    isSameMargin &&
+    a.brackets === b.brackets &&
     a.isNear === b.isNear &&
     a.width === b.width &&
     a.hasTimes === b.hasTimes &&

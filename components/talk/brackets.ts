@@ -1,6 +1,7 @@
 import type { Kind } from '@/lib/procedure/kinds'
 import type { Mark } from '@/lib/procedure/mark'
 import type { Span } from '@/lib/procedure/time'
+import { onceFor } from '@/lib/review/memo'
 import { isUntimed, wordsBySaid } from '@/lib/transcript/said'
 import { type Talk, type WordRange, wordAt, wordsOfSpan } from '@/lib/transcript/talk'
 
@@ -27,14 +28,16 @@ const APART = 7
 
 type Thing = Span & Pick<Bracket, 'id' | 'kind' | 'label' | 'isPencilled'>
 
-const ofMark = ({ id, kind, text, pencilled, start, end }: Mark): Thing => ({
-  id,
-  kind,
-  label: `${kind}: ${text}`,
-  isPencilled: pencilled !== undefined,
-  start,
-  end,
-})
+const ofMark = onceFor(
+  ({ id, kind, text, pencilled, start, end }: Mark): Thing => ({
+    id,
+    kind,
+    label: `${kind}: ${text}`,
+    isPencilled: pencilled !== undefined,
+    start,
+    end,
+  }),
+)
 
 const ofDoubt = ({ id, label, start, end }: Doubt): Thing => ({
   id,
@@ -58,12 +61,16 @@ export const wordsCovered = (talk: Talk, span: Span): WordRange | undefined => {
   return { from: by, to: by + 1 }
 }
 
+/** By the talk, then by the mark: what an edit left as it was is not looked for again. */
+const coveredIn = onceFor((talk: Talk) => onceFor((mark: Mark) => wordsCovered(talk, mark)))
+
 /** What each mark covers: by its time, or, in a talk without times, by its words; without words of the talk it has no place. */
 export const placesOf = (talk: Talk, marks: readonly Mark[]): ReadonlyMap<string, WordRange> => {
   if (isUntimed(talk)) return wordsBySaid(talk, marks)
+  const coveredBy = coveredIn(talk)
   return new Map(
     marks.flatMap(mark => {
-      const words = wordsCovered(talk, mark)
+      const words = coveredBy(mark)
       return words === undefined ? [] : [[mark.id, words] as const]
     }),
   )
@@ -105,8 +112,7 @@ export const bracketsByParagraph = (
   return byParagraph
 }
 
-/** @returns whether two brackets would be drawn the same. */
-export const sameBracket = (a: Bracket, b: Bracket): boolean =>
+const sameBracket = (a: Bracket, b: Bracket): boolean =>
   a === b ||
   (a.id === b.id &&
     a.kind === b.kind &&
@@ -115,3 +121,36 @@ export const sameBracket = (a: Bracket, b: Bracket): boolean =>
     a.lane === b.lane &&
     a.words.from === b.words.from &&
     a.words.to === b.words.to)
+
+const sameList = <T>(a: readonly T[], b: readonly T[], isSame: (a: T, b: T) => boolean): boolean =>
+  a.length === b.length &&
+  a.every((one, i) => {
+    const other = b[i]
+    return other !== undefined && isSame(one, other)
+  })
+
+/** Brackets of some paragraphs on end: a list for each of them. */
+export type Portion = readonly (readonly Bracket[])[]
+
+const NONE: readonly Bracket[] = []
+
+/**
+ * Cuts the brackets of `count` paragraphs into portions of `size`.
+ *
+ * @param before what was cut last time: lists and portions that would be drawn the same are taken over as the same objects
+ */
+export const portionsOf = (
+  byParagraph: ReadonlyMap<number, readonly Bracket[]>,
+  count: number,
+  size: number,
+  before: readonly Portion[],
+): readonly Portion[] =>
+  Array.from({ length: Math.ceil(count / size) }, (_, at) => {
+    const old = before[at] ?? []
+    const now = Array.from({ length: Math.min(size, count - at * size) }, (_, i) => {
+      const list = byParagraph.get(at * size + i) ?? NONE
+      const same = old[i]
+      return same !== undefined && sameList(same, list, sameBracket) ? same : list
+    })
+    return sameList(old, now, (a, b) => a === b) ? old : now
+  })

@@ -85,11 +85,17 @@ export const PUBLICATION_NAMES = [
 ] as const
 export type PublicationName = (typeof PUBLICATION_NAMES)[number]
 
+/** Choices of the person who publishes that some publications heed and others don't. */
+export const CHOICES = ['units', 'footageAddress', 'pencilled', 'listFindings', 'leastChapter'] as const
+export type PublishChoice = (typeof CHOICES)[number]
+
 /** What a project is exported as. */
 export type Publication = {
   readonly name: PublicationName
   /** One sentence: what it is and for whom. */
   readonly about: string
+  /** The choices that can change its files; the others are not offered for it. */
+  readonly heeds: readonly PublishChoice[]
   /**
    * Pure but for time to compute: the same project and options give the same bytes.
    *

@@ -1,4 +1,4 @@
-import type { Publication, PublicationName } from './publication'
+import { CHOICES, type Publication, type PublicationName } from './publication'
 import { SINGLES } from './singles'
 import { toFileName } from './text'
 
@@ -8,6 +8,7 @@ export const PUBLICATIONS: readonly Publication[] = [
   {
     name: 'packet',
     about: 'One ZIP with all of these, the stills, and a manifest to check it by.',
+    heeds: CHOICES,
     files: async (project, options) => {
       const [{ packetFiles }, { toZip }] = await Promise.all([import('./packet'), import('./zip')])
       const content = await toZip(await packetFiles([{ project, options }]))

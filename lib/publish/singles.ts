@@ -31,6 +31,7 @@ export const SINGLES: readonly Publication[] = [
   {
     name: 'sheet',
     about: 'The job sheet in Markdown: every mark with its time; can be edited by hand and read back.',
+    heeds: ['units', 'footageAddress', 'pencilled', 'listFindings'],
     files: async (project, options) => {
       const [{ toSheetMarkdown }, { toPictures }, { selected }] = await Promise.all([
         import('./markdown'),
@@ -46,6 +47,7 @@ export const SINGLES: readonly Publication[] = [
   {
     name: 'handout',
     about: 'One HTML file to print on A4 or Letter: cautions as panels, boxes to tick, room for measured values.',
+    heeds: ['units', 'footageAddress', 'pencilled', 'listFindings'],
     files: async (project, options) => {
       const { toHandout } = await import('./handout')
       return [file(project, 'handout.html', toHandout(toSheet(project), options))]
@@ -54,6 +56,7 @@ export const SINGLES: readonly Publication[] = [
   {
     name: 'notes',
     about: 'Show notes in Markdown and plain text: summary, chapters, safety, tools, materials, values.',
+    heeds: ['units', 'footageAddress', 'pencilled', 'leastChapter'],
     files: async (project, options) => {
       const { writeNotes } = await import('./notes')
       const notes = writeNotes(toSheet(project), options)
@@ -63,6 +66,7 @@ export const SINGLES: readonly Publication[] = [
   {
     name: 'captions',
     about: 'Captions from the corrected transcript, broken at phrases, in WebVTT and SubRip.',
+    heeds: ['pencilled'],
     files: async (project, options) => {
       const { transcript } = project.recording
       if (transcript === null) return []
@@ -86,6 +90,7 @@ export const SINGLES: readonly Publication[] = [
   {
     name: 'chapters',
     about: 'Chapters from the steps, in WebVTT, JSON chapters and ffmetadata.',
+    heeds: ['pencilled', 'leastChapter'],
     files: async (project, options) => {
       const [{ toChapters }, files, { selected }, { toLine }] = await Promise.all([
         import('./chapters'),
@@ -105,6 +110,7 @@ export const SINGLES: readonly Publication[] = [
   {
     name: 'page',
     about: 'A schema.org HowTo as JSON-LD, in a script element to put into a web page.',
+    heeds: ['units', 'footageAddress', 'pencilled'],
     files: async (project, options) => {
       const { toPage } = await import('./page')
       return [file(project, 'howto.html', toPage(toSheet(project), options))]
@@ -113,6 +119,7 @@ export const SINGLES: readonly Publication[] = [
   {
     name: 'task',
     about: 'A DITA 1.3 task, for systems that keep procedures in that standard.',
+    heeds: ['units', 'footageAddress', 'pencilled', 'listFindings'],
     files: async (project, options) => {
       const { toTask } = await import('./task')
       return [file(project, 'dita', toTask(toSheet(project), options))]

@@ -53,9 +53,18 @@ const within = (problems: readonly Problem[], file: string): readonly Problem[] 
   return [...placed, { code: 'more-problems', message, place: { file } }]
 }
 
+/** What a file without a line to read looks like. */
+const FORM_WORDS: Partial<Record<Form, string>> = {
+  subrip: 'SubRip captions',
+  'timed-text': 'text with times',
+  table: 'a table',
+  'recogniser-json': "a speech recogniser's JSON",
+}
+
 const noWords = (form: Form, cues: number): string => {
   if (cues > 0) return 'its cues hold no words. Export the transcript again, or choose another.'
-  if (form !== 'webvtt') return `this looks like ${form}, but no line of it could be read.`
+  if (form !== 'webvtt')
+    return `this looks like ${FORM_WORDS[form] ?? 'a transcript'}, but no line of it could be read. Export it again, or choose another.`
   return 'this WebVTT file holds no cue that can be read; expected lines such as "00:01.000 --> 00:04.000" with words under them. Export it again, or choose another.'
 }
 

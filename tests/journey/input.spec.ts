@@ -54,6 +54,27 @@ test('footage is asked for again where the browser cannot reopen it, and another
   await expect(page.locator('video')).toBeVisible()
 })
 
+test('footage that the browser cannot read is told with what to do, and is taken once it can be', async ({ page }) => {
+  await lay(page, tempFile('lid.vtt', vtt('Take the lid off.')))
+  await expect(talkOf(page)).toBeVisible()
+  // As of a file that was moved after it was chosen: the browser knows its name and fails to read it.
+  await page.evaluate(() => {
+    const { arrayBuffer } = Blob.prototype
+    Blob.prototype.arrayBuffer = () => {
+      Blob.prototype.arrayBuffer = arrayBuffer
+      return Promise.reject(new DOMException('a permission or a file is gone', 'NotReadableError'))
+    }
+  })
+  const film = tempFile('lid.mp4', Uint8Array.from(readFileSync('public/demo/demo.mp4')))
+  const field = page.getByLabel('Footage file')
+  await field.setInputFiles(film)
+  const place = page.getByRole('region', { name: 'Place for the footage' })
+  await expect(place.getByRole('alert')).toContainText('“lid.mp4” could not be read (a permission or a file is gone)')
+  await expect(place.getByRole('alert')).toContainText('choose it again')
+  await field.setInputFiles(film)
+  await expect(page.locator('video')).toBeVisible()
+})
+
 test('what is no transcript, no footage and no project is refused, and nothing is opened', async ({ page }) => {
   const alert = page.locator('main [role="alert"]')
   for (const [name, text, told] of [
@@ -123,6 +144,26 @@ test('files dropped anywhere are taken: beside the card, and on an open bench; a
   await page.getByLabel('Transcript file').setInputFiles(tempFile('better.vtt', vtt('Take the lid off the drum.')))
   await expect(talkOf(page)).toContainText('Take the lid off the drum.')
   await expect(noticeOf(page)).toContainText('The talk is “better.vtt” now; Ctrl + Z takes it back.')
+  // Words held in the new talk are let go of with it: by their numbers they would be others in the talk before.
+  const held = page.getByText(/^held: /)
+  await talkOf(page).focus()
+  await page.keyboard.press('End')
+  await page.keyboard.press('Shift+Space')
+  await expect(held).toHaveText('held: drum.')
   await page.keyboard.press('Control+z')
   await expect(talkOf(page)).not.toContainText('drum')
+  await expect(held).toBeHidden()
+  await page.keyboard.press('s')
+  await expect(sheetOf(page)).toContainText('Nothing is marked yet')
+})
+
+test('words held stay held while their line is corrected', async ({ page }) => {
+  await lay(page, tempFile('lid.vtt', vtt('Take the lit off.', 'Mind the spring.')))
+  await talkOf(page).focus()
+  await page.keyboard.press('Shift+Space')
+  await page.keyboard.press('F2')
+  await page.getByLabel(/^Words from/).fill('Take the lid off.')
+  await page.keyboard.press('Enter')
+  await expect(talkOf(page)).toContainText('Take the lid off.')
+  await expect(page.getByText(/^held: /)).toHaveText('held: Take')
 })

@@ -147,6 +147,11 @@ test('choices for a publication are there again when it is published again; capt
   await expect(page.getByRole('note').first()).toContainText('the publication says so at its head')
   await page.getByRole('radio', { name: /^Captions/ }).check()
   await expect(page.getByRole('note').first()).toContainText('nothing in these files says so')
+  // Only choices that change something here are offered.
+  await expect(page.getByLabel('Units')).toBeHidden()
+  await expect(page.getByLabel(/^Address of the footage/)).toBeHidden()
+  await expect(page.getByLabel('findings and waivers at the end')).toBeHidden()
+  await expect(page.getByLabel('only kept marks')).toBeChecked()
   await page.keyboard.press('Escape')
   await publish.click()
   await expect(page.getByLabel('Units')).toHaveValue('metric')

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { bracketsByParagraph } from '@/components/talk/brackets'
+import { bracketsByParagraph, portionsOf } from '@/components/talk/brackets'
 import { toTalk } from '@/lib/transcript/talk'
 import { caution, check, step, tool } from '../../builders'
 
@@ -84,4 +84,20 @@ test('without times marks stand by their words, the same words one after the oth
       [again.id, { from: 10, to: 15 }],
     ]),
   )
+})
+
+test('brackets are cut into portions; what would be drawn the same stays the same object, list by list', () => {
+  const [one, two] = [step(0, 5, 'one'), step(31, 35, 'two')]
+  const first = portionsOf(bracketsByParagraph(talk, [one, two], []), 2, 1, [])
+  expect(first.map(portion => portion.map(list => list.map(({ id }) => id)))).toEqual([[[one.id]], [[two.id]]])
+  const renamed = { ...two, text: 'two, otherwise' }
+  const second = portionsOf(bracketsByParagraph(talk, [one, renamed], []), 2, 1, first)
+  expect(second[0]).toBe(first[0])
+  expect(second[1]?.[0]?.[0]?.label).toBe('step: two, otherwise')
+  // A paragraph beside a changed one, in the same portion, keeps its list.
+  const together = portionsOf(bracketsByParagraph(talk, [one, two], []), 2, 8, [])
+  const later = portionsOf(bracketsByParagraph(talk, [one, renamed], []), 2, 8, together)
+  expect(later[0]).not.toBe(together[0])
+  expect(later[0]?.[0]).toBe(together[0]?.[0])
+  expect(portionsOf(bracketsByParagraph(talk, [], []), 2, 8, together)).toEqual([[[], []]])
 })

@@ -69,9 +69,9 @@ test('[S4] a damaged row is refused with the path of what is wrong', async () =>
   const store = openBrowserStore('five')
   await store.save('a', projectOf(step(1, 2, 'Do')))
   const db = await openDB('five')
-  const row = await db.get('projects', 'a')
-  row.project.marks[0].start = 'soon'
-  await db.put('projects', row)
+  const [key] = await db.getAllKeys('pieces')
+  const [piece] = await db.getAll('pieces')
+  await db.put('pieces', [{ ...piece[0], start: 'soon' }], key)
   const loaded = await store.load('a')
   expect(loaded?.ok === false && loaded.problems.map(problem => problem.place?.path)).toEqual(['marks[0].start'])
 })
@@ -121,4 +121,85 @@ test('[S6] what was kept and is damaged is passed over; no room and no quick sto
     },
   }
   expect(() => openBrowserStore('eight', full).keepLast('a', titled('two'))).not.toThrow()
+})
+
+/** Counts what is written into the store's pieces. */
+const piecesWritten = async (work: () => Promise<void>): Promise<number> => {
+  const { put } = IDBObjectStore.prototype
+  let count = 0
+  IDBObjectStore.prototype.put = function (...given) {
+    if (this.name === 'pieces') count++
+    return put.apply(this, given)
+  }
+  try {
+    await work()
+  } finally {
+    IDBObjectStore.prototype.put = put
+  }
+  return count
+}
+
+test('[S1] of thousands of marks a save writes those beside the change, and all are loaded again in their order', async () => {
+  const marks = Array.from({ length: 3000 }, (_, i) => step(i, i + 1, `Do ${i}`, { id: `mark ${i}` }))
+  let project = projectOf(...marks)
+  const store = openBrowserStore('many')
+  await store.save('a', project)
+  const change = async (next: readonly (typeof marks)[number][]) => {
+    project = { ...project, marks: next }
+    const written = await piecesWritten(() => store.save('a', project))
+    expect(await openBrowserStore('many').load('a')).toEqual({ ok: true, value: project })
+    return written
+  }
+  const changed = marks.map((mark, i) => (i === 1500 ? { ...mark, text: 'Otherwise' } : mark))
+  expect(await change(changed)).toBe(1)
+  expect(await change(changed.filter((_, i) => i !== 1500))).toBeLessThanOrEqual(2)
+  const moved = changed.toReversed()
+  await change(moved)
+  expect(await change([])).toBe(0)
+  expect(await change(moved.slice(7))).toBeGreaterThan(0)
+})
+
+test('[S1] what lies from before is not mixed in: a project opened again writes all its marks anew', async () => {
+  const [one, two] = [step(1, 2, 'one'), step(2, 3, 'two')]
+  await openBrowserStore('anew').save('a', projectOf(one, two))
+  await openBrowserStore('anew').save('a', projectOf(two))
+  expect(await openBrowserStore('anew').load('a')).toEqual({ ok: true, value: projectOf(two) })
+})
+
+test('[S1] a project of an earlier Tellwright, its marks in one, is loaded', async () => {
+  const project = projectOf(step(1, 2, 'Do'))
+  await openBrowserStore('early').save('a', emptyProject())
+  const db = await openDB('early')
+  const { pieces: _, ...row } = await db.get('projects', 'a')
+  await db.put('projects', { ...row, project })
+  db.close()
+  expect(await openBrowserStore('early').load('a')).toEqual({ ok: true, value: project })
+})
+
+test('[S4] marks that are gone from the disk are told, not passed over', async () => {
+  await openBrowserStore('holes').save('a', projectOf(step(1, 2, 'Do')))
+  const db = await openDB('holes')
+  await db.clear('pieces')
+  db.close()
+  const loaded = await openBrowserStore('holes').load('a')
+  expect(loaded?.ok === false && loaded.problems.map(({ place }) => place?.path)).toEqual(['marks[0]'])
+})
+
+test('[S1] a later Tellwright in another tab is not kept from bringing the store up to date', async () => {
+  await openBrowserStore('later').save('a', emptyProject())
+  const later = await openDB('later', 99)
+  expect(later.version).toBe(99)
+  later.close()
+})
+
+test('[S4] an earlier Tellwright in another tab, which holds the store, is told with what to do; once it is closed, all goes', async () => {
+  const early = await openDB('held', 2, {
+    upgrade: db => {
+      for (const name of ['projects', 'transcripts', 'sources', 'made', 'stills']) db.createObjectStore(name)
+    },
+  })
+  const store = openBrowserStore('held')
+  await expect(store.list()).rejects.toThrow(/an earlier Tellwright is open in another tab.*close its tabs/)
+  early.close()
+  await expect.poll(() => store.madeOf('x').then(() => 'open', String)).toBe('open')
 })

@@ -12,3 +12,10 @@ test.each(BAD_TRANSCRIPTS)(
     expect(read.problems[0]?.place?.file).toBe(name)
   },
 )
+
+test('[T10] a table of which no line could be read is called so, with what to do', () => {
+  const read = readTranscript(new TextEncoder().encode('start,end,text\n'), 'bare.csv')
+  expect(read.ok ? '' : read.problems[0]?.message).toBe(
+    'this looks like a table, but no line of it could be read. Export it again, or choose another.',
+  )
+})
