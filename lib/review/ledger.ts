@@ -111,15 +111,21 @@ const isLatching = (action: Action, actions: readonly Action[]): boolean => {
   return before.length > 0 && before.every(thing => thing.head !== '' && !isCut(thing))
 }
 
+/** What a device that guards an opening does when it is opened. */
+const STOPS =
+  /\b(?:stops?|stopped|halts?|dies|cuts? (?:out|off)|drops? out|trips?|goes? (?:out|off|dead)|stands? still|will not (?:start|run)|does not (?:start|run))\b/i
+
 /** What a step tells the ledger; read once a step. */
 const tellingIn = atSteps(({ mark, checks }) => {
   const tells = tellsOf(mark.text)
   const texts = [mark.text, ...checks.map(({ text }) => text)]
   const actions = actionsOf(mark.text)
+  // Opened to see it stop, a guard was only tried.
+  const isTrial = checks.some(({ text }) => STOPS.test(text))
   const telling = actions.filter(isTelling).map(action => ({
     action,
     drained: runsOut(action, texts),
-    opens: isLatching(action, actions) ? [] : opensBy(action, mark),
+    opens: isLatching(action, actions) ? [] : opensBy(action, mark).filter(({ undone }) => undone !== 'opened' || !isTrial),
   }))
   const done = checks.filter(({ text }) => tellsOf(text).isDone).map(({ text }) => stemSet(text))
   const isLevel = checks.some(({ text }) => LEVEL.test(text))
@@ -130,6 +136,11 @@ const tellingIn = atSteps(({ mark, checks }) => {
 
 type Telling = ReturnType<typeof tellingIn>[number]
 
+/** "Back the nut off a quarter turn", "by two flats": so much and no more. */
+const isAmount = ({ rest }: Action): boolean =>
+  rest.some((word, i) => AMOUNTS.test(word) && (i === 0 || !/^(?:until|to|from)$/.test(rest[i - 1] ?? '')))
+const AMOUNTS = /^(?:turns?|quarter|half|third|eighth|flats?|clicks?|notch(?:es)?|degrees?)$/
+
 /** The parts as they stand between two steps. */
 class Ledger {
   open: Open[] = []
@@ -139,11 +150,13 @@ class Ledger {
   readonly #bound: Thing[] = []
   /** What was shut: it may be opened again and stay so. */
   readonly #shut: Thing[] = []
+  /** What was tightened and not touched since: backed off by so much, it is set. */
+  #tight: Thing[] = []
   readonly #tools: ReadonlyMap<string, readonly Thing[]>
 
   constructor(sheet: Sheet) {
     this.#tools = grouped(
-      sheet.tools.map(tool => listedThing(tool.text)),
+      sheet.tools.flatMap(({ text }) => text.split(/\b(?:and|with)\b/).map(part => listedThing(part))),
       ({ head }) => head,
     )
     this.#fluid = fluidCaught(sheet)
@@ -174,6 +187,8 @@ class Ledger {
       if (BINDS.has(action.verb)) this.#bound.push(...action.things)
       for (const item of this.#opened(opens.map(own => ({ ...own, number })))) {
         if (action.verb.startsWith('un') && this.#bound.some(other => isBoundAt(other, item.thing))) continue
+        if (item.undone === 'loosened' && isAmount(action) && this.#tight.some(own => isSameThing(own, item.thing)))
+          continue
         if (isPortion(item, this.open) || isSwapped(item, tells.swapped)) continue
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
@@ -185,6 +200,7 @@ class Ledger {
         fresh.push(item)
       }
     }
+    this.#tight = telling.flatMap(({ action }) => (action.acts.has('tighten') ? action.things : []))
     if (tells.isLeftSo && ENDS.test(mark.text)) fresh = fresh.filter(({ thing }) => !stems.has(thing.head))
     this.open.push(...withoutHeldFasteners(fresh))
     if (this.#implied !== undefined && checks.some(({ text }) => LEVEL.test(text))) this.#implied = undefined
