@@ -58,9 +58,9 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     machine:
       /\b(?:platform lifts?|stair ?lifts?|wheelchair lifts?|home lifts?|goods lifts?|passenger lifts?|dumbwaiters?|scissor lifts?|tail ?lifts?|vehicle hoists?|escalators?|moving walks?)\b/i,
     touched:
-      /\b(?:safety (?:edge|nut|gear|switch)|sensitive edge|emergency stop|latch\w*|limit switch|interlock|landing (?:door|gate)|footrest|batter(?:y|ies)|brake|drive (?:nut|screw|chain)|rope|governor|overspeed)\b/i,
+      /\b(?:(?:sensing|contact) edge|safety (?:edge|nut|gear|switch)|sensitive edge|emergency stop|latch\w*|limit switch|interlock|landing (?:door|gate)|footrest|batter(?:y|ies)|brake|drive (?:nut|screw|chain)|rope|governor|overspeed)\b/i,
     proves:
-      /\b(?:safety edges?|sensitive edges?|emergency stop|e-?stop|footrest|obstruction|safety gear|overspeed|slack (?:rope|chain)|final limit|limit switch|latch\w*|locks?)\b[^.;]*\b(?:stops?|halts?|holds?|works?|trips?|test\w*|cuts?|clunk\w*|engage\w*)\b|\b(?:press|push|test|try|check|hit|trip|operate|actuate|hold|lower)\w*\b[^.;]*\b(?:safety edges?|sensitive edges?|emergency stop|e-?stop|footrest|limit switch|latch\w*|safety gear)\b|\bwith the latches\b/i,
+      /\b(?:(?:safety|sensitive|sensing|pressure|contact) edges?|emergency stop|e-?stop|footrest|obstruction|safety gear|overspeed|slack (?:rope|chain)|final limit|limit switch|latch\w*|locks?)\b[^.;]*\b(?:stops?|halts?|holds?|works?|trips?|test\w*|cuts?|clunk\w*|engage\w*)\b|\b(?:press|push|test|try|check|hit|trip|operate|actuate|hold|lower)\w*\b[^.;]*\b(?:(?:safety|sensitive|sensing|pressure|contact) edges?|emergency stop|e-?stop|footrest|limit switch|latch\w*|safety gear)\b|\bwith the latches\b/i,
     name: 'safety edge and emergency stop',
   },
   {

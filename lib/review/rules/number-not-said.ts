@@ -70,6 +70,8 @@ const FIGURES = /(?<![\p{L}\d./-])\d+(?:[.,]\d+)?(?![\p{L}\d/-])/gu
 const strangeIn = (text: string, words: string): string | undefined =>
   (text.match(FIGURES) ?? []).find(figure => !isSaid(Number(figure.replace(',', '.')), undefined, words))
 
+/** Grades by which stuff is bought: the list names them, the talk says "light oil". */
+const GRADE = /\b(?:ISO(?: VG)?|VG|SAE|NLGI|DOT|API|GL|ATF|FFP|HLP|class|grade|filter class)[ -]?\d+\w*(?:-\d+)?\b/gi
 /** Which spanner it takes is said once and holds from then on. */
 const TOOL_SIZE =
   /(?<![\d./-])\d+(?:[./]\d+)?[ -]?(?:mm|mil|in|inch)\b[ -](?=(?:[a-z-]+ ){0,2}(?:spanners?|wrench(?:es)?|sockets?|keys?|hex|allen|drivers?|screwdrivers?|bits?|drills?|punch|reamer|brush)\b)/gi
@@ -80,7 +82,7 @@ const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[]
   if (mark.kind !== 'spec') {
     const sizes = mark.text.match(TOOL_SIZE) ?? []
     const figure =
-      strangeIn(mark.text.replace(TOOL_SIZE, ''), `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`) ??
+      strangeIn(mark.text.replace(TOOL_SIZE, '').replace(GRADE, ''), `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`) ??
       (sizes.length > 0 ? strangeIn(sizes.join(' '), allOf(sentences)) : undefined)
     if (figure === undefined) return []
     return [
