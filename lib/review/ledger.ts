@@ -55,6 +55,13 @@ const isRenewed = ({ thing, undone }: Open, action: Action, heads: ReadonlySet<s
   redoneBy(action).has(undone) &&
   action.things.some(other => other.head === thing.head && !isOpposed(other.words, thing.words))
 
+/** Fitted under another name, the material listed for the step is what came off: "a fresh sheet" of sandpaper. */
+const isBrought = ({ thing, undone }: Open, { acts }: Action, brings: readonly Thing[]): boolean =>
+  undone === 'removed' &&
+  (acts.has('refit') || acts.has('connect') || acts.has('tighten')) &&
+  !FASTENERS.has(thing.head) &&
+  brings.some(({ words }) => words.includes(thing.head))
+
 /** Verbs whose object stays where it is: what goes along is brought. */
 const COVERING = wordSet('wedge chock block mask cover cap plug tie strap support tape clamp wrap lock hold prop peg')
 
@@ -116,7 +123,7 @@ const STOPS =
   /\b(?:stops?|stopped|halts?|dies|cuts? (?:out|off)|drops? out|trips?|goes? (?:out|off|dead)|stands? still|will not (?:start|run)|does not (?:start|run))\b/i
 
 /** What a step tells the ledger; read once a step. */
-const tellingIn = atSteps(({ mark, checks }) => {
+const tellingIn = atSteps(({ mark, checks, materials }) => {
   const tells = tellsOf(mark.text)
   const texts = [mark.text, ...checks.map(({ text }) => text)]
   const actions = actionsOf(mark.text)
@@ -131,7 +138,9 @@ const tellingIn = atSteps(({ mark, checks }) => {
   const isLevel = checks.some(({ text }) => LEVEL.test(text))
   const isIdle =
     tells.isDisposal || (telling.length + done.length === 0 && !tells.isGeneral && !tells.isLeftSo && !isLevel)
-  return isIdle ? [] : [{ mark, checks, tells, stems: stemSet(mark.text), telling, done }]
+  return isIdle
+    ? []
+    : [{ mark, checks, tells, stems: stemSet(mark.text), telling, done, brings: materials.map(own => listedThing(own.text)) }]
 })
 
 type Telling = ReturnType<typeof tellingIn>[number]
@@ -165,13 +174,15 @@ class Ledger {
   /** What a hydraulic, cooling or brake circuit loses when a line of it is opened over a pan. */
   readonly #fluid: string | undefined
 
-  step({ mark, number, checks, tells, stems, telling, done }: Telling): void {
+  step({ mark, number, checks, tells, stems, telling, done, brings }: Telling): void {
     if (tells.isGeneral) this.open = this.open.filter(({ undone }) => !ASSEMBLY.has(undone))
     if (tells.isLeftSo) this.open = this.open.filter(({ thing }) => !stems.has(thing.head))
     let fresh: Open[] = []
     for (const { action, drained, opens } of telling) {
       const still = (item: Open) =>
-        !isMadeGood(item, action, stems) && !isRenewed(item, action, tells.renews) && !isPutBack(item, action, number)
+        !isMadeGood(item, action, stems) &&
+        !isBrought(item, action, brings) &&
+        !isRenewed(item, action, tells.renews) && !isPutBack(item, action, number)
       if (this.#implied !== undefined && !still(this.#implied)) this.#implied = undefined
       const before = this.open.length + fresh.length
       if (redoneBy(action).size > 0 || this.open.some(item => isPutBack(item, action, number)))

@@ -50,7 +50,7 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     touched:
       /\b(?:bowl guard|safety (?:guard|grid|switch)|interlock\w*|limit switch|micro ?switch|door (?:switch|lock|interlock)|guard switch)\b/i,
     proves:
-      /\b(?:interlock\w*|stops?\b[^.;]*\b(?:guard|door|lid|bowl|opened|lifted)|(?:does not|doesn't|will not|won't|cannot) (?:start|run)|guard (?:open|up)|with the (?:guard|door|lid) (?:open|up)|locks?\b[^.;]*\b(?:pressure|door))\b/i,
+      /\b(?:interlock\w*|stops?\b[^.;]*\b(?:guard|door|lid|bowl|opened|lifted)|(?:lift|open|raise|swing|crack)\w*\b[^.;]*\b(?:guard|door|lid|hood|grid|cover)\b[^.;]*\b(?:stops?|stands still|halts?|dies|cuts? out|drops? out)\b|(?:does not|doesn't|will not|won't|cannot) (?:start|run)|guard (?:open|up)|with the (?:guard|door|lid) (?:open|up)|locks?\b[^.;]*\b(?:pressure|door))\b/i,
     name: 'interlock',
   },
   {
@@ -73,7 +73,7 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
   },
   {
     id: 'hoist-brake',
-    machine: /\b(?:chain (?:hoist|block)s?|lever hoists?|hoists?|winch(?:es)?|cranes?)\b/i,
+    machine: /\b(?:chain (?:hoist|block)s?|lever hoists?|hoists?|(?<!\bwith (?:[a-z]+ )?)winch(?:es)?|cranes?)\b/i,
     touched: /\b(?:brake|pawl|ratchet|load chain|friction disc|limit switch|hook)\b/i,
     proves:
       /\b(?:holds?|test load|load test|rated load|brake (?:holds?|test)|does not (?:slip|creep|drop|sink)|no (?:slip|creep|drift)|proof load|trial lift|limit switch (?:stops|trips))\b/i,
