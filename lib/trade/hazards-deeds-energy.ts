@@ -55,7 +55,7 @@ export const DEEDS_OF_ENERGY: readonly Hazard[] = [
     ),
     equipment:
       /\b(?:pressure|pressuri[sz]ed|irrigation|drip|pool|pond|softener|sand filter|water filter|booster|well|boiler|compressor|sprayer)\b/i,
-    not: /\b(?:fuel|air filter|oil filter|dust)\b/i,
+    not: /\b(?:fuel|air filter|oil filter|dust|(?:wash|rinse|drain|circulation) pump)\b/i,
     known: /\b(?:pressur\w*|fl(?:y|ies)|shoots?|eject\w*|burst\w*|blows?|bleed|jet|spray\w*)\b/i,
     level: 'warning',
     caution: 'Pressure left inside throws the lid: shut off and bleed it to zero, keep your face aside.',

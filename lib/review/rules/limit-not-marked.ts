@@ -29,6 +29,8 @@ const NATURE =
 const TOOL_RANGE =
   /\b(?:wrench|gauge|meter|multimeter|cal(?:l)?ipers?|micrometer|scales?|driver|screwdriver|thermometer|tester|indicator)\b[^.;]*\b(?:clicks|reads|goes|covers|measures|ranges|scale|range|good for|runs from|marked)\b/i
 
+/** How long one looks is no limit. */
+const LOOKS = /\b(?:watch|look|listen|feel|sniff)\w*\b[^.;]*\bfor (?:an?|half an?|a few) /i
 const ROUGH = /^(?:an?|one|half an?|a few|a couple of) [a-z ]+$/i
 
 const check = ({ project, sentences }: Subject): readonly Found[] => {
@@ -55,7 +57,7 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
         ![quantity.low, quantity.high, quantity.nominal].some(value => value !== undefined && values.has(value)),
     )
     // Beside a limit that is marked, "a quarter turn" or "a minute" says roughly how.
-    const isRough = left.length < own.length && left.every(({ text }) => ROUGH.test(text.trim()))
+    const isRough = (left.length < own.length || LOOKS.test(sentence.text)) && left.every(({ text }) => ROUGH.test(text.trim()))
     if (isRough) return []
     if (
       left.length === 0 ||

@@ -40,7 +40,7 @@ const isTried = (text: string): boolean =>
 const IS_FITTING =
   /\b(?:run|drive|spin|fire)\b[^.;]*\b(?:bolts?|screws?|nuts?|studs?)\b|\b(?:enter|record|write|sign|log)\b/i
 const NOT_ASSEMBLY = new Set(
-  'plug switch put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal reset clear bring restack gather'.split(
+  'plug switch put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal reset clear bring restack gather fold'.split(
     ' ',
   ),
 )
