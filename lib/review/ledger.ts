@@ -56,11 +56,11 @@ const isRenewed = ({ thing, undone }: Open, action: Action, heads: ReadonlySet<s
   action.things.some(other => other.head === thing.head && !isOpposed(other.words, thing.words))
 
 /** Fitted under another name, the material listed for the step is what came off: "a fresh sheet" of sandpaper. */
-const isBrought = ({ thing, undone }: Open, { acts }: Action, brings: readonly Thing[]): boolean =>
+const isBrought = ({ thing, undone }: Open, { acts, things }: Action, brings: readonly Thing[]): boolean =>
   undone === 'removed' &&
   (acts.has('refit') || acts.has('connect') || acts.has('tighten')) &&
   !FASTENERS.has(thing.head) &&
-  brings.some(({ words }) => words.includes(thing.head))
+  brings.some(({ words }) => words.includes(thing.head) && things.some(({ head }) => words.includes(head)))
 
 /** Verbs whose object stays where it is: what goes along is brought. */
 const COVERING = wordSet('wedge chock block mask cover cap plug tie strap support tape clamp wrap lock hold prop peg')
