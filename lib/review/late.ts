@@ -53,7 +53,7 @@ const isOnSame = (text: string, { mark }: SheetStep): boolean => {
 
 /** Whether a text names by two words what its own step has and the earlier one has not. */
 const isOfOwn = (text: string, early: SheetStep, own: SheetStep | undefined): boolean => {
-  if (own === undefined || own === early) return false
+  if (own === undefined || own === early || own.mark.text === text) return false
   const [mine, other] = [stemSet(own.mark.text), stemSet(early.mark.text)]
   return [...stemSet(text)].filter(stem => mine.has(stem) && !other.has(stem)).length >= 2
 }

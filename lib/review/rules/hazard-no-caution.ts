@@ -55,14 +55,15 @@ const isFirstOfFamily = (own: Presence, _: number, all: readonly Presence[]): bo
 
 type Warned = { readonly mark: Mark; readonly number: number }
 
-/** Told that the stuff burns or fumes, whoever uses it knows that it is no water; what fumes do is a matter of its own. */
+/** Told that its vapour burns or stupefies, whoever uses it knows that it is no water; what fumes do is a matter of its own. */
 const OF_STUFF = new Set(['chemical', 'acid-skin'])
+const VOLATILE = /\b(?:vapou?rs?|fumes?|flamm\w*|ignit\w*|flash\w*|catch(?:es)? fire|dizzy)\b/i
 const STUFF = new Set(MATERIAL_HEADS.flatMap(head => head.split(' ')).map(stemOf))
 /** Whether a caution at the step or before it names the stuff that the step works with. */
 const isSpokenOf = ({ hazard, step }: Presence, warned: readonly Warned[]): boolean => {
   if (!OF_STUFF.has(hazard.id)) return false
   const stuff = contentStems(step.mark.text).filter(stem => STUFF.has(stem))
-  return warned.some(({ mark, number }) => number <= step.number && stuff.some(stem => stemSet(mark.text).has(stem)))
+  return warned.some(({ mark, number }) => number <= step.number && VOLATILE.test(mark.text) && stuff.some(stem => stemSet(mark.text).has(stem)))
 }
 
 const isMissing = (presence: Presence, index: StemIndex, warned: readonly Warned[]): boolean => {
