@@ -132,7 +132,9 @@ const tellingIn = atSteps(({ mark, checks, materials }) => {
   const telling = actions.filter(isTelling).map(action => ({
     action,
     drained: runsOut(action, texts),
-    opens: isLatching(action, actions) ? [] : opensBy(action, mark).filter(({ undone }) => undone !== 'opened' || !isTrial),
+    opens: isLatching(action, actions)
+      ? []
+      : opensBy(action, mark).filter(({ undone }) => undone !== 'opened' || !isTrial),
   }))
   const done = checks.filter(({ text }) => tellsOf(text).isDone).map(({ text }) => stemSet(text))
   const isLevel = checks.some(({ text }) => LEVEL.test(text))
@@ -140,7 +142,17 @@ const tellingIn = atSteps(({ mark, checks, materials }) => {
     tells.isDisposal || (telling.length + done.length === 0 && !tells.isGeneral && !tells.isLeftSo && !isLevel)
   return isIdle
     ? []
-    : [{ mark, checks, tells, stems: stemSet(mark.text), telling, done, brings: materials.map(own => listedThing(own.text)) }]
+    : [
+        {
+          mark,
+          checks,
+          tells,
+          stems: stemSet(mark.text),
+          telling,
+          done,
+          brings: materials.map(own => listedThing(own.text)),
+        },
+      ]
 })
 
 type Telling = ReturnType<typeof tellingIn>[number]
@@ -182,7 +194,8 @@ class Ledger {
       const still = (item: Open) =>
         !isMadeGood(item, action, stems) &&
         !isBrought(item, action, brings) &&
-        !isRenewed(item, action, tells.renews) && !isPutBack(item, action, number)
+        !isRenewed(item, action, tells.renews) &&
+        !isPutBack(item, action, number)
       if (this.#implied !== undefined && !still(this.#implied)) this.#implied = undefined
       const before = this.open.length + fresh.length
       if (redoneBy(action).size > 0 || this.open.some(item => isPutBack(item, action, number)))

@@ -26,7 +26,11 @@ const FOR_AIR = wordSet('ventilate air fresh breathe')
  *
  * @returns whether the thing goes back by itself, came with something new, is the machine itself, or only moves until something is so
  */
-export const isNoUndoing = ({ verb, particle, rest, along }: Action, { head, words }: Thing, undone: Undone): boolean => {
+export const isNoUndoing = (
+  { verb, particle, rest, along }: Action,
+  { head, words }: Thing,
+  undone: Undone,
+): boolean => {
   switch (undone) {
     case 'loosened':
       return verb === 'release' && HELD.has(head)
@@ -37,7 +41,8 @@ export const isNoUndoing = ({ verb, particle, rest, along }: Action, { head, wor
     case 'removed':
       return (
         verb === 'unload' ||
-        ((particle === 'down' || particle === 'away') && [head, ...along.map(own => own.head)].some(own => POSTED.has(own))) ||
+        ((particle === 'down' || particle === 'away') &&
+          [head, ...along.map(own => own.head)].some(own => POSTED.has(own))) ||
         (head === 'part' && words.length === 1) ||
         (particle === 'away' && HOLDS_STUFF.has(head)) ||
         (particle === 'back' && rest.some(word => word === 'until' || word === 'till')) ||

@@ -63,7 +63,10 @@ const STUFF = new Set(MATERIAL_HEADS.flatMap(head => head.split(' ')).map(stemOf
 const isSpokenOf = ({ hazard, step }: Presence, warned: readonly Warned[]): boolean => {
   if (!OF_STUFF.has(hazard.id)) return false
   const stuff = contentStems(step.mark.text).filter(stem => STUFF.has(stem))
-  return warned.some(({ mark, number }) => number <= step.number && VOLATILE.test(mark.text) && stuff.some(stem => stemSet(mark.text).has(stem)))
+  return warned.some(
+    ({ mark, number }) =>
+      number <= step.number && VOLATILE.test(mark.text) && stuff.some(stem => stemSet(mark.text).has(stem)),
+  )
 }
 
 const isMissing = (presence: Presence, index: StemIndex, warned: readonly Warned[]): boolean => {

@@ -57,7 +57,8 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
         ![quantity.low, quantity.high, quantity.nominal].some(value => value !== undefined && values.has(value)),
     )
     // Beside a limit that is marked, "a quarter turn" or "a minute" says roughly how.
-    const isRough = (left.length < own.length || LOOKS.test(sentence.text)) && left.every(({ text }) => ROUGH.test(text.trim()))
+    const isRough =
+      (left.length < own.length || LOOKS.test(sentence.text)) && left.every(({ text }) => ROUGH.test(text.trim()))
     if (isRough) return []
     if (
       left.length === 0 ||

@@ -61,7 +61,9 @@ const COVERS =
 const PARKED = /^(?:transport|travel|storage|parking|transit|shipping)$/
 const isCovering = ({ mark }: SheetStep): boolean => {
   const things = actionsOf(mark.text).flatMap(({ things: own }) => own)
-  return things.length > 0 && things.every(({ head, words }) => COVERS.test(head) || words.some(word => PARKED.test(word)))
+  return (
+    things.length > 0 && things.every(({ head, words }) => COVERS.test(head) || words.some(word => PARKED.test(word)))
+  )
 }
 
 const isOn = ({ mark }: SheetStep): boolean =>

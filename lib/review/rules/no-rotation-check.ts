@@ -34,7 +34,11 @@ const swapsPhases = (step: SheetStep): boolean => isLeads(step) || NEW_MOTOR.tes
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const all = [sheet.heading.title, sheet.heading.equipment, ...sheet.steps.map(({ mark }) => mark.text)].join(' ')
-  if (!THREE_PHASE.test(all) || !TURNS.test(all) || !(FLOWS_BY_IT.test(sheet.heading.title) || sheet.steps.some(swapsPhases)))
+  if (
+    !THREE_PHASE.test(all) ||
+    !TURNS.test(all) ||
+    !(FLOWS_BY_IT.test(sheet.heading.title) || sheet.steps.some(swapsPhases))
+  )
     return []
   const last = lastStep(
     sheet,

@@ -87,8 +87,13 @@ const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[]
   if (mark.kind !== 'spec') {
     const sizes = mark.text.match(TOOL_SIZE) ?? []
     const figure =
-      strangeIn(mark.text.replace(TOOL_SIZE, '').replace(GRADE, ''), `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`) ??
-      (sizes.length > 0 && saysSize(`${mark.said} ${wordsAround(sentences, mark, 2, 2)}`) ? strangeIn(sizes.join(' '), allOf(sentences)) : undefined)
+      strangeIn(
+        mark.text.replace(TOOL_SIZE, '').replace(GRADE, ''),
+        `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`,
+      ) ??
+      (sizes.length > 0 && saysSize(`${mark.said} ${wordsAround(sentences, mark, 2, 2)}`)
+        ? strangeIn(sizes.join(' '), allOf(sentences))
+        : undefined)
     if (figure === undefined) return []
     return [
       {

@@ -44,7 +44,9 @@ const takenOff = (action: Action): readonly Omit<Off, 'step'>[] =>
     if (undone === undefined || undone === 'switched-off' || undone === 'locked' || undone === 'closed') return []
     const isGuard =
       GUARDS.test(thing.head) || (PLATES.test(thing.head) && GUARDS.test(ownerIn(action.rest)?.head ?? ''))
-    return drain || (undone === 'removed' && isGuard && !thing.words.some(word => LOCKING.test(word))) ? [{ thing, drain }] : []
+    return drain || (undone === 'removed' && isGuard && !thing.words.some(word => LOCKING.test(word)))
+      ? [{ thing, drain }]
+      : []
   })
 
 /** Poured away, it fills nothing. */

@@ -144,7 +144,20 @@ const isOwn = (name: string, equipment: string): boolean => {
   const { head } = namedThing(name)
   return BUILT_IN.has(head) && tokensOf(equipment).map(singular).includes(head)
 }
-const BUILT_IN = new Set(['winch', 'hoist', 'crane', 'breaker', 'jack', 'pump', 'press', 'crank', 'lift', 'clamp', 'vice', 'vise'])
+const BUILT_IN = new Set([
+  'winch',
+  'hoist',
+  'crane',
+  'breaker',
+  'jack',
+  'pump',
+  'press',
+  'crank',
+  'lift',
+  'clamp',
+  'vice',
+  'vise',
+])
 
 const check = ({ sheet, project }: Subject): readonly Found[] => {
   const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')

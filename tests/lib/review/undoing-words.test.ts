@@ -7,8 +7,7 @@ import { asked } from './asked'
 // How people say that they undo a part and put it back: common speech, no source.
 
 type Marks = Parameters<typeof sample>[0]
-const leftOf = (marks: Marks) =>
-  openItems(toSheet(sample(marks))).map(({ undone, thing }) => `${undone} ${thing.name}`)
+const leftOf = (marks: Marks) => openItems(toSheet(sample(marks))).map(({ undone, thing }) => `${undone} ${thing.name}`)
 const left = (...steps: readonly string[]) => leftOf(steps.map(text => ['step', text] as const))
 
 describe('undone in so many words, and put back in others', () => {
@@ -206,5 +205,25 @@ describe('what a sheet may leave unsaid', () => {
       )
     expect(limits('By hand and a quarter turn, it must be four to six newton metres.')).toBe(0)
     expect(limits('It must be within two to three millimetres, and four to six newton metres.')).toBe(1)
+  })
+
+  test('[R3] what a caution wants before work is what its own step does', () => {
+    const late = (step: string) =>
+      asked('caution-late', [
+        ['step', 'Read the visitor log'],
+        ['step', 'Sign the permit'],
+        ['step', 'Climb to the deck'],
+        ['step', step],
+        ['caution', 'A loose sail can swing and kill; lash it before you work', { level: 'danger' }],
+      ])
+    expect(late('Lash the sail to the post')).toBe(0)
+    expect(late('Grease the hub')).toBe(1)
+  })
+
+  test('[R3] a machine that is stopped brings nothing', () => {
+    const asks = (text: string) =>
+      asked('hazard-no-caution', [['step', text]], { heading: { equipment: 'belt-driven extract fan, 400 V' } })
+    expect(asks('Stop the fan at the panel')).toBe(0)
+    expect(asks('Reach into the running fan')).toBeGreaterThan(0)
   })
 })
