@@ -3,7 +3,7 @@ import { MATERIAL_HEADS } from '@/lib/trade/materials'
 import { type Act, FASTENERS, PARTICLES } from '@/lib/trade/pairs'
 import { PART_HEADS } from '@/lib/trade/parts'
 import { TOOL_HEADS } from '@/lib/trade/tools'
-import { actsFor, distantParticle, hingedActs, isWording, NO_ACTS } from './acts'
+import { actsFor, distantParticle, hingedActs, isWording, NO_ACTS, threadedActs } from './acts'
 import { alongIn, type Clause, meanwhileIn, readClause, thingsOf } from './clause'
 import { DETERMINERS, FIRM, isAdverb, LEADS, NEGATIONS, NOUNS_TOO, PREPOSITIONS, SKIPPED, SURE_VERBS } from './grammar'
 import { onceForText } from './memo'
@@ -211,6 +211,7 @@ const finish = (clause: Clause, before: Thing | undefined): Action => {
     : isDriven
       ? DRIVEN
       : (hingedActs(verb, isCaught || (particle === 'up' && rest[0] === 'into') ? 'shut' : particle, things) ??
+        threadedActs(verb, particle, things) ??
         actsFor(verb, particle))
   return {
     verb,

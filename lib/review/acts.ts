@@ -134,6 +134,22 @@ const OPENS: ReadonlySet<Act> = new Set<Act>(['open'])
 const CLOSES: ReadonlySet<Act> = new Set<Act>(['close', 'refit'])
 const HUNG_VERBS = wordSet('swing hinge fold pivot tilt let flip')
 
+/** Turned on, these are threaded on; a lamp or a heater is set going. English, no source. */
+const THREADED = wordSet(
+  'cap lid nut ring locknut collar bowl filter cartridge element canister jar bottle chuck knob nozzle nose union gland head hub socket coupling adapter bulb cover plug flange basket cup can tip',
+)
+const TURNED = wordSet('turn twist spin wind thread rotate')
+const MADE_ON: ReadonlySet<Act> = new Set<Act>(['refit', 'connect', 'close', 'tighten'])
+/** @returns what turning a threaded thing on does; undefined for every other thing. */
+export const threadedActs = (
+  verb: string,
+  particle: string | undefined,
+  things: readonly Thing[],
+): ReadonlySet<Act> | undefined =>
+  TURNED.has(verb) && particle === 'on' && things.length > 0 && things.every(({ head }) => THREADED.has(head))
+    ? MADE_ON
+    : undefined
+
 /** @returns what moving a hinged thing does; undefined for every other thing. */
 export const hingedActs = (
   verb: string,

@@ -61,6 +61,9 @@ const isManner = (token: string): boolean =>
 /** "Do the nuts up a flat at a time". */
 const SMALL_AMOUNT = new Set('flat turn quarter third half little bit notch hair touch few click tooth step'.split(' '))
 
+/** What is only said of a thing to tell it from the one before. */
+const NEWNESS = new Set('fresh spare clean replacement genuine matching matched identical'.split(' '))
+
 /** A participle after the noun it describes: "the bar turned over". */
 const isTrailing = (token: string, following: string | undefined): boolean =>
   !isVerb(token) && /(?:ed|ing|[a-z]n|wound)$/.test(token) && verbOf(token) !== undefined && isEnd(following)
@@ -100,6 +103,11 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
   for (; i < tokens.length; i++) {
     const token = tokens[i] ?? ''
     const following = tokens[i + 1]
+    // "A matched pair of belts" is belts.
+    if ((token === 'pair' || token === 'couple') && following === 'of' && phrase.length > 0) {
+      i++
+      continue
+    }
     if (isAdverb(token)) {
       isClosed = phrase.some(isNaming)
       continue
@@ -126,6 +134,12 @@ export const readClause = (verb: string, tokens: readonly string[]): Clause => {
       break
     }
     const isNamed = phrase.some(isNaming)
+    // "A clear sheet", "a fresh 60 grit disc": more is said of what is named next.
+    const isQualified = isNumber(token) && phrase.every(word => !isNaming(word) || NEWNESS.has(word))
+    if (isQualified || (token === 'clear' && DETERMINERS.has(tokens[i - 1] ?? '') && !isEnd(following))) {
+      phrase.push(token)
+      continue
+    }
     // "Push the brush up the flue": a way, where a noun follows.
     const isWay =
       isNamed &&

@@ -141,7 +141,7 @@ const formsOf = (text: string): string => {
 
 /** A pan put ready under a bowl brings no danger yet. */
 const READIES =
-  /^(?:then |now )?(?:put|place|set|slide|lay|position|hold|have)\b[^.;]*\b(?:trays?|pans?|buckets?|bowls?|basins?|containers?|jars?|jugs?|rags?|cloths?|towels?|cardboard|sheets?|tubs?|pads?)\b[^.;]*\b(?:under(?:neath)?|below|beneath|ready)\b(?![^.;]*\b(?:and|then) )/i
+  /^(?:then |now )?(?:put|place|set|slide|lay|position|hold|have|shove|slip|kick|push|stick|stand|get|shift)\b[^.;]*\b(?:trays?|pans?|buckets?|bowls?|basins?|containers?|jars?|jugs?|rags?|cloths?|towels?|cardboard|sheets?|tubs?|pads?)\b[^.;]*\b(?:under(?:neath)?|below|beneath|ready)\b(?![^.;]*\b(?:and|then) )/i
 const NO_HAZARDS: readonly Hazard[] = []
 
 /** @returns the hazards that a text signals. */

@@ -51,6 +51,20 @@ const isOnSame = (text: string, { mark }: SheetStep): boolean => {
   return actionsOf(text).some(({ things }) => things.some(({ head }) => head !== '' && stems.has(stemOf(head))))
 }
 
+/** Whether a text names by two words what its own step has and the earlier one has not. */
+const isOfOwn = (text: string, early: SheetStep, own: SheetStep | undefined): boolean => {
+  if (own === undefined || own === early || own.mark.text === text) return false
+  const [mine, other] = [stemSet(own.mark.text), stemSet(early.mark.text)]
+  return [...stemSet(text)].filter(stem => mine.has(stem) && !other.has(stem)).length >= 2
+}
+
+/** "Furl, brake and lash it before you work": what it orders is what the steps there do. */
+const isDoneBy = (text: string, steps: readonly SheetStep[], number: number): boolean => {
+  const ordered = text.split(/[;:]/).slice(1).flatMap(actionsOf)
+  const done = steps.slice(0, number).flatMap(({ mark }) => actionsOf(mark.text))
+  return ordered.some(({ verb }) => !LOCKS.has(verb) && done.at(-1)?.verb === verb)
+}
+
 /**
  * Finds the step that a text says must come later although it stands earlier.
  *
@@ -60,7 +74,7 @@ const isOnSame = (text: string, { mark }: SheetStep): boolean => {
  */
 export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: number): SheetStep | undefined => {
   const { isFirst, later } = tellsOf(text)
-  if (isFirst && number > 2) return steps[0]
+  if (isFirst && number > 2 && !isDoneBy(text, steps, number)) return steps[0]
   for (const meant of later) {
     const isLock = LOCKS.has(meant.verb)
     const does = ({ mark }: SheetStep): boolean =>
@@ -71,7 +85,7 @@ export const doneTooEarly = (text: string, steps: readonly SheetStep[], number: 
         (isLock && LOCKED.test(mark.text)))
     const all = candidates(meant, stemIndex(steps)).flatMap(at => steps[at - 1] ?? [])
     const early = all.find(step => step.number < number && does(step))
-    if (early === undefined) continue
+    if (early === undefined || isOfOwn(text, early, steps[number - 1])) continue
     const after = all.filter(step => step.number >= number && does(step))
     if (after.length === 0 || (isOnSame(text, early) && !after.some(step => isOnSame(text, step)))) return early
   }

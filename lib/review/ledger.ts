@@ -55,6 +55,13 @@ const isRenewed = ({ thing, undone }: Open, action: Action, heads: ReadonlySet<s
   redoneBy(action).has(undone) &&
   action.things.some(other => other.head === thing.head && !isOpposed(other.words, thing.words))
 
+/** Fitted under another name, the material listed for the step is what came off: "a fresh sheet" of sandpaper. */
+const isBrought = ({ thing, undone }: Open, { acts, things }: Action, brings: readonly Thing[]): boolean =>
+  undone === 'removed' &&
+  (acts.has('refit') || acts.has('connect') || acts.has('tighten')) &&
+  !FASTENERS.has(thing.head) &&
+  brings.some(({ words }) => words.includes(thing.head) && things.some(({ head }) => words.includes(head)))
+
 /** Verbs whose object stays where it is: what goes along is brought. */
 const COVERING = wordSet('wedge chock block mask cover cap plug tie strap support tape clamp wrap lock hold prop peg')
 
@@ -111,24 +118,49 @@ const isLatching = (action: Action, actions: readonly Action[]): boolean => {
   return before.length > 0 && before.every(thing => thing.head !== '' && !isCut(thing))
 }
 
+/** What a device that guards an opening does when it is opened. */
+const STOPS =
+  /\b(?:stops?|stopped|halts?|dies|cuts? (?:out|off)|drops? out|trips?|goes? (?:out|off|dead)|stands? still|will not (?:start|run)|does not (?:start|run))\b/i
+
 /** What a step tells the ledger; read once a step. */
-const tellingIn = atSteps(({ mark, checks }) => {
+const tellingIn = atSteps(({ mark, checks, materials }) => {
   const tells = tellsOf(mark.text)
   const texts = [mark.text, ...checks.map(({ text }) => text)]
   const actions = actionsOf(mark.text)
+  // Opened to see it stop, a guard was only tried.
+  const isTrial = checks.some(({ text }) => STOPS.test(text))
   const telling = actions.filter(isTelling).map(action => ({
     action,
     drained: runsOut(action, texts),
-    opens: isLatching(action, actions) ? [] : opensBy(action, mark),
+    opens: isLatching(action, actions)
+      ? []
+      : opensBy(action, mark).filter(({ undone }) => undone !== 'opened' || !isTrial),
   }))
   const done = checks.filter(({ text }) => tellsOf(text).isDone).map(({ text }) => stemSet(text))
   const isLevel = checks.some(({ text }) => LEVEL.test(text))
   const isIdle =
     tells.isDisposal || (telling.length + done.length === 0 && !tells.isGeneral && !tells.isLeftSo && !isLevel)
-  return isIdle ? [] : [{ mark, checks, tells, stems: stemSet(mark.text), telling, done }]
+  return isIdle
+    ? []
+    : [
+        {
+          mark,
+          checks,
+          tells,
+          stems: stemSet(mark.text),
+          telling,
+          done,
+          brings: materials.map(own => listedThing(own.text)),
+        },
+      ]
 })
 
 type Telling = ReturnType<typeof tellingIn>[number]
+
+/** "Back the nut off a quarter turn", "by two flats": so much and no more. */
+const isAmount = ({ rest }: Action): boolean =>
+  rest.some((word, i) => AMOUNTS.test(word) && (i === 0 || !/^(?:until|to|from)$/.test(rest[i - 1] ?? '')))
+const AMOUNTS = /^(?:turns?|quarter|half|third|eighth|flats?|clicks?|notch(?:es)?|degrees?)$/
 
 /** The parts as they stand between two steps. */
 class Ledger {
@@ -139,11 +171,13 @@ class Ledger {
   readonly #bound: Thing[] = []
   /** What was shut: it may be opened again and stay so. */
   readonly #shut: Thing[] = []
+  /** What was tightened and not touched since: backed off by so much, it is set. */
+  #tight: Thing[] = []
   readonly #tools: ReadonlyMap<string, readonly Thing[]>
 
   constructor(sheet: Sheet) {
     this.#tools = grouped(
-      sheet.tools.map(tool => listedThing(tool.text)),
+      sheet.tools.flatMap(({ text }) => text.split(/\b(?:and|with)\b/).map(part => listedThing(part))),
       ({ head }) => head,
     )
     this.#fluid = fluidCaught(sheet)
@@ -152,13 +186,16 @@ class Ledger {
   /** What a hydraulic, cooling or brake circuit loses when a line of it is opened over a pan. */
   readonly #fluid: string | undefined
 
-  step({ mark, number, checks, tells, stems, telling, done }: Telling): void {
+  step({ mark, number, checks, tells, stems, telling, done, brings }: Telling): void {
     if (tells.isGeneral) this.open = this.open.filter(({ undone }) => !ASSEMBLY.has(undone))
     if (tells.isLeftSo) this.open = this.open.filter(({ thing }) => !stems.has(thing.head))
     let fresh: Open[] = []
     for (const { action, drained, opens } of telling) {
       const still = (item: Open) =>
-        !isMadeGood(item, action, stems) && !isRenewed(item, action, tells.renews) && !isPutBack(item, action, number)
+        !isMadeGood(item, action, stems) &&
+        !isBrought(item, action, brings) &&
+        !isRenewed(item, action, tells.renews) &&
+        !isPutBack(item, action, number)
       if (this.#implied !== undefined && !still(this.#implied)) this.#implied = undefined
       const before = this.open.length + fresh.length
       if (redoneBy(action).size > 0 || this.open.some(item => isPutBack(item, action, number)))
@@ -174,6 +211,8 @@ class Ledger {
       if (BINDS.has(action.verb)) this.#bound.push(...action.things)
       for (const item of this.#opened(opens.map(own => ({ ...own, number })))) {
         if (action.verb.startsWith('un') && this.#bound.some(other => isBoundAt(other, item.thing))) continue
+        if (item.undone === 'loosened' && isAmount(action) && this.#tight.some(own => isSameThing(own, item.thing)))
+          continue
         if (isPortion(item, this.open) || isSwapped(item, tells.swapped)) continue
         if (item.undone === 'drained') this.#implied = undefined
         this.open = this.open.filter(
@@ -185,6 +224,7 @@ class Ledger {
         fresh.push(item)
       }
     }
+    this.#tight = telling.flatMap(({ action }) => (action.acts.has('tighten') ? action.things : []))
     if (tells.isLeftSo && ENDS.test(mark.text)) fresh = fresh.filter(({ thing }) => !stems.has(thing.head))
     this.open.push(...withoutHeldFasteners(fresh))
     if (this.#implied !== undefined && checks.some(({ text }) => LEVEL.test(text))) this.#implied = undefined

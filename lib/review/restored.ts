@@ -6,7 +6,7 @@ import { PREPOSITIONS } from './grammar'
 import { onceFor } from './memo'
 import type { Open } from './open'
 import { FIXTURES } from './put-back'
-import { isSwungBack, isTensioned } from './set-again'
+import { isSwungBack, isTensioned, mayTension } from './set-again'
 import { isKin, isLikeThing, type Thing, toThing } from './thing'
 import { isCord, isCut, type Undone } from './undone'
 
@@ -178,6 +178,7 @@ export const redoneBy = onceFor((action: Action): ReadonlySet<Undone> => {
   const redone = new Set(UNDONE.filter(undone => REDO[undone].some(act => action.acts.has(act))))
   if (isAway(action) && action.things.some(({ head }) => PROPS.has(head))) redone.add('added')
   if (isGathering(action)) redone.add('added')
+  if (mayTension(action)) redone.add('loosened')
   // "Take your padlock out of the fuse carrier": however a lock comes off.
   if (action.acts.has('remove') && action.things.some(({ head }) => LOCKS.has(head) && !isCutHead(head)))
     redone.add('locked')

@@ -12,6 +12,9 @@ export const isTensioned = ({ undone, thing }: Open, { acts, verb, things, rest 
   things.some(
     ({ head, words }) => head === 'tension' || words.some(word => TENSIONERS.has(word)) || rest.includes(thing.head),
   )
+/** @returns whether an action may set what tensions a belt or chain. */
+export const mayTension = ({ verb, things }: Action): boolean =>
+  TENSIONS.has(verb) && things.some(({ head, words }) => head === 'tension' || words.some(word => TENSIONERS.has(word)))
 const TENSIONERS = wordSet('tensioner idler jockey')
 const TENSIONS = wordSet('set adjust tension turn wind crank swing push release let')
 

@@ -19,10 +19,10 @@ const RELIEVES =
   /\b(?:to (?:release|relieve|let out) the pressure|until the gauge reads (?:zero|nothing|0)|has bled down)\b/i
 /** "Switch the grinder on at the wall" runs it for nobody's hands. */
 const ONLY_SWITCHED =
-  /^(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?$/i
+  /^(?:(?:switch|turn|power|flip|throw)\b[^.;]*\bon(?: at the (?:wall|socket|isolator|main switch|panel))?|(?:start|run)\b[^.;]*\b(?:at|from) the (?:(?:control|operator) )?(?:panel|desk|console|cab))$/i
 /** Plugged in or its supply open again, a machine does nothing yet; a door opened for fresh air is a care taken. */
 const IDLE =
-  /^(?:then |now )?(?:plug\b[^.;]*\bin\b|(?:push|put|press)\b[^.;]*\bplug\b[^.;]*\b(?:in|into|home)\b|(?:re-?open|open|turn on)\b[^.;]*\b(?:air|water) supply(?: (?:valve|tap|cock))?$|open\b[^.;]*\b(?:door|window|hatch|shutter)s?\b[^.;]*\b(?:to (?:ventilate|air)|for (?:fresh )?air)\b)(?![^.;]*\b(?:and|then|when|while)\b)/i
+  /^(?:then |now )?(?:(?:stop|halt) the [a-z -]+|plug\b[^.;]*\bin\b|(?:push|put|press)\b[^.;]*\bplug\b[^.;]*\b(?:in|into|home)\b|(?:re-?open|open|turn on)\b[^.;]*\b(?:(?:air|water) supply(?: (?:valve|tap|cock))?|air (?:valve|tap|cock|isolator))(?: (?:of|to|on|at) (?:the )?[a-z -]+)?(?: slowly)?$|open\b[^.;]*\b(?:door|window|hatch|shutter)s?\b[^.;]*\b(?:to (?:ventilate|air)|for (?:fresh )?air)\b)(?![^.;]*\b(?:and|then|when|while)\b)/i
 /** @returns whether a step brings no hazard of its own, whatever its words: it gets rid of what is left, plugs in, airs. */
 const isIdle = (text: string): boolean => IDLE.test(text) || (isDisposing(text) && !POURS.test(text))
 /** What eats or burns splashes and fumes when it is poured away too. */

@@ -51,6 +51,9 @@ const PULLED = wordSet(
 /** Solid things that are drawn, not drained. */
 const DRAWN = wordSet('pin cotter nail wedge peg dowel key split-pin spike')
 const LOCKS = wordSet('lock padlock tag lockout hasp')
+/** What has a cover of its own and is no cover: laid open, it is covered again. */
+const COVERED = wordSet('pit well tank pool hole opening chamber trench sump gully machine engine shaft tub vat')
+const LATCHES = wordSet('latch catch hook clip clasp seat belt lead connector')
 /** Locks of a chair or a door, which hold it and not the power. */
 const PARKS = wordSet('wheel castor caster door window seat steering transport')
 const HANGS = wordSet('hang fit fix put apply attach place fasten clip snap add set')
@@ -63,6 +66,11 @@ const BUNGS = wordSet('drain filler fill level bung vent sump rubber expansion')
 const PULLED_OFF = wordSet('isolator breaker disconnect switch fuse')
 /** Tripped, these cut the power; any other switch is tripped to see it act. */
 const TRIPPED = wordSet('breaker isolator disconnect mains supply')
+/** What a machine is tried on is no part of it: a log is split, a board parted. English, no source. */
+const DIVIDES = wordSet('split part separate')
+const WORKPIECES = wordSet(
+  'log wood board plank timber block stone slab slate tile brick offcut sample specimen workpiece stick kindling round billet bale loaf dough card paper',
+)
 /** @returns whether a way is shut: closed, or turned or pushed shut. */
 export const isShut = ({ verb, particle }: Action): boolean =>
   verb === 'close' || verb === 'shut' || particle === 'shut' || particle === 'closed'
@@ -175,6 +183,7 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
     return FLOWS.has(head) && (words.some(word => SUPPLY.has(word)) || isShutOff(thing)) ? 'closed' : undefined
   if (TIPS.has(verb) && rest.some(word => CATCHES.has(word)) && (FILLED.has(head) || head === 'water')) return 'drained'
   if (verb === 'undo' && PIPED.has(head)) return 'disconnected'
+  if (isPutOn(action)) return undefined
   if (
     acts.has('drain') &&
     FILLED.has(head) &&
@@ -191,6 +200,9 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   )
     return 'raised'
   if (acts.has('open') && rest.some(word => LETS_OUT.has(word)) && FLOWS.has(head)) return undefined
+  if (verb === 'uncover') return SHUTS.has(head) || !COVERED.has(head) ? 'removed' : 'opened'
+  // Whatever hangs on a latch is open then.
+  if (verb === 'unlatch' && !LATCHES.has(head)) return 'opened'
   if (
     acts.has('open') &&
     SHUTS.has(head) &&
@@ -205,6 +217,7 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
   if (verb === 'draw' && particle === undefined && DRAWN.has(head)) return 'removed'
   if (acts.has('remove')) return isTakenOff(thing, rest) ? 'removed' : undefined
   if ((verb === 'cut' || verb === 'snip' || verb === 'break') && !PIPED.has(head)) return undefined
+  if (DIVIDES.has(verb) && WORKPIECES.has(head)) return undefined
   if (acts.has('disconnect') && verb !== 'undo') return verb !== 'pull' || PULLED.has(head) ? 'disconnected' : undefined
   if (verb === 'unlock' && (isCut(thing) || UNDER_LOCK.has(head))) return undefined
   if (acts.has('loosen') && isEasedUntil(action)) return undefined
@@ -212,6 +225,12 @@ const undoing = (action: Action, thing: Thing): Undone | undefined => {
     return LOOSENS.has(verb) || WOUND.has(head) ? 'loosened' : undefined
   return undefined
 }
+
+/** "Drip oil along the chain", "run oil over the gears": what is let onto a part drains nothing. English, no source. */
+const isPutOn = ({ verb, particle, rest }: Action): boolean =>
+  LETS_ON.has(verb) && (particle === undefined || particle === 'on' || particle === 'over') && ONTO.has(rest[0] ?? '')
+const LETS_ON = wordSet('drip drop dribble run squirt let spill squeeze trickle')
+const ONTO = wordSet('along on onto over across between around')
 
 /** "Run the backrest from flat to upright", "turn the wheel from lock to lock": it only travels. */
 const TRAVELS = wordSet('run drive move cycle swing turn travel slide operate jog sweep take rotate crank')

@@ -70,7 +70,7 @@ export const HAZARD_CLASSES: readonly HazardContext[] = [
       TURNS,
       'cylinders?|rollers?|drums?|belts?|chains?|gears?|sheets?|web|blanket|press|machine|flywheel|handwheel|paper|fabric|film',
     ),
-    not: /\b(?:unplugged|screw|nut|knob|dial)\b/i,
+    not: /\b(?:unplugged|screw|nut|knob|dial|adjusters?|tensioners?)\b/i,
     isHint: true,
   },
   {

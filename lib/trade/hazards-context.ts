@@ -32,6 +32,8 @@ export const HAZARD_CONTEXTS: readonly HazardContext[] = [
       OPENS,
       'hoses?|hose nuts?|lines?|pipes?|fittings?|unions?|couplings?|couplers?|ports?|cylinders?|rams?|valve block|swivel|adaptors?|adapters?|test point|gauge port|banjo|steel tube',
     ),
+    // Run in or out, a ram is not opened.
+    not: /\brams?\b[^.;]*\b(?:home|all the way|in|out|back|up|down)$/i,
   },
   {
     hazard: 'battery',

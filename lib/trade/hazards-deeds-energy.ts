@@ -10,7 +10,7 @@ export const DEEDS_OF_ENERGY: readonly Hazard[] = [
       /\bprove[sd]?\b[^.;]*\bdead\b|\b(?:test|probe|check|measure|try|meter|prove)\w*\b[^.;]*\b(?:terminals?|terminal strip|clamps?|bus ?bars?|bus|poles|each pole|outlet|socket|phases?|each phase|conductors?|every wire|each wire)\b[^.;]*(?:\b(?:voltage|two-pole|tester|voltmeter|multimeter|dead|zero|earth|nothing|no volts)\b|\.?$)/i,
     equipment:
       /\b(?:1[012]\d|2[0-4]\d|277|3[2-9]0|4[0-9]\d|480|[5-9]\d\d|1[05]00)[ -]?v(?:olts?)?\b|\bmains\b|\bthree[- ]phase\b|\bkw\b/i,
-    not: /\b(?:resistance|continuity|ohms?|charger|12 v|24 v|battery)\b/i,
+    not: /\b(?:resistance|continuity|ohms?|charger|12 v|24 v|battery|(?:start|run|jog) (?:button|key|pedal|lever|switch))\b/i,
     known:
       /\b(?:mains|live\b|isolat\w*|prove[sd]?\b[^.;]*\bdead|hidden feed|back-?feed)|^(?!.*\b(?:capacitors?|discharg\w*|stored|holds? (?:its|a|their) charge|insulation|bank keeps|pushes|shoves)\b).*\b(?:shock\w*|electr(?!ician)\w*|volts?|voltage|\d+ ?v|current|heart)\b/is,
     level: 'danger',
@@ -55,7 +55,7 @@ export const DEEDS_OF_ENERGY: readonly Hazard[] = [
     ),
     equipment:
       /\b(?:pressure|pressuri[sz]ed|irrigation|drip|pool|pond|softener|sand filter|water filter|booster|well|boiler|compressor|sprayer)\b/i,
-    not: /\b(?:fuel|air filter|oil filter|dust)\b/i,
+    not: /\b(?:fuel|air filter|oil filter|dust|(?:wash|rinse|drain|circulation) pump)\b/i,
     known: /\b(?:pressur\w*|fl(?:y|ies)|shoots?|eject\w*|burst\w*|blows?|bleed|jet|spray\w*)\b/i,
     level: 'warning',
     caution: 'Pressure left inside throws the lid: shut off and bleed it to zero, keep your face aside.',

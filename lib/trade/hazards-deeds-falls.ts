@@ -71,8 +71,8 @@ export const DEEDS_OF_FALLING: readonly Hazard[] = [
     id: 'spill-underfoot',
     alias: ['slip', 'slipping', 'fall', 'wet-floor'],
     signals:
-      /\b(?:mop|squeegee)\w*\b(?![^.;]* with )|\b(?:hose|wash|swill)\w*\b[^.;]*\b(?:yard|floor|slab|bay)\b|\b(?:scatter|spread|throw)\w*\b[^.;]*\b(?:granules|absorbent|sand)\b(?! (?:mats?|pads?|sheets?))|\b(?:soak|suck)\w* up\b[^.;]*\b(?:oil|spill|pool|coolant|(?<!rest of the |remaining |last )water)\b/i,
-    not: /\b(?:bench|tray|panel|seat|table|pad)\b/i,
+      /\b(?:mop|squeegee)\w*\b(?![^.;]* with )(?! (?:up )?(?:the |any |all )?spill)|\b(?:hose|wash(?! ?(?:bay|slab|yard|down bay))|swill)\w*\b[^.;]*\b(?:yard|floor|slab|bay)\b|\b(?:scatter|spread|throw)\w*\b[^.;]*\b(?:granules|absorbent|sand)\b(?! (?:mats?|pads?|sheets?))|\b(?:soak|suck)\w* up\b[^.;]*\b(?:oil|spill|pool|coolant|(?<!rest of the |remaining |last )water)\b/i,
+    not: /\b(?:bench|tray|panel|seat|table|pad)\b|^(?:mop|squeegee)s?(?: and bucket)?$/i,
     known: /\b(?:slip\w*|slid\w*|wet|floor|skid\w*|falls?\b|boots|mop\w*|underfoot|greasy|oily)\b/i,
     level: 'caution',
     caution: 'What is spilt throws people off their feet: lay absorbent at once and keep others away until it is dry.',

@@ -50,7 +50,7 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     touched:
       /\b(?:bowl guard|safety (?:guard|grid|switch)|interlock\w*|limit switch|micro ?switch|door (?:switch|lock|interlock)|guard switch)\b/i,
     proves:
-      /\b(?:interlock\w*|stops?\b[^.;]*\b(?:guard|door|lid|bowl|opened|lifted)|(?:does not|doesn't|will not|won't|cannot) (?:start|run)|guard (?:open|up)|with the (?:guard|door|lid) (?:open|up)|locks?\b[^.;]*\b(?:pressure|door))\b/i,
+      /\b(?:interlock\w*|stops?\b[^.;]*\b(?:guard|door|lid|bowl|opened|lifted)|(?:lift|open|raise|swing|crack)\w*\b[^.;]*\b(?:guard|door|lid|hood|grid|cover)\b[^.;]*\b(?:stops?|stands still|halts?|dies|cuts? out|drops? out)\b|(?:does not|doesn't|will not|won't|cannot) (?:start|run)|guard (?:open|up)|with the (?:guard|door|lid) (?:open|up)|locks?\b[^.;]*\b(?:pressure|door))\b/i,
     name: 'interlock',
   },
   {
@@ -58,9 +58,9 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
     machine:
       /\b(?:platform lifts?|stair ?lifts?|wheelchair lifts?|home lifts?|goods lifts?|passenger lifts?|dumbwaiters?|scissor lifts?|tail ?lifts?|vehicle hoists?|escalators?|moving walks?)\b/i,
     touched:
-      /\b(?:safety (?:edge|nut|gear|switch)|sensitive edge|emergency stop|latch\w*|limit switch|interlock|landing (?:door|gate)|footrest|batter(?:y|ies)|brake|drive (?:nut|screw|chain)|rope|governor|overspeed)\b/i,
+      /\b(?:(?:sensing|contact) edge|safety (?:edge|nut|gear|switch)|sensitive edge|emergency stop|latch\w*|limit switch|interlock|landing (?:door|gate)|footrest|batter(?:y|ies)|brake|drive (?:nut|screw|chain)|rope|governor|overspeed)\b/i,
     proves:
-      /\b(?:safety edges?|sensitive edges?|emergency stop|e-?stop|footrest|obstruction|safety gear|overspeed|slack (?:rope|chain)|final limit|limit switch|latch\w*|locks?)\b[^.;]*\b(?:stops?|halts?|holds?|works?|trips?|test\w*|cuts?|clunk\w*|engage\w*)\b|\b(?:press|push|test|try|check|hit|trip|operate|actuate|hold|lower)\w*\b[^.;]*\b(?:safety edges?|sensitive edges?|emergency stop|e-?stop|footrest|limit switch|latch\w*|safety gear)\b|\bwith the latches\b/i,
+      /\b(?:(?:safety|sensitive|sensing|pressure|contact) edges?|emergency stop|e-?stop|footrest|obstruction|safety gear|overspeed|slack (?:rope|chain)|final limit|limit switch|latch\w*|locks?)\b[^.;]*\b(?:stops?|halts?|holds?|works?|trips?|test\w*|cuts?|clunk\w*|engage\w*)\b|\b(?:press|push|test|try|check|hit|trip|operate|actuate|hold|lower)\w*\b[^.;]*\b(?:(?:safety|sensitive|sensing|pressure|contact) edges?|emergency stop|e-?stop|footrest|limit switch|latch\w*|safety gear)\b|\bwith the latches\b/i,
     name: 'safety edge and emergency stop',
   },
   {
@@ -73,7 +73,7 @@ export const SAFETY_DEVICES: readonly SafetyDevice[] = [
   },
   {
     id: 'hoist-brake',
-    machine: /\b(?:chain (?:hoist|block)s?|lever hoists?|hoists?|winch(?:es)?|cranes?)\b/i,
+    machine: /\b(?:chain (?:hoist|block)s?|lever hoists?|hoists?|(?<!\bwith (?:[a-z]+ )?)winch(?:es)?|cranes?)\b/i,
     touched: /\b(?:brake|pawl|ratchet|load chain|friction disc|limit switch|hook)\b/i,
     proves:
       /\b(?:holds?|test load|load test|rated load|brake (?:holds?|test)|does not (?:slip|creep|drop|sink)|no (?:slip|creep|drift)|proof load|trial lift|limit switch (?:stops|trips))\b/i,

@@ -4,6 +4,11 @@ import { eachMark } from '../memo'
 import { atMark, type Rule } from '../rule'
 import { sample } from '../sample'
 
+/** Work kept for others by law: what it does is told to them. Common practice, no source. */
+const leavesToOthers = (text: string): boolean =>
+  /\b(?:licen[cs]ed|regulated|registered|certified|authori[sz]ed|pressure part|by law)\b/i.test(text) &&
+  /\bleave\b[^.;]*\bto\b/i.test(text)
+
 /** What, what it does to you, how not to. */
 export const cautionIncomplete: Rule = {
   id: 'caution-incomplete',
@@ -23,7 +28,7 @@ export const cautionIncomplete: Rule = {
     const { hasHazard, consequence, hasAvoidance } = cautionParts(mark.text)
     const missing = [
       ...(hasHazard || mark.hazard !== undefined || namesCause(mark.text) ? [] : ['what the danger is']),
-      ...(consequence === undefined ? ['what it does'] : []),
+      ...(consequence === undefined && !leavesToOthers(mark.text) ? ['what it does'] : []),
       ...(hasAvoidance || tellsHow(mark.text) ? [] : ['how to avoid it']),
     ]
     if (missing.length === 0) return []

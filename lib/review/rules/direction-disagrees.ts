@@ -12,7 +12,7 @@ const LEFT = /\b(?:anti-?clockwise|counter-?clockwise|to the left)\b/i
 const RIGHT = /(?<!anti-?)(?<!counter-?)(?<!anti)(?<!counter)\bclockwise\b|\bto the right\b/i
 /** Nuts of fuel gas are left-handed by rule. @source EN 560 (from memory) */
 const LEFT_HAND =
-  /\bleft[- ]hand(?:ed)? (?:threads?|(?:fuel|gas|acetylene|propane|butane|hydrogen|methane)\b)|\breverse thread/i
+  /\bleft[- ]hand(?:ed)? (?:threads?|(?:fuel|gas|acetylene|propane|butane|hydrogen|methane)\b|(?:[a-z-]+ )?(?:nut|locknut|bolt|screw|collar|plug)s?\b)|\breverse thread/i
 const LOOSENS = new Set('unscrew undo loosen slacken remove unthread crack'.split(' '))
 const TIGHTENS = new Set('tighten torque screw refit fit nip snug do retighten secure close'.split(' '))
 

@@ -1,6 +1,8 @@
+import type { Mark } from '@/lib/procedure/mark'
 import type { Hazard } from '@/lib/trade/hazard'
 import { HAZARD_FAMILIES } from '@/lib/trade/hazard-families'
-import { type Presence, presences, unspoken } from '../danger'
+import { MATERIAL_HEADS } from '@/lib/trade/materials'
+import { cautionsIn, type Presence, presences, unspoken } from '../danger'
 import { isOfDeed } from '../hazard-signs'
 import { quote } from '../late'
 import { lateness } from '../lateness'
@@ -9,6 +11,7 @@ import { atMark, type FindingLevel, type Found, type Rule, WHOLE } from '../rule
 import { sample } from '../sample'
 import { type StemIndex, stemIndex } from '../stem-index'
 import type { Subject } from '../subject'
+import { contentStems, stemOf, stemSet } from '../words'
 
 /** Protection without a word of why weighs least; a mere hint weighs less than a plain sign. */
 const levelOf = (hazard: Hazard, isPlain: boolean, isProtected: boolean): FindingLevel => {
@@ -50,8 +53,25 @@ const isFirstOfFamily = (own: Presence, _: number, all: readonly Presence[]): bo
   return best === undefined || best === own
 }
 
-const isMissing = (presence: Presence, index: StemIndex): boolean => {
+type Warned = { readonly mark: Mark; readonly number: number }
+
+/** Told that its vapour burns or stupefies, whoever uses it knows that it is no water; what fumes do is a matter of its own. */
+const OF_STUFF = new Set(['chemical', 'acid-skin'])
+const VOLATILE = /\b(?:vapou?rs?|fumes?|flamm\w*|ignit\w*|flash\w*|catch(?:es)? fire|dizzy)\b/i
+const STUFF = new Set(MATERIAL_HEADS.flatMap(head => head.split(' ')).map(stemOf))
+/** Whether a caution at the step or before it names the stuff that the step works with. */
+const isSpokenOf = ({ hazard, step }: Presence, warned: readonly Warned[]): boolean => {
+  if (!OF_STUFF.has(hazard.id)) return false
+  const stuff = contentStems(step.mark.text).filter(stem => STUFF.has(stem))
+  return warned.some(
+    ({ mark, number }) =>
+      number <= step.number && VOLATILE.test(mark.text) && stuff.some(stem => stemSet(mark.text).has(stem)),
+  )
+}
+
+const isMissing = (presence: Presence, index: StemIndex, warned: readonly Warned[]): boolean => {
   const { hazard, step, isPlain, isMet, cautions, protectedFrom } = presence
+  if (isSpokenOf(presence, warned)) return false
   if (cautions.length > 0 && (isOfDeed(hazard) || lateness(presence, index) !== 'missing')) return false
   const isWorn = protectedFrom !== undefined && protectedFrom <= step.number
   if (isWorn && (BY_PLACE.has(hazard.id) || BY_WEAR.has(hazard.id))) return false
@@ -62,8 +82,9 @@ const isMissing = (presence: Presence, index: StemIndex): boolean => {
 const check = ({ sheet }: Subject): readonly Found[] => {
   const index = stemIndex(sheet.steps)
   const whole = known(unspoken(sheet))
+  const warned = cautionsIn(sheet)
   const found = presences(sheet)
-    .filter(presence => isMissing(presence, index))
+    .filter(presence => isMissing(presence, index, warned))
     .filter(isFirstOfFamily)
     .map(({ hazard, step, isPlain, isMet, protectedFrom }): Found => {
       const message = `Step ${step.number}, ${quote(step.mark)}, brings a hazard (${hazard.id.replaceAll('-', ' ')}) and no caution stands before it. The usual one: ${hazard.caution}`

@@ -29,6 +29,10 @@ const NATURE =
 const TOOL_RANGE =
   /\b(?:wrench|gauge|meter|multimeter|cal(?:l)?ipers?|micrometer|scales?|driver|screwdriver|thermometer|tester|indicator)\b[^.;]*\b(?:clicks|reads|goes|covers|measures|ranges|scale|range|good for|runs from|marked)\b/i
 
+/** How long one looks is no limit. */
+const LOOKS = /\b(?:watch|look|listen|feel|sniff)\w*\b[^.;]*\bfor (?:an?|half an?|a few) /i
+const ROUGH = /^(?:an?|one|half an?|a few|a couple of) [a-z ]+$/i
+
 const check = ({ project, sentences }: Subject): readonly Found[] => {
   if (sentences.length === 0 || project.marks.length === 0) return []
   const specs = project.marks.filter(({ kind }) => kind === 'spec').sort((a, b) => a.start - b.start)
@@ -52,6 +56,10 @@ const check = ({ project, sentences }: Subject): readonly Found[] => {
       ({ quantity }) =>
         ![quantity.low, quantity.high, quantity.nominal].some(value => value !== undefined && values.has(value)),
     )
+    // Beside a limit that is marked, "a quarter turn" or "a minute" says roughly how.
+    const isRough =
+      (left.length < own.length || LOOKS.test(sentence.text)) && left.every(({ text }) => ROUGH.test(text.trim()))
+    if (isRough) return []
     if (
       left.length === 0 ||
       STORY.test(sentence.text) ||

@@ -58,8 +58,10 @@ const withRag = (text: string, { tools, materials }: Pick<SheetStep, 'tools' | '
 const CLEANER = /\bwith (?:[a-z]+ )?(?:cleaner|degreaser)\b/i
 const RAG = /\b(?:rags?|cloths?)\b/i
 
+/** What is only measured out is not spent yet. */
+const MEASURES = /^(?:measure|weigh|dose|meter)\b/i
 const arisingIn = atSteps(step =>
-  [step.mark, ...step.checks, ...step.materials]
+  [step.mark, ...step.checks, ...(MEASURES.test(step.mark.text) ? [] : step.materials)]
     .filter(({ text }) => !isDisposing(text))
     .flatMap(({ text }) => wastesIn(withRag(text, step)))
     .map(waste => ({ waste })),

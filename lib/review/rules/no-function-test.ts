@@ -40,7 +40,7 @@ const isTried = (text: string): boolean =>
 const IS_FITTING =
   /\b(?:run|drive|spin|fire)\b[^.;]*\b(?:bolts?|screws?|nuts?|studs?)\b|\b(?:enter|record|write|sign|log)\b/i
 const NOT_ASSEMBLY = new Set(
-  'plug switch put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal reset clear bring restack gather'.split(
+  'plug switch put wear don clamp mount set adjust return engage close start restore position place load lay locate use secure tension seal reset clear bring restack gather fold'.split(
     ' ',
   ),
 )
@@ -56,10 +56,14 @@ const isTight = ({ mark }: SheetStep): boolean =>
 
 /** Covers and clips that go on when the trial is over. */
 const COVERS =
-  /^(?:cover|guard|panel|hood|lid|clip|cap|cord|plug|cushion|shroud|skirt|trim|cowl|canopy|door|hatch|grille|grill|screen|rail|mat|strap|lock|tag|key|padlock|sign|barrier|cone|vest|mat|trestle|ladder|chock|wedge|stand|jack|tray|post|light|drum|rag|cloth|tool)$/
+  /^(?:cover|guard|panel|hood|lid|clip|cap|cord|plug|cushion|shroud|skirt|trim|cowl|canopy|door|hatch|grille|grill|screen|rail|mat|strap|lock|tag|key|padlock|sign|barrier|cone|vest|mat|trestle|ladder|chock|wedge|stand|jack|tray|post|light|drum|rag|cloth|tool|scabbard|sheath|tarpaulin|bonnet)$/
+/** What only holds it while it stands or travels. */
+const PARKED = /^(?:transport|travel|storage|parking|transit|shipping)$/
 const isCovering = ({ mark }: SheetStep): boolean => {
   const things = actionsOf(mark.text).flatMap(({ things: own }) => own)
-  return things.length > 0 && things.every(({ head }) => COVERS.test(head))
+  return (
+    things.length > 0 && things.every(({ head, words }) => COVERS.test(head) || words.some(word => PARKED.test(word)))
+  )
 }
 
 const isOn = ({ mark }: SheetStep): boolean =>

@@ -94,6 +94,12 @@ const isThere = (text: string, steps: readonly SheetStep[]): boolean => {
   )
 }
 
+/** "No drops under the pump and the fan turns": only what speaks of leaks says where. */
+const isThereIn = (text: string, steps: readonly SheetStep[]): boolean => {
+  const parts = text.split(/\band\b|[,;]/).filter(proves)
+  return isThere(text, steps) || parts.some(part => isThere(part, steps))
+}
+
 /** A gas joint put together again. */
 const GAS_JOINT =
   /\b(?:(?:gas|propane|lpg|butane|oxygen|acetylene|hydrogen|nitrogen|argon|helium|carbon dioxide|co2|refrigerant|ammonia|natural gas|biogas) (?:(?:supply|flex(?:ible)?|service|inlet|main|control) )?(?:unions?|lines?|pipes?|hoses?|joints?|connections?|connectors?|fittings?|valves?|regulators?|meters?|manifolds?|jets?|tubes?|bottles?|cylinders?|nuts?|cocks?|injectors?|arrestors?)|flash ?back arrestors?|(?:union|hose|pipe|connector|regulator|nut)s? (?:of|to|at|on) the (?:gas|oxygen|acetylene|propane|refrigerant))\b/i
@@ -177,7 +183,7 @@ const untested = ({ sheet }: Subject): readonly Found[] => {
   const last = isWet ? lastStep(sheet, disturbs) : undefined
   if (last === undefined) return []
   const isProved = linesOf(sheet).some(
-    ({ text, step }) => step.number >= last.number - 1 && proves(text) && isThere(text, sheet.steps),
+    ({ text, step }) => step.number >= last.number - 1 && proves(text) && isThereIn(text, sheet.steps),
   )
   if (isProved) return []
   const message = `After step ${last.number}, ${quote(last.mark)}, nothing looks for leaks at what was disturbed. Add a check under working pressure.`

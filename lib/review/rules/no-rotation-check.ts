@@ -10,6 +10,8 @@ import { isCut } from '../undone'
 
 const THREE_PHASE = /\b(?:three|3)[- ]phase\b/i
 const TURNS = /\b(?:pump|motor|fan|compressor|impeller|conveyor|blower|spindle)\b/i
+/** Run backwards, these turn and do nothing; a belt that runs backwards is seen. Common practice, no source. */
+const FLOWS_BY_IT = /\b(?:pump|motor|fan|compressor|impeller|blower|spindle)\b/i
 const RESTORES =
   /\b(?:switch(?:es)? (?:it |the [^.;]* )?(?:back )?on|restore|energi[sz]e|turn (?:the [^.;]* )?on|remove (?:the |your )?lock|reconnect\b[^.;]*\b(?:leads?|phases?|supply|motor))\b/i
 const PROVES =
@@ -32,7 +34,11 @@ const swapsPhases = (step: SheetStep): boolean => isLeads(step) || NEW_MOTOR.tes
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const all = [sheet.heading.title, sheet.heading.equipment, ...sheet.steps.map(({ mark }) => mark.text)].join(' ')
-  if (!THREE_PHASE.test(all) || !TURNS.test(all) || !(TURNS.test(sheet.heading.title) || sheet.steps.some(swapsPhases)))
+  if (
+    !THREE_PHASE.test(all) ||
+    !TURNS.test(all) ||
+    !(FLOWS_BY_IT.test(sheet.heading.title) || sheet.steps.some(swapsPhases))
+  )
     return []
   const last = lastStep(
     sheet,

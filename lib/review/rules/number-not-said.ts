@@ -70,9 +70,16 @@ const FIGURES = /(?<![\p{L}\d./-])\d+(?:[.,]\d+)?(?![\p{L}\d/-])/gu
 const strangeIn = (text: string, words: string): string | undefined =>
   (text.match(FIGURES) ?? []).find(figure => !isSaid(Number(figure.replace(',', '.')), undefined, words))
 
+/** Grades by which stuff is bought: the list names them, the talk says "light oil". */
+const GRADE = /\b(?:ISO(?: VG)?|VG|SAE|NLGI|DOT|API|GL|ATF|FFP|HLP|class|grade|filter class)[ -]?\d+\w*(?:-\d+)?\b/gi
 /** Which spanner it takes is said once and holds from then on. */
 const TOOL_SIZE =
   /(?<![\d./-])\d+(?:[./]\d+)?[ -]?(?:mm|mil|in|inch)\b[ -](?=(?:[a-z-]+ ){0,2}(?:spanners?|wrench(?:es)?|sockets?|keys?|hex|allen|drivers?|screwdrivers?|bits?|drills?|punch|reamer|brush)\b)/gi
+/** Whether a tool's size is said at all: "the ten mil socket". Unsaid, it was looked up. */
+const saysSize = (words: string): boolean =>
+  [...words.matchAll(SIZED)].some(([, size = '']) => numbersIn(size).length > 0)
+const SIZED =
+  /\b((?:[\w./-]+ ){1,4})(?:spanners?|wrench(?:es)?|sockets?|keys?|hex|allen|drivers?|screwdrivers?|bits?|drills?)\b/gi
 const allOf = onceFor((sentences: readonly Sentence[]): string => sentences.map(({ text }) => text).join(' '))
 
 const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[] => {
@@ -80,8 +87,13 @@ const checkMark = (mark: Mark, sentences: readonly Sentence[]): readonly Found[]
   if (mark.kind !== 'spec') {
     const sizes = mark.text.match(TOOL_SIZE) ?? []
     const figure =
-      strangeIn(mark.text.replace(TOOL_SIZE, ''), `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`) ??
-      (sizes.length > 0 ? strangeIn(sizes.join(' '), allOf(sentences)) : undefined)
+      strangeIn(
+        mark.text.replace(TOOL_SIZE, '').replace(GRADE, ''),
+        `${mark.said} ${wordsAround(sentences, mark, 2, 2)}`,
+      ) ??
+      (sizes.length > 0 && saysSize(`${mark.said} ${wordsAround(sentences, mark, 2, 2)}`)
+        ? strangeIn(sizes.join(' '), allOf(sentences))
+        : undefined)
     if (figure === undefined) return []
     return [
       {

@@ -16,7 +16,8 @@ const announces = ({ project, sheet }: Subject): ((sentence: Sentence) => boolea
     return end <= first && (TODAY.test(text) || 2 * stems.filter(stem => job.has(stem)).length >= stems.length)
   }
 }
-const TODAY = /\b(?:today|this (?:morning|afternoon|time|video|one)|we're (?:going to|gonna)|we (?:are|will))\b/i
+const TODAY =
+  /\b(?:today|this (?:morning|afternoon|time|video|one)|we're (?:going to|gonna)|we (?:are|will))\b|^(?:[a-z-]+ ){1,4}(?:routine|service|job|procedure|overhaul|inspection)\W*$/i
 
 const check = (subject: Subject): readonly Found[] => {
   const isTitle = announces(subject)

@@ -15,6 +15,8 @@ import { isCord, isCut, undoneBy } from '../undone'
 const GUARDS = /^(?:guard|cover|shroud|panel|door|hood|cowl|cowling|fairing|lid|chute|deck)$/
 /** Part of a guard where they are said to be of one. */
 const PLATES = /^(?:plate|side|half|top|flap|front|back|section|screw)$/
+/** The cover that locks a plug guards no machine. */
+const LOCKING = /^(?:lock|lockout|plug|padlock|dust|transport|storage)$/
 const DRAINS = /^(?:drain|plug|cock|valve|bolt|screw|tap)$/
 const FILLS = new Set(['fill', 'refill', 'top', 'pour', 'add'])
 
@@ -42,7 +44,9 @@ const takenOff = (action: Action): readonly Omit<Off, 'step'>[] =>
     if (undone === undefined || undone === 'switched-off' || undone === 'locked' || undone === 'closed') return []
     const isGuard =
       GUARDS.test(thing.head) || (PLATES.test(thing.head) && GUARDS.test(ownerIn(action.rest)?.head ?? ''))
-    return drain || (undone === 'removed' && isGuard) ? [{ thing, drain }] : []
+    return drain || (undone === 'removed' && isGuard && !thing.words.some(word => LOCKING.test(word)))
+      ? [{ thing, drain }]
+      : []
   })
 
 /** Poured away, it fills nothing. */

@@ -1,5 +1,5 @@
 import { SAFETY_DEVICES } from '@/lib/trade/safety-devices'
-import { linesOf } from '../proof'
+import { inSteps } from '../chunks'
 import { addStep } from '../remedy'
 import { atMark, type Found, type Rule, WHOLE } from '../rule'
 import { sample } from '../sample'
@@ -7,6 +7,9 @@ import type { Subject } from '../subject'
 
 const RUNS =
   /\b(?:run|start|restart|restore|refit|reassemble|plug|reconnect|energi[sz]e|cycle|operate|drive|light|test)\b|\b(?:switch|turn|power)\w*\b[^.;]*\b(?:on|up)\b/i
+
+/** A step and what is looked at there tell one trial: the guard goes up, the spiral stops. */
+const triedIn = inSteps(({ mark, checks }) => [[mark, ...checks].map(({ text }) => text).join(', ')])
 
 const check = ({ sheet }: Subject): readonly Found[] => {
   const machine = `${sheet.heading.title} ${sheet.heading.equipment}`
@@ -18,7 +21,7 @@ const check = ({ sheet }: Subject): readonly Found[] => {
       !sheet.steps.some(({ mark: { text } }) => touched.test(text) && used?.test(text) !== true)
     )
       return []
-    if (linesOf(sheet).some(({ text }) => device.proves.test(text))) return []
+    if (triedIn(sheet).some(text => device.proves.test(text))) return []
     const last = sheet.steps.findLast(({ mark }) => RUNS.test(mark.text))
     const message = `The ${device.name} is not tried before the machine goes back to work. Add the test the maker’s manual gives.`
     if (last === undefined) return [{ place: WHOLE, message }]

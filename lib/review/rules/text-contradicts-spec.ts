@@ -1,5 +1,6 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { formatQuantity } from '@/lib/quantity/format'
+import { isToleranced, type Quantity } from '@/lib/quantity/quantity'
 import type { Reading } from '@/lib/quantity/read'
 import { dimensionOf } from '@/lib/quantity/units'
 import { inSteps, type StepBody } from '../chunks'
@@ -53,16 +54,42 @@ const contradictionsIn = (text: string, specs: readonly Mark[]): readonly Pair[]
 const isByHand = ({ said }: Mark, { quantity }: Reading): boolean =>
   said.trim() !== '' && !readingsIn(said).some(reading => !disagree(reading.quantity, quantity))
 
+/** Sums of decimals without their last binary digits. */
+const rounded = (value: number): number => Number(value.toPrecision(12))
+
+/**
+ * The corrected value with as much tolerance as the spec gave the old one; a sole limit stays one.
+ *
+ * @returns undefined where the units differ, so that the tolerance can't be kept as it was written
+ */
+const withTolerance = (told: Quantity, spec: Quantity | undefined): Quantity | undefined => {
+  const { nominal } = told
+  if (spec === undefined || nominal === undefined || isToleranced(told)) return told
+  const { low, high } = spec
+  if (low === undefined && high === undefined) return told
+  if (spec.unit !== told.unit) return undefined
+  const unit = told.unit === undefined ? {} : { unit: told.unit }
+  if (low === undefined) return { high: nominal, ...unit }
+  if (high === undefined) return { low: nominal, ...unit }
+  const middle = spec.nominal ?? (low + high) / 2
+  const limits = { low: rounded(nominal - (middle - low)), high: rounded(nominal + (high - middle)) }
+  return { ...limits, ...(spec.nominal === undefined ? {} : { nominal }), ...unit }
+}
+
 const remedyFor = (step: Mark, { told, spec }: Pair): Remedy | undefined => {
   const { id, text } = step
   const value = formatQuantity(spec.quantity ?? {})
   if (value === '' || told.part !== undefined) return undefined
   // Whoever corrected the words knew better than the talk.
-  if (isByHand(step, told))
-    return {
-      label: `Say ${formatQuantity(told.quantity)} in the spec`,
-      edits: [{ do: 'change-mark', id: spec.id, to: { quantity: told.quantity } }],
-    }
+  if (isByHand(step, told)) {
+    const quantity = withTolerance(told.quantity, spec.quantity)
+    return quantity === undefined
+      ? undefined
+      : {
+          label: `Say ${formatQuantity(quantity)} in the spec`,
+          edits: [{ do: 'change-mark', id: spec.id, to: { quantity } }],
+        }
+  }
   return {
     label: `Say ${value} in the step`,
     edits: [{ do: 'change-mark', id, to: { text: `${text.slice(0, told.at)}${value}${text.slice(told.to)}` } }],

@@ -97,6 +97,8 @@ const isListed = (name: string, items: readonly Mark[]): boolean => {
     thing.head === '' ||
     items.some(({ text }) => {
       const other = listedThing(text)
+      // Listed as one entry: "padlock and tag".
+      if (text.split(/\band\b|[,+&]/).some(part => part !== text && isSameThing(thing, listedThing(part)))) return true
       if (isSameThing(thing, namedThing(WITH_IT.exec(text)?.[1] ?? ''))) return true
       return (
         !isOtherSize(name, text) &&
@@ -137,12 +139,32 @@ const needsIn = atSteps(({ mark, checks }) => {
   return named.length + implied.length === 0 ? [] : [{ mark, named, implied }]
 })
 
+/** What the machine has of its own, by its name: a winch on the mast needs no fetching. */
+const isOwn = (name: string, equipment: string): boolean => {
+  const { head } = namedThing(name)
+  return BUILT_IN.has(head) && tokensOf(equipment).map(singular).includes(head)
+}
+const BUILT_IN = new Set([
+  'winch',
+  'hoist',
+  'crane',
+  'breaker',
+  'jack',
+  'pump',
+  'press',
+  'crank',
+  'lift',
+  'clamp',
+  'vice',
+  'vise',
+])
+
 const check = ({ sheet, project }: Subject): readonly Found[] => {
   const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')
   const names = items.map(({ text }) => text).join('\n')
   const seen = new Set<string>()
   return needsIn(sheet).flatMap(({ mark, number, named, implied }) => {
-    const unlisted = named.filter(name => !isListed(name, items))
+    const unlisted = named.filter(name => !isListed(name, items) && !isOwn(name, sheet.heading.equipment))
     const missing = implied.filter(({ tool }) => !tool.test(names)).map(({ name }) => name)
     return [...unlisted, ...missing].flatMap((name): Found[] => {
       if (seen.has(name)) return []

@@ -1,6 +1,8 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { dimensionOf } from '@/lib/quantity/units'
+import type { Act } from '@/lib/trade/pairs'
 import { PART_HEADS } from '@/lib/trade/parts'
+import { actionsOf } from '../action'
 import { instrumentIn } from '../instrument'
 import { listedThing } from '../listed'
 import { onceFor } from '../memo'
@@ -13,7 +15,7 @@ import { contentStems, stemOf, verbOf } from '../words'
 /** What tools of a kind are used for: listed ones are in use where the sheet does such a thing. General knowledge, no source. */
 const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   [
-    /\b(?:spanner|wrench|socket|ratchet|breaker bar|extension|nut driver|pliers|grips|hex|allen|torx|key|screwdriver|driver|bit|impact)s?\b/i,
+    /\b(?:spanner|wrench|socket|ratchet|breaker bar|extension|nut (?:driver|spinner|runner)|pliers|grips|hex|allen|torx|key|screwdriver|driver|bit|impact)s?\b/i,
     /\b(?:tighten|loosen|torque|remove|undo|unscrew|screw|bolt|nut|fit|refit|slacken|hold|open|disconnect|pull|clip|pin|retighten|take off|unbolt|adjust|plug|turn|secure|install|replace|reinstall|prise|prize|pry|lever|ease|lift off|nip|snug|crack|part|do up|undo|join)\w*\b/i,
   ],
   [/\btorque\b/i, /\b(?:torque|tighten)\w*\b/i],
@@ -62,6 +64,16 @@ const USES: readonly (readonly [tool: RegExp, use: RegExp])[] = [
   ],
 ]
 
+const TURNING = USES[0]?.[0]
+const TURNS: readonly Act[] = ['remove', 'loosen', 'tighten', 'disconnect', 'connect', 'refit']
+/** "Take the black lead off": whatever the verb, something is undone or done up. */
+const isTurned = (words: string): boolean =>
+  words.split('\n').some(text => actionsOf(text).some(({ acts }) => TURNS.some(act => acts.has(act))))
+
+/** Listed as one entry, "socket and ratchet" is in use where one of them is named. */
+const isNamedIn = (text: string, stems: ReadonlyMap<string, number>): boolean =>
+  text.split(/\band\b|[,+&]/).some(part => stems.has(stemOf(listedThing(part).head)))
+
 const PARTS: ReadonlySet<string> = new Set([...PART_HEADS].map(stemOf))
 /** Tools made for one part, which their name says: a bearing puller. */
 const FOR_ONE = /^(?:puller|extractor|compressor|remover|installer|separator|splitter|breaker|tool|spreader)$/
@@ -106,7 +118,7 @@ const isForAnother = (tool: string, stems: ReadonlyMap<string, number>): boolean
 
 /** What lies ready without being told, or goes by many names. */
 const AT_HAND =
-  /\b(?:rags?|cloths?|wipes?|towels?|paper|gloves?|glasses|goggles|shoes|boots|protection|tape|bags?|containers?|boxe?s?|trays?|labels?|tags?|cards?|solvents?|cleaners?|degreasers?|alcohol|spirits?|lubricants?|grease|sealants?|kits?|sets?|consumables?|detergents?|soap|cleaning)\b/i
+  /\b(?:rags?|cloths?|wipes?|towels?|paper|gloves?|glasses|goggles|shoes|boots|protection|tape|bags?|containers?|boxe?s?|sacks?|trays?|labels?|tags?|cards?|solvents?|cleaners?|degreasers?|alcohol|spirits?|lubricants?|grease|sealants?|kits?|sets?|consumables?|detergents?|soap|cleaning)\b/i
 
 const finding = (mark: Mark): Found => ({
   place: atMark(mark),
@@ -168,12 +180,12 @@ const check = ({ sheet, project, sentences }: Subject): readonly Found[] => {
     const isNamed = listedThing(mark.text).rest.some(word => stems.has(stemOf(word)) || told.has(stemOf(word)))
     if (purpose !== undefined && !isNamed && !purpose.test(sentences.length > 0 ? near(mark.step) : all))
       return [finding(mark)]
-    if (last === '' || stems.has(last) || isInVerb(mark.text, stems)) return []
+    if (last === '' || isNamedIn(mark.text, stems) || isInVerb(mark.text, stems)) return []
     if (told.has(last) || hasSpec(mark)) return []
     if (isForAnother(mark.text, stems)) return [finding(mark)]
     const uses = USES.filter(([tool]) => tool.test(mark.text)).slice(0, sentences.length > 0 ? 1 : undefined)
     const words = sentences.length > 0 ? near(mark.step) : all
-    return uses.some(([, use]) => use.test(words)) ? [] : [finding(mark)]
+    return uses.some(([tool, use]) => use.test(words) || (tool === TURNING && isTurned(words))) ? [] : [finding(mark)]
   })
   return [...tools, ...materials]
 }

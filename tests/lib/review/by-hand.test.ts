@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { applyEdit } from '@/lib/procedure/edit'
+import type { Quantity } from '@/lib/quantity/quantity'
 import { reviewProject } from '@/lib/review/review'
 import { sample } from '@/lib/review/sample'
 
@@ -14,6 +15,28 @@ describe('[R2] what was corrected by hand holds against the talk', () => {
     expect(remedyOf('Torque it to nine newton metres.')?.label).toBe('Say 12 N·m in the spec')
     expect(remedyOf('Torque it to twelve newton metres.')?.label).toBe('Say 9 N·m in the step')
     expect(remedyOf('')?.label).toBe('Say 9 N·m in the step')
+  })
+
+  test('the corrected value keeps the tolerance of the old one, a sole limit stays one', () => {
+    const corrected = (quantity: Quantity, text = 'Torque the plug to 12 N·m') => {
+      const project = sample([
+        ['step', text, { said: 'Torque it to nine newton metres.' }],
+        ['spec', 'plug torque', { quantity }],
+      ])
+      const remedy = reviewProject(project).find(({ rule }) => rule === 'text-contradicts-spec')?.remedy
+      const done = (remedy?.edits ?? []).reduce(applyEdit, project)
+      return done.marks.find(({ kind }) => kind === 'spec')?.quantity
+    }
+    expect(corrected({ low: 8, high: 10, unit: 'N.m' })).toEqual({ low: 11, high: 13, unit: 'N.m' })
+    expect(corrected({ low: 8.5, high: 10, nominal: 9, unit: 'N.m' })).toEqual({
+      low: 11.5,
+      high: 13,
+      nominal: 12,
+      unit: 'N.m',
+    })
+    expect(corrected({ high: 9, unit: 'N.m' })).toEqual({ high: 12, unit: 'N.m' })
+    const inFeet = { low: 6, high: 7, unit: '[ft_i].[lbf_av]' }
+    expect(corrected(inFeet)).toEqual(inFeet)
   })
 
   test('the remedy leaves no contradiction', () => {
