@@ -13,6 +13,8 @@ export type Reading = {
   readonly clauses: readonly Clause[]
   readonly phrases: readonly NounPhrase[]
   readonly isQuestion: boolean
+  /** Those of the features below that no comma changes. */
+  readonly steady: readonly string[]
   /** Names of the features that hold, of the sentence alone, but for its n-grams (ngram-feature.ts). */
   readonly own: readonly string[]
   /** Things it speaks of, each by its last word in the singular. */
@@ -30,23 +32,33 @@ export const asks = (text: string): boolean => {
 
 const THINGS = new Set(['part', 'tool', 'material', 'noun', 'word'])
 
-/** Reads one sentence of which it is known whether it asks: words, clauses, and the features that hold of it alone. */
-export const readKnown = (text: string, isQuestion: boolean): Reading => {
-  const tokens = toTokens(text)
-  const clauses = toClauses(tokens, isQuestion)
+/** Features that no comma changes. */
+const steadyFeatures = (text: string, tokens: readonly Token[], isQuestion: boolean): readonly string[] => {
   const harms = harmSigns(text).map(sign => `harm:${sign}`)
-  const own = [
-    ...(isQuestion ? ['question'] : []),
-    ...clauseFeatures(tokens, clauses),
-    ...wordFeatures(tokens),
-    ...patternFeatures(tokens, clauses),
-    ...harms,
-    ...(harms.length > 0 ? ['harm'] : []),
-  ]
-  const things = new Set<string>()
-  for (const { tag, word } of tokens) if (THINGS.has(tag)) things.add(singular(word))
-  return { text, tokens, clauses, phrases: toNounPhrases(tokens), isQuestion, own: [...new Set(own)], things }
+  return [...(isQuestion ? ['question'] : []), ...wordFeatures(tokens), ...harms, ...(harms.length > 0 ? ['harm'] : [])]
+}
+
+const asRead = (
+  text: string,
+  tokens: readonly Token[],
+  isQuestion: boolean,
+  steady: readonly string[],
+  things: ReadonlySet<string>,
+): Reading => {
+  const clauses = toClauses(tokens, isQuestion)
+  const own = new Set([...steady, ...clauseFeatures(tokens, clauses), ...patternFeatures(tokens, clauses)])
+  return { text, tokens, clauses, phrases: toNounPhrases(tokens), isQuestion, steady, own: [...own], things }
 }
 
 /** Reads one sentence: words, clauses, and the features that hold of it alone. */
-export const readSentence = (text: string): Reading => readKnown(text, asks(text))
+export const readSentence = (text: string): Reading => {
+  const tokens = toTokens(text)
+  const isQuestion = asks(text)
+  const things = new Set<string>()
+  for (const { tag, word } of tokens) if (THINGS.has(tag)) things.add(singular(word))
+  return asRead(text, tokens, isQuestion, steadyFeatures(text, tokens, isQuestion), things)
+}
+
+/** Reads a sentence once more with commas put in: what they keep apart is told apart, the rest stays. */
+export const readAnew = (text: string, { isQuestion, steady, things }: Reading): Reading =>
+  asRead(text, toTokens(text), isQuestion, steady, things)

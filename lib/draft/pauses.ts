@@ -2,7 +2,7 @@ import { logit, type Model, toPartsIndex, toScorer } from '@/lib/trade/model'
 import type { Token } from '@/lib/trade/tagger'
 import { isInsideFigure } from '@/lib/transcript/figure'
 import { isBoundToFigure } from '@/lib/transcript/inside-limit'
-import { type Reading, readKnown } from './feature'
+import { type Reading, readAnew } from './feature'
 import { eachPauseFeature, openersOf, seenIn } from './pause-feature'
 import pauseModel from './pause-model.json'
 
@@ -105,7 +105,7 @@ const readPaused = (readings: readonly Reading[]): PausedTalk | undefined => {
   return {
     readings: readings.map((reading, i) => {
       const text = paused[i]?.text
-      return text === undefined ? reading : readKnown(text, reading.isQuestion)
+      return text === undefined ? reading : readAnew(text, reading)
     }),
     backs: paused.map(one => one?.back),
   }
