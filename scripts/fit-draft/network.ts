@@ -109,6 +109,23 @@ export const fitNetwork = (
   const [keptFeature, keptUnit] = [1 / (1 - dropFeature), 1 / (1 - dropUnit)]
   let turn = 0
 
+  /** Tells of each number other than 0 that a sentence near sentence i shows, where it stands, and where its weights begin. */
+  const eachNear = (
+    h: Float32Array,
+    n: number,
+    i: number,
+    visit: (x: number, from: number, at: number) => void,
+  ): void => {
+    for (let k = 0; k < K; k++) {
+      const other = i + k - reach
+      if (other < 0 || other >= n) continue
+      for (let d = 0; d < H; d++) {
+        const x = h[other * H + d] as number
+        if (x !== 0) visit(x, other * H + d, (k * H + d) * C)
+      }
+    }
+  }
+
   /** Adds the gradients of one talk, the loss counted as a share of `size`. */
   const learn = ({ rows, truths, weight }: Sequence, size: number): void => {
     const n = rows.length
@@ -131,16 +148,9 @@ export const fitNetwork = (
     for (let i = 0; i < n; i++) {
       const to = i * C
       for (let u = 0; u < C; u++) c[to + u] = aroundBias.w[u] as number
-      for (let k = 0; k < K; k++) {
-        const other = i + k - reach
-        if (other < 0 || other >= n) continue
-        for (let d = 0; d < H; d++) {
-          const x = h[other * H + d] as number
-          if (x === 0) continue
-          const at = (k * H + d) * C
-          for (let u = 0; u < C; u++) c[to + u] = (c[to + u] as number) + x * (around.w[at + u] as number)
-        }
-      }
+      eachNear(h, n, i, (x, _, at) => {
+        for (let u = 0; u < C; u++) c[to + u] = (c[to + u] as number) + x * (around.w[at + u] as number)
+      })
       for (let u = 0; u < C; u++) {
         const x = c[to + u] as number
         c[to + u] = x > 0 && random() >= dropUnit ? x * keptUnit : 0
@@ -200,22 +210,15 @@ export const fitNetwork = (
         gc[u] = sum * keptUnit
         aroundBias.g[u] = (aroundBias.g[u] as number) + (gc[u] as number)
       }
-      for (let k = 0; k < K; k++) {
-        const other = i + k - reach
-        if (other < 0 || other >= n) continue
-        for (let d = 0; d < H; d++) {
-          const x = h[other * H + d] as number
-          if (x === 0) continue
-          const at = (k * H + d) * C
-          let sum = 0
-          for (let u = 0; u < C; u++) {
-            const g = gc[u] as number
-            around.g[at + u] = (around.g[at + u] as number) + x * g
-            sum += (around.w[at + u] as number) * g
-          }
-          gh[other * H + d] = (gh[other * H + d] as number) + sum
+      eachNear(h, n, i, (x, from, at) => {
+        let sum = 0
+        for (let u = 0; u < C; u++) {
+          const g = gc[u] as number
+          around.g[at + u] = (around.g[at + u] as number) + x * g
+          sum += (around.w[at + u] as number) * g
         }
-      }
+        gh[from] = (gh[from] as number) + sum
+      })
     }
     for (let i = 0; i < n; i++) {
       const [row, keep] = [rows[i] as Int32Array, kept[i] as Uint8Array]

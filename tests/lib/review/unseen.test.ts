@@ -43,6 +43,7 @@ describe.each([
   ['next', 'procedures of one more hand, looked at later too', 0.3, 21],
   ['later', 'procedures looked at last', 0.35, 20],
   ['since', 'procedures of one more hand, looked at last too', 0.45, 40],
+  ['last', 'procedures from which nothing was learned', 0.3, 10],
 ] as const)('%s: %s', (sort, _, most, stepsEach) => {
   describe.each(unseenSets(sort))('%s', (__, procedures) => {
     test(`[R14] of the faults ${most} at most are not found where a foreman may point`, () => {

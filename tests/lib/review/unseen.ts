@@ -34,7 +34,7 @@ const FOLDER = 'tests/samples/review'
 
 /** @returns the procedures of each file of a sort, by the file's name; what was learned from which, see the README there. */
 export const unseenSets = (
-  sort: 'unseen' | 'taught' | 'fresh' | 'first' | 'next' | 'later' | 'since',
+  sort: 'unseen' | 'taught' | 'fresh' | 'first' | 'next' | 'later' | 'since' | 'last',
 ): readonly (readonly [string, readonly Unseen[]])[] =>
   readdirSync(FOLDER)
     .filter(file => file.startsWith(sort) && file.endsWith('.json'))
@@ -81,7 +81,7 @@ export const faultyProject = (sound: Project, { drop = [], add = [], set = {}, o
 
 const RESTORED = [...RESTORE, 'run-unready']
 
-/** Which rules answer which kind of fault. */
+/** Which rules answer which kind of fault; a kind that is not here is named as its rule. */
 const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'missing-caution': ['hazard-no-caution', 'warning-not-marked', 'no-lockout', 'licensed-work'],
   'licensed-work': ['licensed-work', 'warning-not-marked'],
@@ -137,5 +137,5 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
 
 /** @returns whether a finding is of the fault's kind and at a place where a foreman may point. */
 export const isAnswer = ({ rule, place }: Finding, fault: Fault): boolean =>
-  ANSWERS[fault.rule]?.includes(rule) === true &&
+  (ANSWERS[fault.rule] ?? [fault.rule]).includes(rule) &&
   (place.at === 'mark' ? fault.places.includes(place.mark) : fault.places.includes('whole'))
