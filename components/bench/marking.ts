@@ -61,13 +61,15 @@ export const onMark = (now: BenchNow, mark: Mark, command: KeyCommand) => {
     case 'write': {
       now.show('sheet')
       const isField = `[data-item="${CSS.escape(mark.id)}"] :is(textarea, input)`
-      // The surface has to be in front before it can take the focus.
-      requestAnimationFrame(() => {
+      const focus = (): boolean => {
         const field = document.querySelector<HTMLInputElement | HTMLTextAreaElement>(isField)
         field?.focus()
         // Writing goes on where the words end.
         field?.setSelectionRange(field.value.length, field.value.length)
-      })
+        return field !== null && document.activeElement === field
+      }
+      // Where the surface has yet to come to the front it can't take the focus; what is typed at once belongs in the field.
+      if (!focus()) requestAnimationFrame(focus)
       break
     }
     case 'keep':
