@@ -20,7 +20,13 @@ export type Network = {
   readonly out: Packed
 }
 
-const toBytes = ({ bytes }: Packed): Int8Array => Int8Array.from(atob(bytes), letter => letter.charCodeAt(0))
+/** A plain loop: several times faster than going over the letters, of which there are more than a million. */
+const toBytes = ({ bytes }: Packed): Int8Array => {
+  const letters = atob(bytes)
+  const whole = new Int8Array(letters.length)
+  for (let i = 0; i < whole.length; i++) whole[i] = letters.charCodeAt(i)
+  return whole
+}
 
 const toWeights = (packed: Packed): Float32Array => {
   const { scales } = packed

@@ -1,10 +1,11 @@
+import { wordSet } from '@/lib/trade/list'
 import type { Emit } from '@/lib/trade/model'
 import type { Token } from '@/lib/trade/tagger'
 
 /** A word of a sentence by its parts: as said, figures alike; its kind; how it ends. */
 type Seen<Part> = { readonly word: Part; readonly tag: Part; readonly suffix: Part }
 
-const OPENERS = new Set('if when once unless until till after before because since where while as whenever'.split(' '))
+const OPENERS = wordSet('if when once unless until till after before because since where while as whenever')
 
 const TENS = /^(?:twen|thir|for|fif|six|seven|eigh|nine)ty$/
 const TEENS = /^(?:ten|eleven|twelve|[a-z]+teen)$/

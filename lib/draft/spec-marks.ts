@@ -5,6 +5,7 @@ import { logit } from '@/lib/trade/model'
 import { type NetworkModel, toRows, toWeigher } from './network'
 import type { Drafted } from './sentence-marks'
 import { sourceWithin } from './span'
+import type { LimitFound } from './spec-feature'
 import specModel from './spec-model.json'
 import { nameOfLimit, withStages } from './spec-name'
 import type { Talk } from './talk'
@@ -39,7 +40,8 @@ const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly Dra
   const turns = new Map<string, number>()
   const slips = new Map([...replaced.values()].map(({ from, by }) => [by, from]))
   const odds = model.weigh(rowsOf(limits.map(({ features }) => features)))
-  const oddsOf = new Map(limits.map((found, i) => [found, odds[i] ?? 0]))
+  const known = new Map(limits.map((found, i) => [found, odds[i]]))
+  const oddsOf = (found: LimitFound): number => known.get(found) ?? Number.NEGATIVE_INFINITY
   return limits.flatMap(found => {
     const key = `${found.sentence} ${found.dimension}`
     const turn = turns.get(key) ?? 0
@@ -49,7 +51,7 @@ const eachSpec = ({ sentences, readings, limits, replaced }: Talk): readonly Dra
     if (sentence === undefined || reading === undefined || replaced.get(i)?.from === found) return []
     // What takes a value back counts as much as what it takes back, and is of the same thing.
     const first = slips.get(found) ?? found
-    const own = Math.max(oddsOf.get(found) ?? 0, oddsOf.get(first) ?? oddsOf.get(found) ?? 0)
+    const own = Math.max(oddsOf(found), oddsOf(first))
     if (own < LEAST) return []
     const question = limit.notes.find(note => note.kind === 'question')?.text
     const condition = limit.qualitative ?? limit.reference

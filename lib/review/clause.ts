@@ -1,4 +1,5 @@
 import { SUBJECTS } from '@/lib/trade/english'
+import { wordSet } from '@/lib/trade/list'
 import { PARTICLES } from '@/lib/trade/pairs'
 import { DETERMINERS, FIRM, isAdverb, PREPOSITIONS } from './grammar'
 import { isDistinguishing, type Thing, toThing } from './thing'
@@ -62,7 +63,7 @@ const isManner = (token: string): boolean =>
 const SMALL_AMOUNT = new Set('flat turn quarter third half little bit notch hair touch few click tooth step'.split(' '))
 
 /** What is only said of a thing to tell it from the one before. */
-const NEWNESS = new Set('fresh spare clean replacement genuine matching matched identical'.split(' '))
+const NEWNESS = wordSet('fresh spare clean replacement genuine matching matched identical')
 
 /** A participle after the noun it describes: "the bar turned over". */
 const isTrailing = (token: string, following: string | undefined): boolean =>

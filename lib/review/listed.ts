@@ -17,6 +17,9 @@ const OF = /\b(blocks?|wedges?|planks?|boards?|sticks?|bars?|rods?) of ((?:[a-z]
 const isNaming = (token: string, i = 0, all: readonly string[] = []): boolean =>
   /^[a-z][a-z'-]*$/.test(token) && !SIZES.has(token) && !(token === 'bar' && /^\d/.test(all[i - 1] ?? ''))
 
+/** @returns the things that one entry of a list names: "padlock and tag", "socket + ratchet". */
+export const thingsListed = (text: string): readonly string[] => text.split(/\band\b|[,+&]/)
+
 /**
  * @returns the thing that an entry of a list names: what stands before the first comma or bracket, sizes left out, words after
  *   the comma put before it. "Pliers, circlip" is a circlip pliers, "Torque wrench, 5 to 25 N·m" a torque wrench.

@@ -1,29 +1,30 @@
+import { wordSet } from '@/lib/trade/list'
 import { isFigure, UNITS } from './figure'
 
-const set = (text: string): ReadonlySet<string> => new Set(text.split(' '))
-
 /** More words that measure, each of something else now and then: of use only beside the words of a limit. */
-const MEASURES = set(
+const MEASURES = wordSet(
   'mil mils mm cm thousandths hundredths tenths thousandth hundredth tenth turn turns bar amp amps volt ohm kilos kilo grams gram inch foot feet metre meter litre liter pound kg hour minute second day days week weeks month months year years half quarter third eighth sixteenth eighths sixteenths revs rpm fahrenheit celsius centigrade degree cent strokes clicks times',
 )
 const isMeasure = (word: string | undefined): boolean =>
   word !== undefined && (isFigure(word) || UNITS.has(word) || MEASURES.has(word))
 
-const COMPARED = set(
+const COMPARED = wordSet(
   'more less lower higher below above under over longer shorter further farther closer nearer bigger smaller wider narrower thicker thinner deeper hotter colder cooler warmer faster slower tighter looser beyond past',
 )
 /** Compares what follows, so that nothing ends after it before a figure. */
-const COMPARES = set('than exceed exceeds exceeding beyond minus roughly approximately about')
+const COMPARES = wordSet('than exceed exceeds exceeding beyond minus roughly approximately about')
 /** Bounds what follows where one of `BOUNDED` stands before. */
-const BOUNDS = set('over under above below past')
-const BOUNDED = set('be not nothing anything never always anywhere stay stays keep kept well just')
-const NOTHING = set('nothing anything')
-const PARTS = set('half quarter third eighth sixteenth tenth')
-const FINE_PARTS = set('eighths sixteenths tenths hundredths thousandths quarters thirds halves sixteenth thousandth')
-const WAYS = set('way side direction')
-const UTMOST = set('most least')
-const SINGLE = set('one two three four five six seven eight nine')
-const TENFOLD = set('twenty thirty forty fifty sixty seventy eighty ninety')
+const BOUNDS = wordSet('over under above below past')
+const BOUNDED = wordSet('be not nothing anything never always anywhere stay stays keep kept well just')
+const NOTHING = wordSet('nothing anything')
+const PARTS = wordSet('half quarter third eighth sixteenth tenth')
+const FINE_PARTS = wordSet(
+  'eighths sixteenths tenths hundredths thousandths quarters thirds halves sixteenth thousandth',
+)
+const WAYS = wordSet('way side direction')
+const UTMOST = wordSet('most least')
+const SINGLE = wordSet('one two three four five six seven eight nine')
+const TENFOLD = wordSet('twenty thirty forty fifty sixty seventy eighty ninety')
 
 /** Words from a place on: `at(0)` is the last before it, `at(1)` the first after. */
 type At = (offset: number) => string

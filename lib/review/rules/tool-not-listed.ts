@@ -1,11 +1,12 @@
 import type { Mark } from '@/lib/procedure/mark'
 import { IMPLIED_TOOLS } from '@/lib/trade/implied-tools'
+import { wordSet } from '@/lib/trade/list'
 import { PART_HEADS } from '@/lib/trade/parts'
 import { TOOL_HEADS, WEAK_TOOLS } from '@/lib/trade/tools'
 import { atSteps } from '../chunks'
 import { isDisposing } from '../disposing'
 import { quote } from '../late'
-import { listedThing, namedThing } from '../listed'
+import { listedThing, namedThing, thingsListed } from '../listed'
 import { onceForText } from '../memo'
 import { atMark, type Found, type Remedy, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -98,7 +99,7 @@ const isListed = (name: string, items: readonly Mark[]): boolean => {
     items.some(({ text }) => {
       const other = listedThing(text)
       // Listed as one entry: "padlock and tag".
-      if (text.split(/\band\b|[,+&]/).some(part => part !== text && isSameThing(thing, listedThing(part)))) return true
+      if (thingsListed(text).some(part => part !== text && isSameThing(thing, listedThing(part)))) return true
       if (isSameThing(thing, namedThing(WITH_IT.exec(text)?.[1] ?? ''))) return true
       return (
         !isOtherSize(name, text) &&
@@ -144,20 +145,7 @@ const isOwn = (name: string, equipment: string): boolean => {
   const { head } = namedThing(name)
   return BUILT_IN.has(head) && tokensOf(equipment).map(singular).includes(head)
 }
-const BUILT_IN = new Set([
-  'winch',
-  'hoist',
-  'crane',
-  'breaker',
-  'jack',
-  'pump',
-  'press',
-  'crank',
-  'lift',
-  'clamp',
-  'vice',
-  'vise',
-])
+const BUILT_IN = wordSet('winch hoist crane breaker jack pump press crank lift clamp vice vise')
 
 const check = ({ sheet, project }: Subject): readonly Found[] => {
   const items = project.marks.filter(({ kind }) => kind === 'tool' || kind === 'material')

@@ -4,7 +4,7 @@ import type { Act } from '@/lib/trade/pairs'
 import { PART_HEADS } from '@/lib/trade/parts'
 import { actionsOf } from '../action'
 import { instrumentIn } from '../instrument'
-import { listedThing } from '../listed'
+import { listedThing, thingsListed } from '../listed'
 import { onceFor } from '../memo'
 import { atMark, type Found, type Rule } from '../rule'
 import { sample } from '../sample'
@@ -72,7 +72,7 @@ const isTurned = (words: string): boolean =>
 
 /** Listed as one entry, "socket and ratchet" is in use where one of them is named. */
 const isNamedIn = (text: string, stems: ReadonlyMap<string, number>): boolean =>
-  text.split(/\band\b|[,+&]/).some(part => stems.has(stemOf(listedThing(part).head)))
+  thingsListed(text).some(part => stems.has(stemOf(listedThing(part).head)))
 
 const PARTS: ReadonlySet<string> = new Set([...PART_HEADS].map(stemOf))
 /** Tools made for one part, which their name says: a bearing puller. */
